@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest"
+import { ageInWords, completedMonths, fixed, intervalInWords, odds, percent, signed, treatmentInWords, withMinusSigns } from "./format.js"
+
+describe("figures", () => {
+  it("writes a true minus sign", () => {
+    expect(fixed(-2.254, 2)).toBe("−2.25")
+  })
+  it("never writes a negative zero", () => {
+    expect(fixed(-0.001, 2)).toBe("0.00")
+    expect(signed(0.001, 2)).toBe("0.00")
+  })
+  it("writes the sign of a change", () => {
+    expect(signed(0.06, 2)).toBe("+0.06")
+    expect(signed(-0.06, 2)).toBe("−0.06")
+  })
+  it("turns only hyphens before a digit into minus signs", () => {
+    expect(withMinusSigns("-2.25 -0.50 x 180, push-up")).toBe("−2.25 −0.50 x 180, push-up")
+  })
+  it("does not round a small chance to none", () => {
+    expect(percent(0.004)).toBe("under 1 %")
+    expect(percent(0)).toBe("0 %")
+    expect(percent(0.997)).toBe("over 99 %")
+  })
+  it("writes odds with the larger side first", () => {
+    expect(odds(2.31)).toBe("2.3 : 1")
+    expect(odds(0.05)).toBe("20 : 1")
+    expect(odds(0)).toBe("over 1000 : 1")
+  })
+})
+
+describe("dates", () => {
+  it("counts a month as complete on the same day of the month", () => {
+    expect(completedMonths({ from: "2026-01-15", to: "2026-03-14" })).toBe(1)
+    expect(completedMonths({ from: "2026-01-15", to: "2026-03-15" })).toBe(2)
+  })
+  it("says an age in completed years and months", () => {
+    expect(ageInWords({ born: "2016-05-20", on: "2026-11-25" })).toBe("10 y 6 m")
+  })
+  it("says a short interval in weeks", () => {
+    expect(intervalInWords({ from: "2026-01-01", to: "2026-01-22" })).toBe("3 weeks")
+    expect(intervalInWords({ from: "2025-01-01", to: "2026-01-01" })).toBe("12 months")
+  })
+})
+
+describe("treatments", () => {
+  it("names the strength when there is one", () => {
+    expect(treatmentInWords({ kind: "atropine", concentrationPercent: 0.05 })).toBe("atropine 0.05 %")
+    expect(treatmentInWords({ kind: "orthokeratology" })).toBe("orthokeratology")
+  })
+})

@@ -1,0 +1,121 @@
+import { dayNumber, yearsBetween } from "../engine/calendar.js"
+import type { CalendarDate, Treatment, TreatmentKind } from "../engine/course.js"
+
+/** How figures and dates are written on the pages. A true minus sign is used: a hyphen is not read aloud. */
+
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
+const MINUS = "\u2212"
+
+/**
+ * A number with fixed decimals; never "−0.00".
+ *
+ * @example
+ * fixed(-0.126, 2) // => "−0.13"
+ */
+export function fixed(value: number, decimals: number): string {
+  const text = Math.abs(value).toFixed(decimals)
+  return value < 0 && Number(text) !== 0 ? MINUS + text : text
+}
+
+/** As `fixed`, with the sign always written, for changes. */
+export function signed(value: number, decimals: number): string {
+  const text = fixed(value, decimals)
+  return value > 0 && Number(text) !== 0 ? `+${text}` : text
+}
+
+/** Text that came from elsewhere with hyphens for minus, e.g. a printed prescription. */
+export function withMinusSigns(text: string): string {
+  return text.replace(/-(?=\d)/g, MINUS)
+}
+
+/**
+ * A share as whole per cent. A share that only rounds to nothing or to everything is not said to be it.
+ *
+ * @example
+ * percent(0.004) // => "under 1 %"
+ */
+export function percent(share: number): string {
+  const rounded = Math.round(share * 100)
+  if (rounded === 0 && share > 0) return "under 1 %"
+  if (rounded === 100 && share < 1) return "over 99 %"
+  return `${rounded} %`
+}
+
+/** "10 Mar 2026" */
+export function longDate(date: CalendarDate): string {
+  return `${Number(date.slice(8, 10))} ${monthOf(date)} ${date.slice(0, 4)}`
+}
+
+/** "Mar 2026" */
+export function monthAndYear(date: CalendarDate): string {
+  return `${monthOf(date)} ${date.slice(0, 4)}`
+}
+
+/** Completed years and months of age, as a person would say it: "10 y 6 m". */
+export function ageInWords({ born, on }: { born: CalendarDate; on: CalendarDate }): string {
+  const months = completedMonths({ from: born, to: on })
+  return `${Math.floor(months / 12)} y ${months % 12} m`
+}
+
+/** Whole months from one day to another; a month is complete on the same day of the month. */
+export function completedMonths({ from, to }: { from: CalendarDate; to: CalendarDate }): number {
+  const months = (year(to) - year(from)) * 12 + (month(to) - month(from))
+  return Number(to.slice(8, 10)) < Number(from.slice(8, 10)) ? months - 1 : months
+}
+
+/** "12 months" for a year or so, "5 months", "3 weeks": the length of an interval in words. */
+export function intervalInWords({ from, to }: { from: CalendarDate; to: CalendarDate }): string {
+  const years = yearsBetween({ from, to })
+  const months = Math.round(years * 12)
+  if (months >= 2) return `${months} months`
+  return `${Math.max(1, Math.round((dayNumber(to) - dayNumber(from)) / 7))} weeks`
+}
+
+/**
+ * A likelihood ratio as odds, the larger side first.
+ *
+ * @example
+ * odds(2.31) // => "2.3 : 1"
+ */
+export function odds(likelihoodRatio: number): string {
+  const ratio = likelihoodRatio >= 1 ? likelihoodRatio : 1 / likelihoodRatio
+  if (!Number.isFinite(ratio) || ratio > 1000) return "over 1000 : 1"
+  return `${ratio >= 10 ? Math.round(ratio) : Number(ratio.toFixed(1))} : 1`
+}
+
+const TREATMENT_WORDS: Readonly<Record<TreatmentKind, string>> = {
+  atropine: "atropine",
+  "defocus-spectacles": "defocus spectacles",
+  "lenslet-spectacles": "lenslet spectacles",
+  "dual-focus-lens": "dual-focus soft lens",
+  "multifocal-lens": "multifocal soft lens",
+  orthokeratology: "orthokeratology",
+  none: "no treatment",
+}
+
+/** "atropine 0.05 %" */
+export function treatmentInWords(treatment: Pick<Treatment, "kind" | "concentrationPercent">): string {
+  const words = TREATMENT_WORDS[treatment.kind]
+  return treatment.concentrationPercent === undefined ? words : `${words} ${treatment.concentrationPercent} %`
+}
+
+/** A kind written with hyphens, as words: "length-review" becomes "length review". */
+export function kindInWords(kind: string): string {
+  return kind.replaceAll("-", " ")
+}
+
+export function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}
+
+function year(date: CalendarDate): number {
+  return Number(date.slice(0, 4))
+}
+
+function month(date: CalendarDate): number {
+  return Number(date.slice(5, 7))
+}
+
+function monthOf(date: CalendarDate): string {
+  return MONTHS[month(date) - 1] ?? date
+}

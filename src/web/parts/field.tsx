@@ -1,0 +1,86 @@
+import { type ReactNode, useId } from "react"
+
+interface FieldProps {
+  readonly label: string
+  /** Said under the field while nothing is wrong. */
+  readonly note?: ReactNode
+  readonly fault?: string | undefined
+  /** Receives what ties the control to its label, note and fault. */
+  readonly children: (control: ControlProps) => ReactNode
+}
+
+export interface ControlProps {
+  readonly id: string
+  readonly "aria-describedby": string | undefined
+  readonly "aria-invalid": boolean | undefined
+}
+
+/** A labelled control with its note and, when there is one, what is wrong with it. */
+export function Field({ label, note, fault, children }: FieldProps) {
+  const id = useId()
+  const describedBy = [fault && `${id}-fault`, note && `${id}-note`].filter(Boolean).join(" ")
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      {children({
+        id,
+        "aria-describedby": describedBy || undefined,
+        "aria-invalid": fault !== undefined || undefined,
+      })}
+      {fault && (
+        <p className="field-fault" id={`${id}-fault`}>
+          {fault}
+        </p>
+      )}
+      {note && (
+        <p className="field-note" id={`${id}-note`}>
+          {note}
+        </p>
+      )}
+    </div>
+  )
+}
+
+interface ChoicesProps<Value extends string> {
+  readonly legend: string
+  readonly options: readonly (readonly [value: Value, label: string])[]
+  readonly value: Value | null
+  readonly onChange: (value: Value) => void
+  readonly note?: ReactNode
+  readonly fault?: string | undefined
+}
+
+/** One of a few, all in view; the arrow keys move between them. */
+export function Choices<Value extends string>(props: ChoicesProps<Value>) {
+  const id = useId()
+  const describedBy = [props.fault && `${id}-fault`, props.note && `${id}-note`].filter(Boolean).join(" ")
+  return (
+    <fieldset className="field" aria-describedby={describedBy || undefined}>
+      <legend>{props.legend}</legend>
+      <div className="choices">
+        {props.options.map(([value, label]) => (
+          <label key={value}>
+            <input
+              type="radio"
+              name={id}
+              value={value}
+              checked={props.value === value}
+              onChange={() => props.onChange(value)}
+            />
+            {label}
+          </label>
+        ))}
+      </div>
+      {props.fault && (
+        <p className="field-fault" id={`${id}-fault`}>
+          {props.fault}
+        </p>
+      )}
+      {props.note && (
+        <p className="field-note" id={`${id}-note`}>
+          {props.note}
+        </p>
+      )}
+    </fieldset>
+  )
+}

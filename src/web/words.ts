@@ -1,0 +1,118 @@
+import type { Sex } from "../engine/course.js"
+import type {
+  Assessment,
+  Duty,
+  Finding,
+  FindingState,
+  GrowthState,
+  GrowthVerdict,
+} from "../engine/assessment.js"
+import { dayNumber } from "../engine/calendar.js"
+import { capitalised, fixed, intervalInWords, longDate, odds, percent } from "./format.js"
+
+/** What the figures say, in sentences. Every sentence holds its own figures. */
+
+const GROWTH_WORDS: Readonly<Record<GrowthState, string>> = {
+  "near-normal": "Near-normal growth",
+  "slowed-growth": "Slowed growth",
+  "as-untreated": "Grows as untreated",
+  faster: "Faster than untreated",
+  unclear: "Unclear yet",
+}
+
+const FINDING_WORDS: Readonly<Record<FindingState, string>> = {
+  slowed: "Slowed by the treatment",
+  "not-slowed": "Not slowed by the treatment",
+  "cannot-tell-yet": "Cannot tell yet",
+  "no-treatment": "No treatment to judge",
+}
+
+export const growthInWords = (state: GrowthState): string => GROWTH_WORDS[state]
+export const findingInWords = (state: FindingState): string => FINDING_WORDS[state]
+
+export const girlOrBoy = (sex: Sex): string => (sex === "female" ? "girl" : "boy")
+
+/**
+ * The figures behind the growth state, over its own dates.
+ *
+ * @example
+ * // "0.14 mm per year over 12 months; an untreated myopic girl of this age grows 0.29, an emmetropic one 0.09."
+ */
+export function growthSentence(growth: GrowthVerdict, sex: Sex): string | null {
+  if (growth.mmPerYear === null) return null
+  const span = growth.from && growth.to ? ` over ${intervalInWords({ from: growth.from, to: growth.to })}` : ""
+  const start = `${fixed(growth.mmPerYear, 2)} mm per year${span}`
+  const untreated =
+    growth.naturalMmPerYear === undefined
+      ? null
+      : `an untreated myopic ${girlOrBoy(sex)} of this age grows ${fixed(growth.naturalMmPerYear, 2)}`
+  const emmetropic =
+    growth.emmetropicMmPerYear === undefined
+      ? null
+      : `an emmetropic one ${fixed(growth.emmetropicMmPerYear, 2)}`
+  const lines = [untreated, emmetropic].filter((line) => line !== null).join(", ")
+  return lines ? `${start}; ${lines}.` : `${start}.`
+}
+
+/** "certainty 96 %" for the state said; for an unclear one, the likeliest state and its share. */
+export function certaintyInWords(growth: GrowthVerdict): string | null {
+  const { probabilities, state } = growth
+  if (probabilities === null) return null
+  if (state !== "unclear") return `certainty ${percent(probabilities[state])}`
+  const likeliest = Object.entries(probabilities).reduce((a, b) => (b[1] > a[1] ? b : a))
+  return `likeliest: ${GROWTH_WORDS[likeliest[0] as GrowthState].toLowerCase()}, ${percent(likeliest[1])}`
+}
+
+/** What the measurements say of the treatment, with the odds. */
+export function findingSentence(finding: Finding): string {
+  const treatment = finding.treatment ?? "the treatment"
+  if (finding.state === "no-treatment") return "There is no course of treatment with measurements to judge."
+  if (finding.likelihoodRatio === null) return `There are no lengths yet that could tell whether ${treatment} works.`
+  const forIt = finding.likelihoodRatio >= 1
+  const side = forIt ? `${treatment} works as in the trials` : `${treatment} does nothing`
+  const other = forIt ? "does nothing" : "works as in the trials"
+  return `The lengths are ${odds(finding.likelihoodRatio)} likelier if ${side} than if it ${other}.`
+}
+
+/** When an answer is due, or that none is likely from the planned reviews. */
+export function earliestAnswerSentence(finding: Finding): string | null {
+  if (finding.state !== "cannot-tell-yet") return null
+  if (finding.earliestAnswer !== null)
+    return `An answer is at least as likely as not by ${longDate(finding.earliestAnswer)}.`
+  return "No planned review reaches even odds of an answer: in this child that question may stay open."
+}
+
+/** "opens 1 Dec 2026", "19 days late", "window closes 30 Nov 2026". */
+export function dutyTiming(duty: Duty, today: string): string {
+  switch (duty.state) {
+    case "done":
+      return "done"
+    case "missed":
+      return `missed, the window closed ${longDate(duty.closes)}`
+    case "overdue": {
+      const days = dayNumber(today) - dayNumber(duty.closes)
+      return days === 1 ? "1 day late" : `${days} days late`
+    }
+    case "open":
+      return `open now, due ${longDate(duty.due)}`
+    case "upcoming":
+      return `opens ${longDate(duty.opens)}, due ${longDate(duty.due)}`
+  }
+}
+
+/** The duty to act on next: what is late first, then what is open, then what comes. */
+export function nextDuty(duties: readonly Duty[]): Duty | null {
+  const rank: Partial<Record<Duty["state"], number>> = { overdue: 0, open: 1, upcoming: 2 }
+  const owed = duties.filter((duty) => rank[duty.state] !== undefined)
+  return (
+    [...owed].sort((a, b) => (rank[a.state] ?? 9) - (rank[b.state] ?? 9) || a.due.localeCompare(b.due))[0] ?? null
+  )
+}
+
+/** One line for lists and the visit form: "Slowed growth, 0.14 mm per year". */
+export function growthLine(assessment: Pick<Assessment, "growth">): string {
+  const { state, mmPerYear } = assessment.growth
+  return mmPerYear === null
+    ? GROWTH_WORDS[state]
+    : capitalised(`${GROWTH_WORDS[state]}, ${fixed(mmPerYear, 2)} mm per year`)
+}

@@ -1,0 +1,10 @@
+import react from "@vitejs/plugin-react"
+import { defineConfig } from "vite"
+
+/** The pages of src/web, built to dist/web, from where the server serves them. */
+export default defineConfig({
+  root: "src/web",
+  plugins: [react()],
+  build: { outDir: "../../dist/web", emptyOutDir: true, sourcemap: true },
+  server: { proxy: { "/api": "http://127.0.0.1:4173" } },
+})
