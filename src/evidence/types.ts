@@ -30,12 +30,30 @@ export interface Provenance {
   readonly notes: string
 }
 
+/** One entry of the registers of sources, named "folder/id" (two folders may have read different parts of one paper). */
+export interface Source {
+  readonly id: string
+  readonly citation: string
+  readonly doi: string | null
+  readonly where: string
+  /** "abstract", "full text table 2", "secondary ..." and so on, as written down when it was read. */
+  readonly obtained: string
+  readonly caveats: string
+}
+
 /** A published table exactly as carried in: header and cells as text. */
 export interface Table {
   readonly file: string
   readonly provenance: Provenance
   readonly header: readonly string[]
   readonly rows: readonly Readonly<Record<string, string>>[]
+}
+
+/** A table as carried in, before it is read. */
+export interface CarriedTable {
+  readonly file: string
+  readonly provenance: Provenance
+  readonly text: string
 }
 
 /** One number of the growth model: never without its unit, its uncertainty and where it comes from. */
@@ -124,6 +142,8 @@ export type GrowthParameterName =
   | "withheldSpreadSd"
   | "unlistedTreatmentSd"
   | "settingFactor"
+  // who is myopic: spherical equivalent at or past this, D
+  | "myopiaCutOffD"
 
 /** The emmetropic curve AL(t) = asymptote - span exp(-rate t), t in years. */
 export interface EmmetropicCurve {
@@ -132,6 +152,28 @@ export interface EmmetropicCurve {
   readonly asymptoteMm: number
   readonly spanMm: number
   readonly ratePerYear: number
+  readonly youngestAgeYears: number
+  readonly oldestAgeYears: number
+  readonly provenance: Provenance
+}
+
+/** value(t) = intercept + girl + fast exp(-fastRatePerYear t) + linear t + quadratic t^2, t = age - 0.25 years. */
+export interface InfancyEquation {
+  readonly intercept: number
+  /** Added for a girl. */
+  readonly girl: number
+  readonly fast: number
+  readonly fastRatePerYear: number
+  readonly linear: number
+  readonly quadratic: number
+}
+
+/** Mean length (mm) and refraction (dioptres) from 3 months to 6.5 years. Means only: no spread, so never a centile. */
+export interface InfancyMean {
+  readonly id: string
+  readonly grade: Grade
+  readonly axialLengthMm: InfancyEquation
+  readonly sphericalEquivalentD: InfancyEquation
   readonly youngestAgeYears: number
   readonly oldestAgeYears: number
   readonly provenance: Provenance
