@@ -1,0 +1,45 @@
+/**
+ * What a course file may hold. The limits are wide on purpose: they catch slips of the pen (a lost decimal point, an
+ * axis of 190) and never judge a child. Common practice, no source; nothing is calculated from them.
+ */
+export interface Limit {
+  readonly low: number
+  readonly high: number
+  /** True when `low` itself is not allowed. */
+  readonly aboveLow?: boolean
+  readonly whole?: boolean
+  /** UCUM code, as published in the JSON Schema. */
+  readonly ucum: string
+  /** The unit as a person reads it; empty for a count or a logMAR. */
+  readonly unit: string
+}
+
+export const limits = {
+  axialLengthMm: { low: 15, high: 40, ucum: "mm", unit: "mm" },
+  readings: { low: 1, high: 50, whole: true, ucum: "1", unit: "" },
+  sphereD: { low: -30, high: 30, ucum: "[diop]", unit: "D" },
+  cylinderD: { low: -10, high: 10, ucum: "[diop]", unit: "D" },
+  axisDegrees: { low: 0, high: 180, ucum: "deg", unit: "degrees" },
+  corneaRadiusMm: { low: 5.5, high: 10, ucum: "mm", unit: "mm" },
+  pupilMm: { low: 1, high: 10, ucum: "mm", unit: "mm" },
+  accommodationD: { low: 0, high: 25, ucum: "[diop]", unit: "D" },
+  acuityLogMAR: { low: -0.5, high: 3, ucum: "1", unit: "logMAR" },
+  concentrationPercent: { low: 0, high: 1.5, aboveLow: true, ucum: "%", unit: "% w/v" },
+  volumeMl: { low: 0, high: 1000, aboveLow: true, ucum: "mL", unit: "mL" },
+  latitudeDegrees: { low: -90, high: 90, ucum: "deg", unit: "degrees" },
+} as const satisfies Record<string, Limit>
+
+/** Ten megabytes: a child's whole course is a few kilobytes, so anything larger is another file. */
+export const LARGEST_FILE_BYTES = 10_000_000
+
+/**
+ * A limit in words, to stand after "must be".
+ *
+ * @example
+ * limitInWords(limits.axialLengthMm) // => "a number from 15 to 40 mm"
+ */
+export function limitInWords({ low, high, aboveLow, whole, unit }: Limit): string {
+  const thing = whole ? "a whole number" : "a number"
+  const range = aboveLow ? `above ${low} and up to ${high}` : `from ${low} to ${high}`
+  return `${thing} ${range}${unit === "" ? "" : ` ${unit}`}`
+}

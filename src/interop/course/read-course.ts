@@ -1,0 +1,219 @@
+import type { Check } from "../../engine/assessment.js"
+import type { CalendarDate, Course, EyeExamination } from "../../engine/course.js"
+import type { Problem } from "../../engine/problem.js"
+import { firstJsonFault } from "./json-position.js"
+import { LARGEST_FILE_BYTES, limits } from "./limits.js"
+import { pathText, problem, WHOLE_FILE } from "./problem.js"
+import { ruleProblems } from "./rules.js"
+import { COURSE_FILE_VERSION, courseSchema } from "./schema.js"
+
+export type ReadCourse =
+  | { readonly course: Course; readonly notes: readonly Check[] }
+  | { readonly problems: readonly Problem[] }
+
+/** A file with more faults than this is another kind of file; the rest is counted, not listed. */
+const MOST_PROBLEMS = 500
+const LONGEST_LIST = 2000
+
+/**
+ * Reads the text of a course file. Either the whole course, with what was passed over as notes, or every fault at once.
+ *
+ * Visits come out sorted by date, an axis of 0 as 180, nulls as absent. `today` is the day the question is asked for:
+ * nothing that has happened may be dated after it.
+ *
+ * @example
+ * readCourse('{ "lengthwise": 1, "child": { "born": "2017-03-14", "sex": "female" } }')
+ * // => { course: { lengthwise: 1, child: { ... }, visits: [] }, notes: [] }
+ */
+export function readCourse(
+  text: string,
+  { today }: { readonly today?: CalendarDate | undefined } = {},
+): ReadCourse {
+  const parsed = parsedJson(text)
+  if ("problem" in parsed) return { problems: [parsed.problem] }
+  return courseFrom(parsed.value, { today })
+}
+
+/** As `readCourse`, for a value that is already parsed (a request body). */
+export function courseFrom(
+  value: unknown,
+  { today }: { readonly today?: CalendarDate | undefined } = {},
+): ReadCourse {
+  if (typeof value !== "object" || value === null || Array.isArray(value)) {
+    return { problems: [problem({ path: WHOLE_FILE, value, allowed: "a JSON object { ... }" })] }
+  }
+  const long = longLists(value)
+  if (long.length > 0) return { problems: long }
+  const result = courseSchema.safeParse(value)
+  const fieldProblems = (result.error?.issues ?? []).map(({ path, message }) =>
+    fieldProblem(value, path, message),
+  )
+  const problems = firstOfEachPath([...fieldProblems, ...ruleProblems(value, { today })])
+  if (!result.success || problems.length > 0) return { problems: capped(problems) }
+  return {
+    course: canonical(withoutNulls(result.data)),
+    notes: [...versionNote(value), ...unknownFields(value, result.data, [])],
+  }
+}
+
+function parsedJson(text: string): { readonly value: unknown } | { readonly problem: Problem } {
+  if (text.length > LARGEST_FILE_BYTES) return { problem: tooLarge(text.length) }
+  // A byte order mark is written by some editors and is not part of JSON.
+  const body = text.replace(/^\uFEFF/, "")
+  const notJson = { path: WHOLE_FILE, value: null, allowed: "a course file in JSON" }
+  if (body.trim() === "") {
+    return { problem: { ...notJson, message: "The file is empty: it must be a course file in JSON." } }
+  }
+  try {
+    return { value: JSON.parse(body) }
+  } catch {
+    const fault = firstJsonFault(body)
+    const place =
+      fault === null ? "" : `, line ${fault.line}, column ${fault.column}: ${fault.found} cannot stand there`
+    const message = `The file is not JSON${place}.`
+    return { problem: { ...notJson, value: fault?.found ?? null, message } }
+  }
+}
+
+/** The fault of a file that is refused by its size alone, before a byte of it is parsed. */
+export function tooLarge(bytes: number): Problem {
+  const value = `${(bytes / 1_000_000).toFixed(1)} MB`
+  const allowed = `at most ${LARGEST_FILE_BYTES / 1_000_000} MB`
+  return { path: WHOLE_FILE, value, allowed, message: `The file must be ${allowed}; it is ${value}.` }
+}
+
+/** Lists no child's course can have; refused by their length alone, so that junk costs no time. */
+function longLists(file: object): readonly Problem[] {
+  const { visits, treatments, supplies, consents } = file as Readonly<Record<string, unknown>>
+  const lists: readonly (readonly [path: string, value: unknown])[] = [
+    ["visits", visits],
+    ["treatments", treatments],
+    ["supplies", supplies],
+    ["consents", consents],
+    ...(Array.isArray(visits) && visits.length <= LONGEST_LIST ? visits : []).map(
+      (visit, index) => [`visits[${index}].symptoms`, visit?.symptoms] as const,
+    ),
+  ]
+  return lists
+    .filter(([, value]) => Array.isArray(value) && value.length > LONGEST_LIST)
+    .map(([path, value]) => problem({ path, value, allowed: `a list of at most ${LONGEST_LIST}` }))
+}
+
+function fieldProblem(file: unknown, path: readonly PropertyKey[], allowed: string): Problem {
+  const where = pathText(path)
+  const value = path.reduce<unknown>(
+    (inside, key) => (inside as Readonly<Record<PropertyKey, unknown>> | undefined)?.[key],
+    file,
+  )
+  if (where === "lengthwise") {
+    const hint = `This program reads course files of version ${COURSE_FILE_VERSION}; this file says ${JSON.stringify(value)?.slice(0, 40)}.`
+    return problem({ path: where, value, allowed, hint })
+  }
+  return problem({ path: where, value, allowed, hint: decimalHint(where, value) })
+}
+
+/** A length, radius or pupil whose decimal point slipped: 2.41 and 241 for 24.1. */
+function decimalHint(path: string, value: unknown): string | undefined {
+  if (typeof value !== "number" || value <= 0) return undefined
+  const limit = path.endsWith(".axialLength.mm")
+    ? limits.axialLengthMm
+    : path.includes(".corneaRadius.")
+      ? limits.corneaRadiusMm
+      : undefined
+  if (limit === undefined) return undefined
+  for (const factor of [10, 0.1, 100, 0.01]) {
+    const meant = Number((value * factor).toPrecision(6))
+    if (meant >= limit.low && meant <= limit.high) return `Did you mean ${meant}?`
+  }
+  return undefined
+}
+
+function firstOfEachPath(problems: readonly Problem[]): readonly Problem[] {
+  const seen = new Set<string>()
+  return problems.filter(({ path, allowed }) => {
+    const key = `${path}\n${allowed}`
+    if (seen.has(key)) return false
+    seen.add(key)
+    return true
+  })
+}
+
+function capped(problems: readonly Problem[]): readonly Problem[] {
+  if (problems.length <= MOST_PROBLEMS) return problems
+  const rest = problems.length - MOST_PROBLEMS
+  const summary = {
+    path: WHOLE_FILE,
+    value: rest,
+    allowed: "a course file",
+    message: `And ${rest} more faults.`,
+  }
+  return [...problems.slice(0, MOST_PROBLEMS), summary]
+}
+
+function versionNote(file: object): readonly Check[] {
+  const version = (file as { readonly lengthwise?: unknown }).lengthwise
+  if (version !== undefined && version !== null) return []
+  const why = `the file does not say its version; it was read as version ${COURSE_FILE_VERSION}`
+  return [{ kind: "version-not-stated", path: "lengthwise", why }]
+}
+
+/** Fields of the file that the schema does not know: kept out of the course, and said. */
+function unknownFields(file: unknown, kept: unknown, path: readonly PropertyKey[]): readonly Check[] {
+  if (typeof file !== "object" || file === null || typeof kept !== "object" || kept === null) return []
+  return Object.entries(file).flatMap(([name, value]) => {
+    const key = Array.isArray(file) ? Number(name) : name
+    const here = [...path, key]
+    if (!Object.hasOwn(kept, name)) {
+      return [
+        {
+          kind: "unknown-field",
+          path: pathText(here),
+          why: "not a field of the course file; it was not used",
+        },
+      ]
+    }
+    return unknownFields(value, (kept as Readonly<Record<string, unknown>>)[name], here)
+  })
+}
+
+type WithoutNulls<T> = T extends readonly (infer Item)[]
+  ? WithoutNulls<Item>[]
+  : T extends object
+    ? { [Key in keyof T]: WithoutNulls<Exclude<T[Key], null>> }
+    : T
+
+function withoutNulls<T>(value: T): WithoutNulls<T> {
+  if (Array.isArray(value)) return value.map(withoutNulls) as WithoutNulls<T>
+  if (typeof value !== "object" || value === null) return value as WithoutNulls<T>
+  return Object.fromEntries(
+    Object.entries(value).flatMap(([key, item]) =>
+      item === null || item === undefined ? [] : [[key, withoutNulls(item)]],
+    ),
+  ) as WithoutNulls<T>
+}
+
+type SoundFile = Omit<Course, "lengthwise" | "visits"> & {
+  readonly lengthwise?: Course["lengthwise"] | undefined
+  readonly visits?: Course["visits"] | undefined
+}
+
+function canonical({ lengthwise: _, child, practice, visits, ...rest }: SoundFile): Course {
+  return {
+    lengthwise: COURSE_FILE_VERSION,
+    child,
+    ...(practice === undefined ? {} : { practice }),
+    visits: (visits ?? [])
+      .map((visit) => ({
+        ...visit,
+        ...(visit.right === undefined ? {} : { right: withAxisInRange(visit.right) }),
+        ...(visit.left === undefined ? {} : { left: withAxisInRange(visit.left) }),
+      }))
+      .toSorted((a, b) => (a.date < b.date ? -1 : 1)),
+    ...rest,
+  }
+}
+
+function withAxisInRange(eye: EyeExamination): EyeExamination {
+  if (eye.refraction?.axis !== 0) return eye
+  return { ...eye, refraction: { ...eye.refraction, axis: 180 } }
+}

@@ -1,0 +1,190 @@
+import { type DayNumber, dayNumberOrNull } from "../../engine/calendar.js"
+import { type CalendarDate, EYES } from "../../engine/course.js"
+import type { Problem } from "../../engine/problem.js"
+import { problem } from "./problem.js"
+
+/**
+ * Rules of the course file that join two fields. They read the file as it came, before it is known to be sound, so that
+ * a fault in one field does not hide a fault between two others: whatever is not readable is passed over here, because
+ * the schema has already said so.
+ */
+export function ruleProblems(
+  file: unknown,
+  { today }: { readonly today?: CalendarDate | undefined },
+): readonly Problem[] {
+  const course = record(file)
+  return [
+    ...datesOutOfLife(course, today),
+    ...visitsOnOneDay(course),
+    ...cylindersWithoutAxis(course),
+    ...treatmentsEndingEarly(course),
+    ...treatmentsOverlapping(course),
+    ...atropineWithoutStrength(course),
+    ...bottlesOpenedEarly(course),
+  ]
+}
+
+type Loose = Readonly<Record<string, unknown>>
+
+const record = (value: unknown): Loose =>
+  typeof value === "object" && value !== null && !Array.isArray(value) ? (value as Loose) : {}
+const records = (value: unknown): readonly Loose[] => (Array.isArray(value) ? value.map(record) : [])
+const dayOf = (value: unknown): DayNumber | null =>
+  typeof value === "string" ? dayNumberOrNull(value) : null
+
+interface Dated {
+  readonly path: string
+  readonly value: unknown
+  readonly day: DayNumber
+  /** A plan or a printed limit may lie ahead; what has happened may not. */
+  readonly mayLieAhead: boolean
+}
+
+function dated(course: Loose): readonly Dated[] {
+  const fields: readonly (readonly [list: string, field: string, mayLieAhead: boolean])[] = [
+    ["visits", "date", false],
+    ["treatments", "from", false],
+    ["treatments", "to", true],
+    ["supplies", "dispensed", false],
+    ["supplies", "opened", false],
+    ["supplies", "beyondUse", true],
+    ["consents", "date", false],
+  ]
+  return fields.flatMap(([list, field, mayLieAhead]) =>
+    records(course[list]).flatMap((item, index) => {
+      const day = dayOf(item[field])
+      return day === null
+        ? []
+        : [{ path: `${list}[${index}].${field}`, value: item[field], day, mayLieAhead }]
+    }),
+  )
+}
+
+function datesOutOfLife(course: Loose, today: CalendarDate | undefined): readonly Problem[] {
+  const born = record(course.child).born
+  const bornDay = dayOf(born)
+  const lastDay = today === undefined ? null : dayOf(today)
+  const birth: readonly Dated[] =
+    bornDay === null ? [] : [{ path: "child.born", value: born, day: bornDay, mayLieAhead: false }]
+  return [...birth, ...dated(course)].flatMap(({ path, value, day, mayLieAhead }) => [
+    ...(bornDay !== null && day < bornDay
+      ? [problem({ path, value, allowed: `on or after the day of birth (${String(born)})` })]
+      : []),
+    ...(lastDay !== null && !mayLieAhead && day > lastDay
+      ? [problem({ path, value, allowed: `a day up to ${today}, the day this is asked for` })]
+      : []),
+  ])
+}
+
+function visitsOnOneDay(course: Loose): readonly Problem[] {
+  const first = new Map<DayNumber, number>()
+  return records(course.visits).flatMap((visit, index) => {
+    const day = dayOf(visit.date)
+    if (day === null) return []
+    const earlier = first.get(day)
+    if (earlier === undefined) {
+      first.set(day, index)
+      return []
+    }
+    return [
+      problem({
+        path: `visits[${index}].date`,
+        value: visit.date,
+        allowed: `a day without another visit (visits[${earlier}] has this one)`,
+      }),
+    ]
+  })
+}
+
+function cylindersWithoutAxis(course: Loose): readonly Problem[] {
+  return records(course.visits).flatMap((visit, index) =>
+    EYES.flatMap((eye) => {
+      const { cylinder, axis } = record(record(visit[eye]).refraction)
+      if (typeof cylinder !== "number" || cylinder === 0 || (axis !== undefined && axis !== null)) return []
+      return [
+        problem({
+          path: `visits[${index}].${eye}.refraction.axis`,
+          value: axis,
+          allowed: `a number from 0 to 180 degrees, since the cylinder is ${cylinder} D`,
+        }),
+      ]
+    }),
+  )
+}
+
+interface Span {
+  readonly index: number
+  readonly kind: unknown
+  readonly from: DayNumber
+  readonly to: DayNumber
+  readonly toText: unknown
+}
+
+function spans(course: Loose): readonly Span[] {
+  return records(course.treatments).flatMap((treatment, index) => {
+    const from = dayOf(treatment.from)
+    const toText = treatment.to
+    const to = toText === undefined || toText === null ? Number.POSITIVE_INFINITY : dayOf(toText)
+    return from === null || to === null ? [] : [{ index, kind: treatment.kind, from, to, toText }]
+  })
+}
+
+function treatmentsEndingEarly(course: Loose): readonly Problem[] {
+  return spans(course)
+    .filter(({ from, to }) => to <= from)
+    .map(({ index, toText }) =>
+      problem({
+        path: `treatments[${index}].to`,
+        value: toText,
+        allowed: `after the day it starts (${String(records(course.treatments)[index]?.from)})`,
+      }),
+    )
+}
+
+function treatmentsOverlapping(course: Loose): readonly Problem[] {
+  const sound = spans(course)
+    .filter(({ from, to }) => to > from)
+    .toSorted((a, b) => a.from - b.from || a.index - b.index)
+  return sound.flatMap((later, place) => {
+    const earlier = sound
+      .slice(0, place)
+      .find(({ kind, to }) => typeof kind === "string" && kind === later.kind && later.from < to)
+    if (earlier === undefined) return []
+    const end = earlier.to === Number.POSITIVE_INFINITY ? "has no end" : `ends ${String(earlier.toText)}`
+    return [
+      problem({
+        path: `treatments[${later.index}].from`,
+        value: records(course.treatments)[later.index]?.from,
+        allowed: `on or after the end of treatments[${earlier.index}], which is of the same kind and ${end}`,
+      }),
+    ]
+  })
+}
+
+function atropineWithoutStrength(course: Loose): readonly Problem[] {
+  return records(course.treatments).flatMap(({ kind, concentrationPercent }, index) =>
+    kind === "atropine" && (concentrationPercent === undefined || concentrationPercent === null)
+      ? [
+          problem({
+            path: `treatments[${index}].concentrationPercent`,
+            value: concentrationPercent,
+            allowed: "a number above 0 and up to 1.5 % w/v, since the treatment is atropine",
+          }),
+        ]
+      : [],
+  )
+}
+
+function bottlesOpenedEarly(course: Loose): readonly Problem[] {
+  return records(course.supplies).flatMap(({ dispensed, opened }, index) => {
+    const [dispensedDay, openedDay] = [dayOf(dispensed), dayOf(opened)]
+    if (dispensedDay === null || openedDay === null || openedDay >= dispensedDay) return []
+    return [
+      problem({
+        path: `supplies[${index}].opened`,
+        value: opened,
+        allowed: `on or after the day it was dispensed (${String(dispensed)})`,
+      }),
+    ]
+  })
+}
