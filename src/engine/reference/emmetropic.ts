@@ -8,7 +8,7 @@ export type EmmetropicAnswer = { readonly mm: number } | { readonly refused: str
  * evaluated; its printed table is not interpolated. Refused outside the ages of the curve, never extrapolated.
  *
  * @example
- * emmetropicLength({ ageYears: 8, curve }) // => { mm: 23.0855 } with the published curve
+ * emmetropicLength({ ageYears: 8, curve }) // => { mm: 23.0854 } with the published curve
  */
 export function emmetropicLength({
   ageYears,
