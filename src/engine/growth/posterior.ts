@@ -1,0 +1,192 @@
+import type { GrowthParameters } from "../../evidence/types.js"
+import { normalRule } from "../numeric/gauss-hermite.js"
+import type { Mixture } from "../numeric/mixture.js"
+import {
+  type ChildModel,
+  exposedGrowth,
+  type LengthTerm,
+  naturalSinceOrigin,
+  startLengthMm,
+  termsFigureCovariance,
+  termsVariance,
+} from "./child-model.js"
+import { type GivenPace, givenPace, type WithheldPrior } from "./given-pace.js"
+import { forwardSolve, type Gram, gram, type Whitened, whiten } from "./whiten.js"
+
+/** One child's figures factored at each node of kappa, with the prior weight of the node. */
+export interface Factored {
+  readonly model: ChildModel
+  readonly parts: readonly { readonly whitened: Whitened; readonly gram: Gram; readonly weight: number }[]
+  readonly logPaceSd: number
+}
+
+export interface Nodes {
+  /** Steps of the pace rule per SD of the log pace; the rule reaches 6 SD to either side. */
+  readonly stepsPerSd: number
+  readonly kappa: number
+}
+
+/** Enough that doubling either moves no figure that is shown (test/validation/quadrature.test.ts). */
+export const usualNodes: Nodes = { stepsPerSd: 4, kappa: 5 }
+const REACH_SD = 6
+/** Nodes below this share of the posterior cannot move a shown figure and are left out of forecasts. */
+const NEGLIGIBLE = 1e-9
+
+/** Factors a child once per node of kappa; without refractions kappa does not matter and one node is exact. */
+export function factored(
+  model: ChildModel,
+  parameters: GrowthParameters,
+  nodes: Nodes = usualNodes,
+): Factored {
+  const { dioptresPerMm, logPaceSd } = parameters.values
+  const witnessed = model.observations.some((figure) => figure.kind === "refraction")
+  const rule = normalRule(witnessed ? nodes.kappa : 1)
+  return {
+    model,
+    logPaceSd: logPaceSd.value,
+    parts: rule.nodes.map((node, i) => {
+      const whitened = whiten(model, dioptresPerMm.value + node * (dioptresPerMm.sd ?? 0))
+      return { whitened, gram: gram(whitened), weight: rule.weights[i] as number }
+    }),
+  }
+}
+
+export interface PosteriorNode extends GivenPace {
+  readonly weight: number
+  /** exp(u - tau^2 / 2): the child's own multiple of natural growth. */
+  readonly multiple: number
+  readonly part: number
+}
+
+export interface Posterior {
+  readonly factored: Factored
+  readonly logEvidence: number
+  readonly nodes: readonly PosteriorNode[]
+}
+
+/**
+ * Posterior of pace, withheld fractions and kappa from the first `rows` figures (all by default).
+ *
+ * Pace: an equally spaced rule on u ~ N(0, tau^2), which for such a smooth integrand converges faster than
+ * Gauss-Hermite on the prior, whose nodes lie too far apart once several years of figures have narrowed the pace.
+ * Withheld fractions: closed form. Kappa: Gauss-Hermite.
+ */
+export function posterior(
+  factored: Factored,
+  prior: WithheldPrior,
+  { rows, nodes = usualNodes }: { rows?: number; nodes?: Nodes } = {},
+): Posterior {
+  const { logPaceSd } = factored
+  const step = 1 / nodes.stepsPerSd
+  const count = Math.round(REACH_SD * nodes.stepsPerSd)
+  const found: { log: number; multiple: number; part: number; given: GivenPace }[] = []
+  let highest = Number.NEGATIVE_INFINITY
+  factored.parts.forEach((part, index) => {
+    const g = rows === undefined ? part.gram : gram(part.whitened, rows)
+    for (let i = -count; i <= count; i++) {
+      const z = i * step
+      const multiple = paceMultiple(z, logPaceSd)
+      const given = givenPace({ gram: g, multiple, prior })
+      const log = Math.log((part.weight * step) / Math.sqrt(2 * Math.PI)) - (z * z) / 2 + given.logLikelihood
+      if (log > highest) highest = log
+      found.push({ log, multiple, part: index, given })
+    }
+  })
+  let total = 0
+  for (const node of found) total += Math.exp(node.log - highest)
+  return {
+    factored,
+    logEvidence: highest + Math.log(total),
+    nodes: found.flatMap((node) => {
+      const weight = Math.exp(node.log - highest) / total
+      return weight < NEGLIGIBLE ? [] : [{ ...node.given, weight, multiple: node.multiple, part: node.part }]
+    }),
+  }
+}
+
+/** exp(u - tau^2 / 2) at u = z tau; its prior mean is 1. */
+export const paceMultiple = (z: number, logPaceSd: number): number =>
+  Math.exp(z * logPaceSd - (logPaceSd * logPaceSd) / 2)
+
+/** Priors of the treatments of a model; `nothing` names the one that is taken to withhold nothing. */
+export function withheldPrior(model: ChildModel, nothing?: string): WithheldPrior {
+  return {
+    mean: model.columns.map((column) => (column.key === nothing ? 0 : column.prior.mean)),
+    sd: model.columns.map((column) => (column.key === nothing ? 0 : column.prior.sd)),
+  }
+}
+
+export interface Scenario {
+  /** Age at which every treatment is taken to end; never when absent. */
+  readonly treatmentEndsAge?: number
+}
+
+/** What the figures say of a sum of lengths (mm): a length at an age, the growth of one eye, the mean of both. */
+export function distributionOf(
+  { factored, nodes }: Posterior,
+  terms: readonly LengthTerm[],
+  { scenario = {}, rows }: { scenario?: Scenario; rows?: number } = {},
+): Mixture {
+  const { model } = factored
+  const k = model.columns.length
+  const naturalOfTerms = terms.map((term) => naturalSinceOrigin(model, term.ageYears))
+  const sum = (pick: (term: LengthTerm, index: number) => number) =>
+    terms.reduce((total, term, i) => total + term.coefficient * pick(term, i), 0)
+  const start = sum(() => startLengthMm)
+  const natural = sum((_, i) => naturalOfTerms[i] as number)
+  const exposed = model.columns.map((column) =>
+    sum((term) => exposedGrowth(model, column, term.ageYears, scenario.treatmentEndsAge)),
+  )
+  const own = termsVariance(model, terms, naturalOfTerms)
+
+  // Per node of kappa: what is left of the sum once the figures are known, as weights on [y | N | C_1 .. C_k].
+  const parts = factored.parts.map(({ whitened }) => {
+    const n = rows ?? whitened.rows
+    const cross = new Float64Array(n)
+    for (let i = 0; i < n; i++) {
+      cross[i] = termsFigureCovariance(
+        model,
+        terms,
+        naturalOfTerms,
+        whitened.natural,
+        whitened.dioptresPerMm,
+        i,
+      )
+    }
+    const solved = forwardSolve(whitened, cross, n)
+    const onColumn = new Array<number>(k + 2).fill(0)
+    let explained = 0
+    for (let i = 0; i < n; i++) {
+      const weight = solved[i] as number
+      explained += weight * weight
+      for (let c = 0; c < k + 2; c++) {
+        onColumn[c] = (onColumn[c] as number) + weight * (whitened.values[i * (k + 2) + c] as number)
+      }
+    }
+    return {
+      constant: start + (onColumn[0] as number),
+      perMultiple: natural - (onColumn[1] as number),
+      perWithheld: exposed.map((e, j) => e - (onColumn[j + 2] as number)),
+      variance: Math.max(0, own - explained),
+    }
+  })
+
+  const means: number[] = []
+  const sds: number[] = []
+  for (const node of nodes) {
+    const part = parts[node.part] as (typeof parts)[number]
+    let mean = part.constant + node.multiple * part.perMultiple
+    let variance = part.variance
+    for (let i = 0; i < k; i++) {
+      const a = -node.multiple * (part.perWithheld[i] as number)
+      mean += a * (node.mean[i] as number)
+      for (let j = 0; j < k; j++) {
+        const b = -node.multiple * (part.perWithheld[j] as number)
+        variance += a * b * (node.covariance[i * k + j] as number)
+      }
+    }
+    means.push(mean)
+    sds.push(Math.sqrt(variance))
+  }
+  return { weights: nodes.map((node) => node.weight), means, sds }
+}

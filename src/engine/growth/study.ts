@@ -1,0 +1,100 @@
+import type { Evidence } from "../../evidence/types.js"
+import type { PracticeSettings } from "../assessment.js"
+import { ageYears } from "../calendar.js"
+import type { CalendarDate, Course } from "../course.js"
+import { EYES } from "../course.js"
+import { type ChildModel, childModel } from "./child-model.js"
+import { type ExpectedGrowth, emmetropicGrowthOf, naturalGrowth } from "./natural-growth.js"
+import { type Observation, observations, sphericalEquivalentD } from "./observations.js"
+import { type Factored, factored, type Posterior, posterior, withheldPrior } from "./posterior.js"
+import { type TreatmentColumn, treatmentColumns } from "./treatment-columns.js"
+
+export interface StudyInput {
+  readonly course: Course
+  readonly asOf: CalendarDate
+  readonly evidence: Evidence
+  readonly settings: PracticeSettings
+}
+
+/** Everything about one child on one day that the answers are read from. */
+export interface Study extends StudyInput {
+  readonly ageYears: number
+  /** What this eye would grow untreated: natural growth, or the emmetropic curve for a child without myopia. */
+  readonly expected: ExpectedGrowth
+  readonly natural: ExpectedGrowth
+  readonly emmetropic: ExpectedGrowth
+  readonly myopia: "myopic" | "not-myopic" | "unknown"
+  readonly model: ChildModel
+  readonly factored: Factored
+  /** Posterior in which each treatment withholds what the trials report, give or take. */
+  readonly posterior: Posterior
+  /** The treatment the second question is about: the last that began by `asOf`. */
+  readonly tested: TreatmentColumn | null
+  readonly lengths: readonly Observation[]
+}
+
+/** Why the growth model says nothing of this child, or null when it can speak. */
+export function refusal({ course, asOf, evidence }: StudyInput): string | null {
+  const { youngestAgeYears, oldestAgeYears } = evidence.growth.values
+  const age = ageYears({ born: course.child.born, on: asOf })
+  if (age >= youngestAgeYears.value && age <= oldestAgeYears.value) return null
+  return (
+    `the growth evidence covers children of ${youngestAgeYears.value} to ${oldestAgeYears.value} years; ` +
+    `this child is ${age.toFixed(1)} years old on ${asOf}`
+  )
+}
+
+export function study(input: StudyInput): Study {
+  const { course, asOf, evidence, settings } = input
+  const parameters = evidence.growth
+  const natural = naturalGrowth({
+    child: course.child,
+    latitudeDegrees: course.practice?.latitude,
+    parameters,
+    settingFactor: settings.settingFactor,
+  })
+  const emmetropic = emmetropicGrowthOf(evidence.emmetropic)
+  const myopia = myopiaOf(course, asOf, parameters.values.myopiaCutOffD.value)
+  const figures = observations({ course, asOf, parameters })
+  const columns = treatmentColumns({ course, asOf, parameters })
+  const age = ageYears({ born: course.child.born, on: asOf })
+  const expected = myopia === "not-myopic" ? emmetropic : natural
+  const model = childModel({ observations: figures, columns, growth: expected, parameters })
+  const child = factored(model, parameters)
+  return {
+    ...input,
+    ageYears: age,
+    expected,
+    natural,
+    emmetropic,
+    myopia,
+    model,
+    factored: child,
+    posterior: posterior(child, withheldPrior(model)),
+    tested: columns.filter((column) => column.startAge <= age).at(-1) ?? null,
+    lengths: figures.filter((figure) => figure.kind === "length"),
+  }
+}
+
+/**
+ * Whether the child is myopic, from the last refraction before any treatment (or the last at all).
+ * One eye at or past the cut-off is enough.
+ */
+function myopiaOf(course: Course, asOf: CalendarDate, cutOffD: number): Study["myopia"] {
+  const firstTreated = (course.treatments ?? []).map((t) => t.from).sort()[0]
+  const refracted = course.visits
+    .filter((visit) => visit.date <= asOf)
+    .map((visit) => ({
+      date: visit.date,
+      values: EYES.flatMap((eye) => {
+        const refraction = visit[eye]?.refraction
+        return refraction ? [sphericalEquivalentD(refraction)] : []
+      }),
+    }))
+    .filter(({ values }) => values.length > 0)
+    .sort((a, b) => (a.date < b.date ? -1 : 1))
+  const before = refracted.filter(({ date }) => firstTreated === undefined || date <= firstTreated)
+  const last = (before.length > 0 ? before : refracted).at(-1)
+  if (!last) return "unknown"
+  return last.values.some((value) => value <= cutOffD) ? "myopic" : "not-myopic"
+}

@@ -1,0 +1,70 @@
+import { normalCdf, normalPdf } from "./normal.js"
+
+/** A mixture of normal distributions: weights sum to 1, SDs are positive. */
+export interface Mixture {
+  readonly weights: readonly number[]
+  readonly means: readonly number[]
+  readonly sds: readonly number[]
+}
+
+export function mixtureMean({ weights, means }: Mixture): number {
+  let sum = 0
+  for (let i = 0; i < weights.length; i++) sum += (weights[i] as number) * (means[i] as number)
+  return sum
+}
+
+export function mixtureSd(mixture: Mixture): number {
+  const mean = mixtureMean(mixture)
+  let sum = 0
+  for (let i = 0; i < mixture.weights.length; i++) {
+    const off = (mixture.means[i] as number) - mean
+    sum += (mixture.weights[i] as number) * ((mixture.sds[i] as number) ** 2 + off * off)
+  }
+  return Math.sqrt(sum)
+}
+
+/** Probability of a value at or below x. */
+export function mixtureCdf({ weights, means, sds }: Mixture, x: number): number {
+  let sum = 0
+  for (let i = 0; i < weights.length; i++) {
+    sum += (weights[i] as number) * normalCdf((x - (means[i] as number)) / (sds[i] as number))
+  }
+  return sum
+}
+
+function mixturePdf({ weights, means, sds }: Mixture, x: number): number {
+  let sum = 0
+  for (let i = 0; i < weights.length; i++) {
+    const sd = sds[i] as number
+    sum += ((weights[i] as number) / sd) * normalPdf((x - (means[i] as number)) / sd)
+  }
+  return sum
+}
+
+/**
+ * The value below which a share p of the mixture lies, by Newton's method kept inside a bracket.
+ *
+ * @example
+ * mixtureQuantile({ weights: [1], means: [0], sds: [1] }, 0.975) // => 1.95996
+ */
+export function mixtureQuantile(mixture: Mixture, p: number): number {
+  const mean = mixtureMean(mixture)
+  const sd = mixtureSd(mixture)
+  if (sd === 0) return mean
+  let low = mean - 12 * sd
+  let high = mean + 12 * sd
+  let x = mean + sd * roughNormalQuantile(p)
+  for (let step = 0; step < 80; step++) {
+    const gap = mixtureCdf(mixture, x) - p
+    if (Math.abs(gap) < 1e-10) break
+    if (gap > 0) high = x
+    else low = x
+    const next = x - gap / mixturePdf(mixture, x)
+    x = next > low && next < high ? next : (low + high) / 2
+    if (high - low < 1e-9 * sd) break
+  }
+  return x
+}
+
+// Only a start for Newton's method, good to a few hundredths.
+const roughNormalQuantile = (p: number): number => Math.log(p / (1 - p)) / 1.702

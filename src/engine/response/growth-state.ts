@@ -1,0 +1,103 @@
+import type { GrowthVerdict, KnownGrowthState } from "../assessment.js"
+import { ageYears } from "../calendar.js"
+import type { LengthTerm } from "../growth/child-model.js"
+import { distributionOf } from "../growth/posterior.js"
+import type { Study } from "../growth/study.js"
+import { mixtureCdf, mixtureMean, mixtureQuantile } from "../numeric/mixture.js"
+import { detectableChangeMm } from "./detectable-change.js"
+import { growthWindow } from "./growth-window.js"
+
+/**
+ * First question: is this eye growing slowly enough?
+ *
+ * The posterior of growth (mean of the eyes measured twice) over the window is set against two published lines
+ * over the same dates, emmetropic growth E and natural growth N, on the scale f = (rate - E) / (N - E).
+ * Nothing is said here of why it grows so.
+ */
+export function growthState(study: Study): GrowthVerdict {
+  const nothing = { probabilities: null, mmPerYear: null } as const
+  const window = growthWindow(study)
+  const twice = ([0, 1] as const).filter(
+    (eye) => study.lengths.filter((figure) => figure.eye === eye).length >= 2,
+  )
+  if (!window || twice.length === 0) {
+    return {
+      state: "unclear",
+      ...nothing,
+      reasons: ["there are not yet two lengths of the same eye to tell growth from"],
+    }
+  }
+  const born = study.course.child.born
+  const fromAge = ageYears({ born, on: window.from })
+  const toAge = ageYears({ born, on: window.to })
+  const years = toAge - fromAge
+  const terms = twice.flatMap((eye): LengthTerm[] => [
+    { eye, ageYears: toAge, coefficient: 1 / twice.length },
+    { eye, ageYears: fromAge, coefficient: -1 / twice.length },
+  ])
+  const grown = distributionOf(study.posterior, terms)
+  const over = (growth: Study["expected"]) => growth.cumulativeMm(toAge) - growth.cumulativeMm(fromAge)
+  const emmetropicMm = over(study.emmetropic)
+  const naturalMm = over(study.natural)
+  const shown = {
+    mmPerYear: mixtureMean(grown) / years,
+    low95: mixtureQuantile(grown, 0.025) / years,
+    high95: mixtureQuantile(grown, 0.975) / years,
+    emmetropicMmPerYear: emmetropicMm / years,
+    from: window.from,
+    to: window.to,
+  }
+  if (study.myopia === "not-myopic") {
+    return {
+      state: "unclear",
+      probabilities: null,
+      ...shown,
+      reasons: ["no myopia: the growth is set against the emmetropic curve alone, never against untreated myopia"],
+    }
+  }
+  const { nearNormal, slowed, asUntreated } = study.settings.cuts
+  const below = (f: number) => mixtureCdf(grown, emmetropicMm + f * (naturalMm - emmetropicMm))
+  const [a, b, c] = [below(nearNormal), below(slowed), below(asUntreated)]
+  const probabilities: Record<KnownGrowthState, number> = {
+    "near-normal": a,
+    "slowed-growth": b - a,
+    "as-untreated": c - b,
+    faster: 1 - c,
+  }
+  const verdict = { probabilities, ...shown, naturalMmPerYear: naturalMm / years }
+
+  const figures = study.lengths.filter((figure) => figure.eye === twice[0])
+  const detectable = detectableChangeMm({
+    first: figures[0] as (typeof figures)[number],
+    last: figures.at(-1) as (typeof figures)[number],
+    parameters: study.evidence.growth,
+  })
+  if (naturalMm - emmetropicMm < detectable) {
+    return { state: "unclear", ...verdict, reasons: [tooClose(naturalMm - emmetropicMm, detectable, toAge)] }
+  }
+  const [likeliest, certainty] = Object.entries(probabilities).sort((x, y) => y[1] - x[1])[0] as [
+    KnownGrowthState,
+    number,
+  ]
+  if (certainty >= study.settings.certainty) return { state: likeliest, ...verdict, reasons: [] }
+  return {
+    state: "unclear",
+    ...verdict,
+    reasons: [
+      `the likeliest state, ${likeliest.replace("-", " ")}, is only ${percent(certainty)} certain; ` +
+        `${percent(study.settings.certainty)} is asked for`,
+    ],
+  }
+}
+
+const percent = (share: number): string => `${Math.round(100 * share)} %`
+
+/** Growth of a grown-up eye leaves little to slow; before that it is the interval or the instrument that is too coarse. */
+const ENDING_AGE_YEARS = 14
+
+function tooClose(gapMm: number, detectableMm: number, age: number): string {
+  const figures =
+    `natural and emmetropic growth lie only ${gapMm.toFixed(2)} mm apart over these dates, ` +
+    `less than the ${detectableMm.toFixed(2)} mm that this instrument can tell`
+  return age >= ENDING_AGE_YEARS ? `growth is ending: ${figures}` : `too early or too coarse to tell: ${figures}`
+}
