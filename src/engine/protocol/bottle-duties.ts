@@ -1,0 +1,44 @@
+import type { Duty, DutyState } from "../assessment.js"
+import { addDays } from "../calendar.js"
+import { dropsInUse, lastDayOfSupply, type Situation } from "./situation.js"
+import { treatmentName } from "./treatment-name.js"
+
+/**
+ * The bottle owed to a child on atropine: the first one at this strength, or the next before the last one ends.
+ * A bottle ends on its beyond-use date, or the protocol's days after opening where the pharmacy gave none.
+ */
+export function bottleDuties(situation: Situation): readonly Duty[] {
+  const drops = dropsInUse(situation)
+  if (!drops) return []
+  const { today, protocol } = situation
+  const name = treatmentName(drops)
+  const last = lastDayOfSupply(situation, drops)
+  if (last === undefined) {
+    return [
+      {
+        kind: "bottle",
+        step: "first bottle",
+        opens: drops.from,
+        due: drops.from,
+        closes: drops.from,
+        state: "open",
+        needs: [`record the first bottle of ${name}`],
+      },
+    ]
+  }
+  // Nothing more is needed where treatment ends while the last bottle is still good.
+  if (drops.to != null && drops.to <= addDays(last, 1)) return []
+  const opens = addDays(last, -protocol.bottleLeadDays)
+  const state: DutyState = today > last ? "overdue" : today >= opens ? "open" : "upcoming"
+  return [
+    {
+      kind: "bottle",
+      step: "next bottle",
+      opens,
+      due: last,
+      closes: last,
+      state,
+      needs: [`a bottle of ${name}; the last one is good until ${last}`],
+    },
+  ]
+}

@@ -1,0 +1,60 @@
+import type { Duty } from "../assessment.js"
+import { bottleDuties } from "./bottle-duties.js"
+import { consentDuties } from "./consent-duties.js"
+import { decisions } from "./decisions.js"
+import { type Examination, examinations } from "./examinations.js"
+import { notInForce, type Situation, type SituationInput, situationOn } from "./situation.js"
+
+/** Kinds of duty, in the order in which they are named when due on the same day: what makes treatment safe first. */
+const KINDS = ["consent", "bottle", "examination", "decision"]
+
+/**
+ * Everything owed to a child in the current course as of a day, in order of the due date, what is done included.
+ * Visits, consents and supplies dated later than `today` are not known yet; planned treatments are.
+ *
+ * @example
+ * duties({ course, protocol: standardProtocol, today: "2025-07-01" })
+ */
+export function duties(input: SituationInput): readonly Duty[] {
+  const situation = situationOn(input)
+  return [
+    ...consentDuties(situation),
+    ...bottleDuties(situation),
+    ...examinations(situation).map((examination) => examinationDuty(examination, situation)),
+    ...decisions(situation).map(({ title, opens, due, closes, state, needs }) => ({
+      kind: "decision",
+      step: title,
+      opens,
+      due,
+      closes,
+      state,
+      needs,
+    })),
+  ].toSorted(byDueDate)
+}
+
+/**
+ * What comes first: the longest due of what can be done today, else the next that is coming. Null when nothing is owed.
+ */
+export function nextDuty(all: readonly Duty[]): Duty | null {
+  const inOrder = all.toSorted(byDueDate)
+  return (
+    inOrder.find(({ state }) => state === "open" || state === "overdue") ??
+    inOrder.find(({ state }) => state === "upcoming") ??
+    null
+  )
+}
+
+function examinationDuty(
+  { title, opens, due, closes, state, unmeasured, step }: Examination,
+  situation: Situation,
+): Duty {
+  const canBeDone = state === "open" || state === "overdue"
+  const needs = canBeDone ? [...unmeasured, ...notInForce(situation, step.inForce)] : unmeasured
+  return { kind: "examination", step: title, opens, due, closes, state, needs }
+}
+
+function byDueDate(a: Duty, b: Duty): number {
+  if (a.due !== b.due) return a.due < b.due ? -1 : 1
+  return KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind)
+}

@@ -1,0 +1,113 @@
+import type { DutyState } from "../assessment.js"
+import { dayNumber } from "../calendar.js"
+import type { CalendarDate, Visit } from "../course.js"
+import { lastGrowthVisit, missing, seenHere } from "./measured.js"
+import { datedOccasions, type Occasion, occasionOf, stepsAnchoredAt, visitsOf } from "./occasions.js"
+import { isTreated, type Situation } from "./situation.js"
+
+/** An examination on this child's calendar, with what is still to be measured for it. */
+export interface Examination extends Occasion {
+  readonly state: DutyState
+  /** The visits that count for it so far. */
+  readonly visits: readonly Visit[]
+  /** In words, as `missing` gives them. */
+  readonly unmeasured: readonly string[]
+}
+
+/** Every examination of the current course: baseline, dated steps, and the next one when none of these lies ahead. */
+export function examinations(situation: Situation): readonly Examination[] {
+  const dated = datedExaminations(situation)
+  const next = dated.some(({ state }) => isAhead(state)) ? [] : standingExaminations(situation)
+  return [...baselines(situation), ...dated, ...next]
+}
+
+export const isAhead = (state: DutyState): boolean =>
+  state === "open" || state === "overdue" || state === "upcoming"
+
+function datedExaminations(situation: Situation): readonly Examination[] {
+  const { today, course } = situation
+  const occasions = datedOccasions(situation).filter(({ step }) => step.kind === "examination")
+  const examined: Examination[] = []
+  // From the last to the first, since a step is missed once the one after it is open or done.
+  for (let index = occasions.length - 1; index >= 0; index--) {
+    const occasion = occasions[index]!
+    const after = examined[0]
+    const { visits, usefulUntil } = visitsOf({
+      occasion,
+      before: occasions[index - 1],
+      after,
+      visits: course.visits,
+    })
+    const unmeasured = missing({ measures: occasion.measures, visits })
+    const isPast = after ? after.opens <= today || after.state === "done" : dayNumber(today) > usefulUntil
+    examined.unshift({
+      ...occasion,
+      visits,
+      unmeasured,
+      state: stateOf({ occasion, unmeasured, isPast, today }),
+    })
+  }
+  return examined
+}
+
+/**
+ * What is measured before the first drop cannot be measured after it: once treatment has begun a baseline is done or
+ * missed. Before any treatment it stays owed from the first visit on.
+ */
+function baselines(situation: Situation): readonly Examination[] {
+  const { course, current, today } = situation
+  return stepsAnchoredAt(situation, "before-start").map((step) => {
+    if (current) {
+      const occasion = { ...occasionOf({ step, anchored: current.start, current }), closes: current.start }
+      const visits = course.visits.filter(({ date }) => occasion.opens <= date && date <= current.start)
+      const unmeasured = missing({ measures: occasion.measures, visits })
+      return {
+        ...occasion,
+        visits,
+        unmeasured,
+        state: stateOf({ occasion, unmeasured, isPast: today > current.start, today }),
+      }
+    }
+    const first = course.visits.find(seenHere)?.date ?? today
+    const occasion = { ...occasionOf({ step, anchored: first, current }), opens: first }
+    const { visits } = course
+    const unmeasured = missing({ measures: occasion.measures, visits })
+    return { ...occasion, visits, unmeasured, state: stateOf({ occasion, unmeasured, isPast: false, today }) }
+  })
+}
+
+function standingExaminations(situation: Situation): readonly Examination[] {
+  const { course, current, today } = situation
+  const treated = isTreated(situation)
+  const anchored = lastGrowthVisit(course.visits)?.date ?? (treated ? current?.start : current?.stop)
+  if (anchored == null) return []
+  const anchor = treated ? "last-visit-on-treatment" : "last-visit-off-treatment"
+  return stepsAnchoredAt(situation, anchor).map((step) => {
+    const occasion = occasionOf({ step, anchored, current })
+    const unmeasured = missing({ measures: occasion.measures, visits: [] })
+    return {
+      ...occasion,
+      visits: [],
+      unmeasured,
+      state: stateOf({ occasion, unmeasured, isPast: false, today }),
+    }
+  })
+}
+
+function stateOf({
+  occasion,
+  unmeasured,
+  isPast,
+  today,
+}: {
+  occasion: Pick<Occasion, "opens" | "closes">
+  unmeasured: readonly string[]
+  /** The moment is over: measuring now would serve another step. */
+  isPast: boolean
+  today: CalendarDate
+}): DutyState {
+  if (unmeasured.length === 0) return "done"
+  if (today < occasion.opens) return "upcoming"
+  if (today <= occasion.closes) return "open"
+  return isPast ? "missed" : "overdue"
+}

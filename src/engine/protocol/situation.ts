@@ -1,0 +1,108 @@
+import { addDays } from "../calendar.js"
+import type { CalendarDate, Course, Supply, Treatment } from "../course.js"
+import type { Protocol } from "./protocol.js"
+import { currentTreatmentCourse, isInUse, type TreatmentCourse } from "./treatment-course.js"
+import { treatmentName } from "./treatment-name.js"
+
+/** A course as it stood on a day: what came later is not known yet, planned treatments excepted. */
+export interface Situation {
+  readonly course: Course
+  readonly protocol: Protocol
+  readonly today: CalendarDate
+  readonly current: TreatmentCourse | null
+}
+
+export interface SituationInput {
+  readonly course: Course
+  readonly protocol: Protocol
+  readonly today: CalendarDate
+}
+
+export function situationOn({ course, protocol, today }: SituationInput): Situation {
+  const known: Course = {
+    ...course,
+    visits: course.visits
+      .filter(({ date }) => date <= today)
+      .toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
+    consents: (course.consents ?? []).filter(({ date }) => date <= today),
+    supplies: (course.supplies ?? []).filter((supply) => (useBegins(supply) ?? today) <= today),
+  }
+  return {
+    course: known,
+    protocol,
+    today,
+    current: currentTreatmentCourse({ course, today, longestPauseDays: protocol.longestPauseDays }),
+  }
+}
+
+/** Whether the child is on treatment today. */
+export function isTreated({ current, today }: Situation): boolean {
+  return current !== null && current.start <= today && (current.stop === null || today < current.stop)
+}
+
+/** The drops in use today, the latest begun where two strengths overlap. */
+export function dropsInUse({ current, today }: Situation): Treatment | undefined {
+  return current?.treatments.findLast(
+    (treatment) => treatment.kind === "atropine" && isInUse(treatment, today),
+  )
+}
+
+/** First consent to this treatment at this strength, or undefined. A consent that names no strength covers none. */
+export function consentTo({ course }: Situation, treatment: Treatment): CalendarDate | undefined {
+  const dates = (course.consents ?? [])
+    .filter(
+      ({ covers }) =>
+        covers.kind === treatment.kind &&
+        (treatment.concentrationPercent === undefined ||
+          covers.concentrationPercent === treatment.concentrationPercent),
+    )
+    .map(({ date }) => date)
+  return dates.toSorted()[0]
+}
+
+/** Last day covered by the bottles recorded at this strength, or undefined when there are none. */
+export function lastDayOfSupply({ course, protocol }: Situation, drops: Treatment): CalendarDate | undefined {
+  const ends = (course.supplies ?? [])
+    .filter(
+      ({ concentrationPercent }) =>
+        concentrationPercent === undefined ||
+        drops.concentrationPercent === undefined ||
+        concentrationPercent === drops.concentrationPercent,
+    )
+    .map((supply) => {
+      const begins = useBegins(supply)
+      return supply.beyondUse ?? (begins && addDays(begins, protocol.bottleDaysAfterOpening))
+    })
+  return ends
+    .filter((end) => end !== undefined)
+    .toSorted()
+    .at(-1)
+}
+
+/** What must be in force and is not, in words. */
+export function notInForce(
+  situation: Situation,
+  inForce: readonly ("consent" | "supply")[],
+): readonly string[] {
+  const { current, today, course } = situation
+  if (!isTreated(situation)) return []
+  const needs: string[] = []
+  if (inForce.includes("consent")) {
+    const unconsented = (current?.treatments ?? []).filter(
+      (treatment) => isInUse(treatment, today) && consentTo(situation, treatment) === undefined,
+    )
+    for (const treatment of unconsented) needs.push(`consent to ${treatmentName(treatment)}`)
+  }
+  const drops = dropsInUse(situation)
+  // Without any supply record nothing can be said of the bottles; the bottle duty asks for the record.
+  if (inForce.includes("supply") && drops && (course.supplies ?? []).length > 0) {
+    const last = lastDayOfSupply(situation, drops)
+    if (last === undefined || last < today) needs.push(`a bottle of ${treatmentName(drops)} in date`)
+  }
+  return needs
+}
+
+/** Where no opening is recorded, the day the bottle was dispensed. */
+function useBegins({ opened, dispensed }: Supply): CalendarDate | undefined {
+  return opened ?? dispensed
+}

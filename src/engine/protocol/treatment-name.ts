@@ -1,0 +1,24 @@
+import type { Treatment, TreatmentKind } from "../course.js"
+
+const NAMES: Readonly<Record<TreatmentKind, string>> = {
+  atropine: "atropine",
+  "defocus-spectacles": "defocus spectacles",
+  "lenslet-spectacles": "lenslet spectacles",
+  "dual-focus-lens": "dual-focus lenses",
+  "multifocal-lens": "multifocal lenses",
+  orthokeratology: "orthokeratology",
+  none: "no treatment",
+}
+
+/**
+ * A treatment as a person says it.
+ *
+ * @example
+ * treatmentName({ kind: "atropine", concentrationPercent: 0.05 }) // => "atropine 0.05 %"
+ */
+export function treatmentName({
+  kind,
+  concentrationPercent,
+}: Pick<Treatment, "kind" | "concentrationPercent">): string {
+  return concentrationPercent === undefined ? NAMES[kind] : `${NAMES[kind]} ${concentrationPercent} %`
+}
