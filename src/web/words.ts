@@ -8,7 +8,8 @@ import type {
   GrowthVerdict,
 } from "../engine/assessment.js"
 import { dayNumber } from "../engine/calendar.js"
-import { capitalised, fixed, intervalInWords, longDate, odds, percent } from "./format.js"
+import { dateWords, fixed } from "../chart/words.js"
+import { capitalised, intervalInWords, odds, percent } from "./format.js"
 
 /** What the figures say, in sentences. Every sentence holds its own figures. */
 
@@ -78,25 +79,26 @@ export function findingSentence(finding: Finding): string {
 export function earliestAnswerSentence(finding: Finding): string | null {
   if (finding.state !== "cannot-tell-yet") return null
   if (finding.earliestAnswer !== null)
-    return `An answer is at least as likely as not by ${longDate(finding.earliestAnswer)}.`
+    return `An answer is at least as likely as not by ${dateWords(finding.earliestAnswer)}.`
   return "No planned review reaches even odds of an answer: in this child that question may stay open."
 }
 
-/** "opens 1 Dec 2026", "19 days late", "window closes 30 Nov 2026". */
-export function dutyTiming(duty: Duty, today: string): string {
+/** "opens 1 Dec 2026, due 15 Dec 2026", "19 days late, was due 6 Nov 2026". */
+export function dutyTiming(duty: Pick<Duty, "due" | "state"> & Partial<Duty>, today: string): string {
+  const due = dateWords(duty.due)
   switch (duty.state) {
     case "done":
       return "done"
     case "missed":
-      return `missed, the window closed ${longDate(duty.closes)}`
+      return `missed, was due ${due}`
     case "overdue": {
-      const days = dayNumber(today) - dayNumber(duty.closes)
-      return days === 1 ? "1 day late" : `${days} days late`
+      const days = dayNumber(today) - dayNumber(duty.due)
+      return `${days} ${days === 1 ? "day" : "days"} late, was due ${due}`
     }
     case "open":
-      return `open now, due ${longDate(duty.due)}`
+      return duty.closes ? `due ${due}, open until ${dateWords(duty.closes)}` : `open now, due ${due}`
     case "upcoming":
-      return `opens ${longDate(duty.opens)}, due ${longDate(duty.due)}`
+      return duty.opens ? `due ${due}, opens ${dateWords(duty.opens)}` : `due ${due}`
   }
 }
 

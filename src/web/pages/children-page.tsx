@@ -1,0 +1,197 @@
+import { Link, useNavigate } from "@tanstack/react-router"
+import { type KeyboardEvent, useDeferredValue, useEffect, useRef, useState } from "react"
+import { dateWords, fixed } from "../../chart/words.js"
+import type { ChildRow } from "../../server/contract/child.js"
+import { failureInWords } from "../client.js"
+import { ageInWords, kindInWords } from "../format.js"
+import { PageHeading } from "../parts/page-heading.js"
+import { useChildren, usePractice } from "../queries.js"
+import { dutyTiming, findingInWords, growthInWords } from "../words.js"
+import { AddChild } from "./add-child.js"
+
+export function ChildrenPage({ search, page }: { readonly search: string; readonly page: number }) {
+  const navigate = useNavigate()
+  const [typed, setTyped] = useState(search)
+  const asked = useDeferredValue(typed.trim())
+  const list = useChildren({ search: asked, page })
+  const practice = usePractice()
+  const [adding, setAdding] = useState(false)
+  const searchBox = useRef<HTMLInputElement>(null)
+  const rows = useRef<HTMLTableSectionElement>(null)
+  useSlashFocuses(searchBox)
+
+  // The search stands in the address, so that it is still there on the way back from a child.
+  const changeSearch = (value: string) => {
+    setTyped(value)
+    navigate({ to: "/children", search: value.trim() ? { search: value.trim() } : {}, replace: true })
+  }
+  const moveInList = (event: KeyboardEvent) => {
+    if (event.key !== "ArrowDown" && event.key !== "ArrowUp") return
+    const links = [...(rows.current?.querySelectorAll<HTMLAnchorElement>("a") ?? [])]
+    const at = links.indexOf(document.activeElement as HTMLAnchorElement)
+    const target = at + (event.key === "ArrowDown" ? 1 : -1)
+    event.preventDefault()
+    if (target < 0) searchBox.current?.focus()
+    else links[target]?.focus()
+  }
+
+  return (
+    // The arrow keys are an addition for the quick: every row is reached by Tab as well.
+    // biome-ignore lint/a11y/noStaticElementInteractions: see above
+    <div onKeyDown={moveInList}>
+      <div className="page-head">
+        <PageHeading title="Children" />
+        <span className="soft" role="status">
+          {list.data && countInWords(list.data.total, asked)}
+        </span>
+        <div className="actions">
+          <button type="button" className="primary" onClick={() => setAdding(true)}>
+            Add child
+          </button>
+        </div>
+      </div>
+      <search className="search">
+        <label className="unseen" htmlFor="search">
+          Search by name, birth date or number
+        </label>
+        <input
+          id="search"
+          ref={searchBox}
+          type="search"
+          autoComplete="off"
+          placeholder="Name, birth date or number"
+          value={typed}
+          onChange={(event) => changeSearch(event.target.value)}
+        />
+        <span className="soft small">
+          <kbd>/</kbd> search · <kbd>↑</kbd> <kbd>↓</kbd> row · <kbd>Enter</kbd> open
+        </span>
+      </search>
+      {list.isError && <p className="form-fault">{failureInWords(list.error)}</p>}
+      {list.data && practice.data && (
+        <section className="card list" aria-label="Children">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Child</th>
+                <th scope="col">Age</th>
+                <th scope="col">Treatment</th>
+                <th scope="col">Growth</th>
+                <th scope="col">Is it the treatment?</th>
+                <th scope="col">Next duty</th>
+                <th scope="col">Last visit</th>
+              </tr>
+            </thead>
+            <tbody ref={rows}>
+              {list.data.children.map((child) => (
+                <Row key={child.id} child={child} today={practice.data.today} />
+              ))}
+            </tbody>
+          </table>
+          {list.data.children.length === 0 && (
+            <p className="soft empty">
+              {asked ? `No child matches “${asked}”.` : "No child is recorded yet. Add the first one."}
+            </p>
+          )}
+          <PageLinks {...list.data} search={asked} />
+        </section>
+      )}
+      {adding && <AddChild onClose={() => setAdding(false)} />}
+    </div>
+  )
+}
+
+function Row({ child, today }: { readonly child: ChildRow; readonly today: string }) {
+  const { growth, finding, nextDuty } = child
+  return (
+    <tr>
+      <th scope="row">
+        <Link to="/children/$childId" params={{ childId: child.id }}>
+          {child.name}
+        </Link>
+        {child.number && <span className="soft small">{child.number}</span>}
+      </th>
+      <td className="age">{ageInWords({ born: child.born, on: today })}</td>
+      <td>{child.treatment ?? <span className="soft">none</span>}</td>
+      <td>
+        {growth ? growthInWords(growth.state) : <span className="soft">no figure</span>}
+        {growth?.mmPerYear != null && (
+          <span className="soft small">{fixed(growth.mmPerYear, 2)} mm per year</span>
+        )}
+      </td>
+      <td>
+        {finding && finding.state !== "no-treatment" ? (
+          findingInWords(finding.state)
+        ) : (
+          <span className="soft" aria-label="no treatment to judge">
+            –
+          </span>
+        )}
+      </td>
+      <td>
+        {nextDuty ? (
+          <>
+            {kindInWords(nextDuty.step)}
+            <span className={nextDuty.state === "overdue" ? "late small" : "soft small"}>
+              {dutyTiming(nextDuty, today)}
+            </span>
+          </>
+        ) : (
+          <span className="soft">nothing owed</span>
+        )}
+      </td>
+      <td className="age">{child.lastVisit ? dateWords(child.lastVisit) : <span className="soft">none</span>}</td>
+    </tr>
+  )
+}
+
+function PageLinks(props: {
+  readonly total: number
+  readonly page: number
+  readonly pageSize: number
+  readonly search: string
+}) {
+  const pages = Math.ceil(props.total / props.pageSize)
+  if (pages <= 1) return null
+  const to = (page: number) => ({
+    ...(props.search ? { search: props.search } : {}),
+    ...(page > 1 ? { page } : {}),
+  })
+  return (
+    <nav className="pages" aria-label="Pages of the list">
+      {props.page > 1 && (
+        <Link to="/children" search={to(props.page - 1)}>
+          Before
+        </Link>
+      )}
+      <span className="soft">
+        page {props.page} of {pages}
+      </span>
+      {props.page < pages && (
+        <Link to="/children" search={to(props.page + 1)}>
+          Next
+        </Link>
+      )}
+    </nav>
+  )
+}
+
+function countInWords(total: number, search: string): string {
+  const children = total === 1 ? "1 child" : `${total} children`
+  return search ? `${children} found` : children
+}
+
+/** "/" takes the typist to the search, unless something is being typed already. */
+function useSlashFocuses(box: { readonly current: HTMLInputElement | null }) {
+  useEffect(() => {
+    const onKey = (event: globalThis.KeyboardEvent) => {
+      const typing = (event.target as HTMLElement).closest("input, select, textarea, dialog")
+      if (event.key !== "/" || typing || event.ctrlKey || event.metaKey || event.altKey) return
+      event.preventDefault()
+      box.current?.focus()
+      box.current?.select()
+    }
+    document.addEventListener("keydown", onKey)
+    return () => document.removeEventListener("keydown", onKey)
+  }, [box])
+}

@@ -1,0 +1,115 @@
+import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from "react"
+import { courseFigure } from "../../chart/course-figure.js"
+import type { CourseFigureInput, CourseStop } from "../../chart/course-figure-input.js"
+import { nearestStop, stopAfterKey } from "./stops.js"
+
+const NARROWEST = 320
+
+/**
+ * The course figure with a reading line over it. The drawing is laid out anew when the page changes width; while the
+ * pointer or the arrow keys move, only the line and the read-out are drawn again.
+ */
+export function CourseFigure({
+  input,
+  toAge18,
+}: {
+  readonly input: CourseFigureInput
+  readonly toAge18: boolean
+}) {
+  const box = useRef<HTMLDivElement>(null)
+  const width = useWidth(box)
+  const { svg, layout } = useMemo(() => {
+    const opening = courseFigure(input, { width })
+    if (!toAge18) return opening
+    return courseFigure(input, { width, ageDomain: [opening.layout.age.domain[0], 18] })
+  }, [input, width, toAge18])
+  // Injected as text: src/chart escapes every name and note it draws.
+  const drawing = useMemo(() => ({ __html: svg }), [svg])
+  return (
+    <div className="course-figure" ref={box}>
+      <div
+        className="course-drawing"
+        // biome-ignore lint/security/noDangerouslySetInnerHtml: see above
+        dangerouslySetInnerHTML={drawing}
+      />
+      {layout.stops.length > 0 && <ReadingLine layout={layout} />}
+    </div>
+  )
+}
+
+function ReadingLine({
+  layout,
+}: {
+  readonly layout: { readonly width: number; readonly height: number; readonly stops: readonly CourseStop[] }
+}) {
+  const { stops } = layout
+  const [at, setAt] = useState(stops.length - 1)
+  const [shown, setShown] = useState(false)
+  const index = Math.min(at, stops.length - 1)
+  const stop = stops[index] as CourseStop
+
+  const onPointerMove = (event: PointerEvent<HTMLDivElement>) => {
+    const frame = event.currentTarget.getBoundingClientRect()
+    setAt(nearestStop(stops, ((event.clientX - frame.left) / frame.width) * layout.width))
+    setShown(true)
+  }
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === "Escape") return setShown(false)
+    const next = stopAfterKey(event.key, { at: index, count: stops.length })
+    if (next === null) return
+    event.preventDefault()
+    setAt(next)
+    setShown(true)
+  }
+  const onLeft = stop.x < layout.width / 2
+  return (
+    <div
+      className="reading"
+      role="slider"
+      tabIndex={0}
+      aria-label="Read the figure date by date"
+      aria-valuemin={1}
+      aria-valuemax={stops.length}
+      aria-valuenow={index + 1}
+      aria-valuetext={stop.lines.join(". ")}
+      onPointerMove={onPointerMove}
+      onPointerLeave={(event) => {
+        if (document.activeElement !== event.currentTarget) setShown(false)
+      }}
+      onFocus={() => setShown(true)}
+      onBlur={() => setShown(false)}
+      onKeyDown={onKeyDown}
+    >
+      {shown && (
+        <>
+          <div className="reading-line" style={{ insetInlineStart: `${(stop.x / layout.width) * 100}%` }} />
+          <div
+            className="reading-text"
+            style={
+              onLeft
+                ? { left: `calc(${(stop.x / layout.width) * 100}% + 12px)` }
+                : { right: `calc(${(1 - stop.x / layout.width) * 100}% + 12px)` }
+            }
+          >
+            {stop.lines.map((line, i) => (i === 0 ? <b key={line}>{line}</b> : <span key={line}>{line}</span>))}
+          </div>
+        </>
+      )}
+    </div>
+  )
+}
+
+/** The width the figure has to live in, in whole px, as the page is resized. */
+function useWidth(box: { readonly current: HTMLElement | null }): number {
+  const [width, setWidth] = useState(800)
+  useEffect(() => {
+    const element = box.current
+    if (!element) return
+    const measure = () => setWidth(Math.max(NARROWEST, Math.floor(element.clientWidth)))
+    measure()
+    const observer = new ResizeObserver(measure)
+    observer.observe(element)
+    return () => observer.disconnect()
+  }, [box])
+  return width
+}

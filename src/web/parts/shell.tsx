@@ -1,0 +1,60 @@
+import { Link, Outlet } from "@tanstack/react-router"
+import { useRef } from "react"
+import type { SessionAnswer } from "../../server/contract/session.js"
+import { failureInWords } from "../client.js"
+import { LoginPage } from "../pages/login-page.js"
+import { useLogOut, useSession } from "../queries.js"
+import { Cautions } from "./cautions.js"
+import { Disclosure } from "./disclosure.js"
+
+/** What stands around every page: the menu, the person, and the cautions. Without a session, the log-in. */
+export function Shell() {
+  const session = useSession()
+  if (session.isPending) return <p className="page soft">Loading</p>
+  if (session.isError) return <p className="page form-fault">{failureInWords(session.error)}</p>
+  if (session.data === null) return <LoginPage />
+  return <Pages session={session.data} />
+}
+
+function Pages({ session }: { readonly session: SessionAnswer }) {
+  const main = useRef<HTMLElement>(null)
+  const logOut = useLogOut()
+  return (
+    <>
+      <a
+        className="skip"
+        href="#page"
+        onClick={(event) => {
+          event.preventDefault()
+          main.current?.focus()
+        }}
+      >
+        Skip to the page
+      </a>
+      <header className="top">
+        <Link to="/children" className="brand">
+          Lengthwise
+        </Link>
+        <nav aria-label="Main">
+          <Link to="/children" activeProps={{ "aria-current": "page" }}>
+            Children
+          </Link>
+        </nav>
+        <Disclosure label={session.person.name}>
+          {() => (
+            <>
+              <p className="soft small">Logged in as {session.person.role}</p>
+              <button type="button" onClick={() => logOut.mutate()}>
+                Log out
+              </button>
+            </>
+          )}
+        </Disclosure>
+      </header>
+      <main className="page" id="page" tabIndex={-1} ref={main}>
+        <Outlet />
+      </main>
+      <Cautions />
+    </>
+  )
+}

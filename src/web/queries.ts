@@ -1,0 +1,106 @@
+import { QueryClient, useMutation, useQuery, useQueryClient } from "@tanstack/react-query"
+import type { ChildList, ChildView, NewChildBody } from "../server/contract/child.js"
+import type { PracticeAnswer } from "../server/contract/practice.js"
+import type { SessionAnswer } from "../server/contract/session.js"
+import { ask, Refused } from "./client.js"
+
+/** What the pages ask of the server, and what is remembered of its answers. */
+
+export function queryClient(): QueryClient {
+  return new QueryClient({
+    defaultOptions: {
+      queries: {
+        staleTime: 30_000,
+        // A refusal will be the same again; only what went wrong on the way is tried once more.
+        retry: (failures, error) => !(error instanceof Refused) && failures < 1,
+      },
+    },
+  })
+}
+
+/** Who is logged in; null when nobody is. */
+export function useSession() {
+  return useQuery({
+    queryKey: ["session"],
+    staleTime: Number.POSITIVE_INFINITY,
+    queryFn: async (): Promise<SessionAnswer | null> => {
+      try {
+        return await ask<SessionAnswer>("GET", "/api/session")
+      } catch (error) {
+        if (error instanceof Refused && error.status === 401) return null
+        throw error
+      }
+    },
+  })
+}
+
+export function useLogIn() {
+  const client = useQueryClient()
+  return useMutation({
+    mutationFn: (body: { name: string; password: string }) => ask<SessionAnswer>("POST", "/api/session", body),
+    onSuccess: (session) => client.setQueryData(["session"], session),
+  })
+}
+
+export function useLogOut() {
+  const client = useQueryClient()
+  return useMutation({
+    mutationFn: () => ask<void>("DELETE", "/api/session"),
+    // Nothing of any child may stay behind in the page once the person has left.
+    onSettled: () => {
+      client.clear()
+      client.setQueryData(["session"], null)
+    },
+  })
+}
+
+export function usePractice() {
+  return useQuery({
+    queryKey: ["practice"],
+    queryFn: () => ask<PracticeAnswer>("GET", "/api/practice"),
+  })
+}
+
+export function useChildren({ search, page }: { search: string; page: number }) {
+  const query = new URLSearchParams({ search, page: String(page) })
+  return useQuery({
+    queryKey: ["children", search, page],
+    queryFn: () => ask<ChildList>("GET", `/api/children?${query}`),
+    placeholderData: (before) => before,
+  })
+}
+
+export function useChild(id: string) {
+  return useQuery({
+    queryKey: ["child", id],
+    queryFn: () => ask<ChildView>("GET", `/api/children/${id}`),
+  })
+}
+
+export function useAddChild() {
+  const keep = useKeepChild()
+  return useMutation({
+    mutationFn: (body: NewChildBody) => ask<ChildView>("POST", "/api/children", body),
+    onSuccess: keep,
+  })
+}
+
+/**
+ * Records something about a child. `path` stands below the child's own, such as "visits" or "treatments/ID/end".
+ * The answer is the child as it then stands, so the page shows it at once.
+ */
+export function useRecord<Body>(childId: string, path: string) {
+  const keep = useKeepChild()
+  return useMutation({
+    mutationFn: (body: Body) => ask<ChildView>("POST", `/api/children/${childId}/${path}`, body),
+    onSuccess: keep,
+  })
+}
+
+function useKeepChild() {
+  const client = useQueryClient()
+  return (view: ChildView) => {
+    client.setQueryData(["child", view.child.id], view)
+    return client.invalidateQueries({ queryKey: ["children"] })
+  }
+}

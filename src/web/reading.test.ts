@@ -1,0 +1,24 @@
+import { describe, expect, it } from "vitest"
+import type { Course } from "../engine/course.js"
+import { visitIndex, withVisit } from "./reading.js"
+
+const course: Course = {
+  lengthwise: 1,
+  child: { born: "2017-03-14", sex: "female" },
+  visits: [{ date: "2025-01-10" }, { date: "2026-01-10" }],
+}
+
+describe("a course with a visit put in", () => {
+  it("keeps the order of dates", () => {
+    const visits = withVisit(course, { date: "2025-07-01" }).visits.map((visit) => visit.date)
+    expect(visits).toEqual(["2025-01-10", "2025-07-01", "2026-01-10"])
+  })
+  it("takes the place of the visit of that day", () => {
+    const changed = withVisit(course, { date: "2025-01-10", from: "corrected" })
+    expect(changed.visits).toEqual([{ date: "2025-01-10", from: "corrected" }, { date: "2026-01-10" }])
+  })
+  it("finds a visit by its date", () => {
+    expect(visitIndex(course, "2026-01-10")).toBe(1)
+    expect(visitIndex(course, "2026-01-11")).toBe(-1)
+  })
+})

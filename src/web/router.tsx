@@ -1,0 +1,62 @@
+import { createRootRoute, createRoute, createRouter, lazyRouteComponent, Navigate } from "@tanstack/react-router"
+import { ChildPage } from "./pages/child-page.js"
+import { ChildrenPage } from "./pages/children-page.js"
+import { NotFoundPage } from "./pages/not-found-page.js"
+import { Shell } from "./parts/shell.js"
+
+const root = createRootRoute({ component: Shell, notFoundComponent: NotFoundPage })
+
+const home = createRoute({
+  getParentRoute: () => root,
+  path: "/",
+  component: () => <Navigate to="/children" replace />,
+})
+
+const children = createRoute({
+  getParentRoute: () => root,
+  path: "/children",
+  validateSearch: (search: Record<string, unknown>): { search?: string; page?: number } => ({
+    ...(typeof search.search === "string" && search.search !== "" ? { search: search.search } : {}),
+    ...(typeof search.page === "number" && search.page > 1 ? { page: Math.floor(search.page) } : {}),
+  }),
+  component: function Children() {
+    const { search = "", page = 1 } = children.useSearch()
+    return <ChildrenPage search={search} page={page} />
+  },
+})
+
+const child = createRoute({
+  getParentRoute: () => root,
+  path: "/children/$childId",
+  component: function Child() {
+    const { childId } = child.useParams()
+    return <ChildPage key={childId} childId={childId} />
+  },
+})
+
+// The form is loaded when it is wanted: the child page is what must be quick.
+const VisitPage = lazyRouteComponent(() => import("./visit/visit-page.js"), "VisitPage")
+
+const visit = createRoute({
+  getParentRoute: () => root,
+  path: "/children/$childId/visit",
+  validateSearch: (search: Record<string, unknown>): { corrects?: string } =>
+    typeof search.corrects === "string" ? { corrects: search.corrects } : {},
+  component: function Visit() {
+    const { childId } = visit.useParams()
+    const { corrects } = visit.useSearch()
+    return <VisitPage key={`${childId} ${corrects}`} childId={childId} corrects={corrects} />
+  },
+})
+
+export const router = createRouter({
+  routeTree: root.addChildren([home, children, child, visit]),
+  defaultPreload: "intent",
+  scrollRestoration: true,
+})
+
+declare module "@tanstack/react-router" {
+  interface Register {
+    router: typeof router
+  }
+}

@@ -1,0 +1,122 @@
+import type {
+  AccommodationMethod,
+  CalendarDate,
+  Eye,
+  EyeExamination,
+  LengthMethod,
+  RefractionMethod,
+  Symptom,
+  SymptomKind,
+  Visit,
+} from "../../engine/course.js"
+
+/** One eye of a visit as typed: text, so that nothing is lost while it is not yet right. */
+export interface EyeDraft {
+  readonly length: string
+  readonly refraction: string
+  readonly pupil: string
+  readonly accommodation: string
+  readonly acuityFar: string
+  readonly acuityNear: string
+}
+
+export type EyeField = keyof EyeDraft
+
+/** How things were measured: remembered from one visit to the next on this computer. */
+export interface Instruments {
+  readonly lengthMethod: LengthMethod
+  readonly device: string
+  readonly refractionMethod: RefractionMethod
+  readonly accommodationMethod: AccommodationMethod
+}
+
+export interface VisitDraft extends Instruments {
+  readonly date: CalendarDate
+  readonly cycloplegic: boolean | null
+  readonly right: EyeDraft
+  readonly left: EyeDraft
+  /** A kind that was not asked about is absent; "none" is grade 0. */
+  readonly symptoms: Readonly<Partial<Record<SymptomKind, Symptom["grade"]>>>
+}
+
+export const EMPTY_EYE: EyeDraft = {
+  length: "",
+  refraction: "",
+  pupil: "",
+  accommodation: "",
+  acuityFar: "",
+  acuityNear: "",
+}
+
+export const USUAL_INSTRUMENTS: Instruments = {
+  lengthMethod: "optical-biometry",
+  device: "",
+  refractionMethod: "autorefraction",
+  accommodationMethod: "push-up",
+}
+
+export const ASKED_SYMPTOMS: readonly SymptomKind[] = [
+  "light-sensitivity",
+  "near-blur",
+  "stinging",
+  "redness",
+  "itching",
+  "headache",
+  "other",
+]
+
+export function emptyDraft(date: CalendarDate, instruments: Instruments): VisitDraft {
+  return { ...instruments, date, cycloplegic: null, right: EMPTY_EYE, left: EMPTY_EYE, symptoms: {} }
+}
+
+/** Nothing typed yet: then there is nothing to keep and nothing to say. */
+export function isEmpty(draft: VisitDraft): boolean {
+  const typed = [draft.right, draft.left].some((eye) => Object.values(eye).some((text) => text.trim() !== ""))
+  return !typed && Object.keys(draft.symptoms).length === 0
+}
+
+/** The draft that shows a stored visit, for correcting it. */
+export function draftOf(visit: Visit, instruments: Instruments): VisitDraft {
+  const eyes = [visit.right, visit.left].filter((eye) => eye !== undefined)
+  const first = <Value>(pick: (eye: EyeExamination) => Value | undefined): Value | undefined =>
+    eyes.map(pick).find((value) => value !== undefined)
+  return {
+    date: visit.date,
+    lengthMethod: first((eye) => eye.axialLength?.method) ?? instruments.lengthMethod,
+    device: first((eye) => eye.axialLength?.device) ?? "",
+    refractionMethod: first((eye) => eye.refraction?.method) ?? instruments.refractionMethod,
+    accommodationMethod: first((eye) => eye.accommodation?.method) ?? instruments.accommodationMethod,
+    cycloplegic: first((eye) => eye.refraction?.cycloplegic) ?? null,
+    right: eyeDraftOf(visit.right),
+    left: eyeDraftOf(visit.left),
+    symptoms: Object.fromEntries((visit.symptoms ?? []).map(({ kind, grade }) => [kind, grade])),
+  }
+}
+
+function eyeDraftOf(eye: EyeExamination | undefined): EyeDraft {
+  return {
+    length: text(eye?.axialLength?.mm),
+    refraction: eye?.refraction ? refractionText(eye.refraction) : "",
+    pupil: text(eye?.pupil?.photopic),
+    accommodation: text(eye?.accommodation?.dioptres),
+    acuityFar: text(eye?.acuity?.distanceLogMAR),
+    acuityNear: text(eye?.acuity?.nearLogMAR),
+  }
+}
+
+const text = (value: number | undefined): string => (value === undefined ? "" : String(value))
+
+export function withEyeField(
+  draft: VisitDraft,
+  { eye, field, value }: { eye: Eye; field: EyeField; value: string },
+): VisitDraft {
+  return { ...draft, [eye]: { ...draft[eye], [field]: value } }
+}
+
+// Printed to the hundredth and not to the quarter dioptre: a correction must not round what it does not correct.
+function refractionText({ sphere, cylinder, axis }: NonNullable<EyeExamination["refraction"]>): string {
+  const lens = cylinder === undefined || cylinder === 0 ? "" : ` ${power(cylinder)} x ${axis ?? ""}`
+  return `${power(sphere)}${lens}`
+}
+
+const power = (value: number): string => `${value < 0 ? "-" : "+"}${Math.abs(value).toFixed(2)}`
