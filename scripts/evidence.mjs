@@ -7,6 +7,7 @@ import { dirname, join } from "node:path"
 import { tsImport } from "tsx/esm/api"
 import { readProvenance, readTable, root, sources, tableNames } from "./evidence-files.mjs"
 import { evidencePage } from "./evidence-page.mjs"
+import { readPart } from "./read-part.mjs"
 
 const header = "// Written by scripts/evidence.mjs from src/evidence/tables. Do not edit.\n"
 const json = (value) => JSON.stringify(value, null, 2)
@@ -15,6 +16,11 @@ const camel = (text) => text.replace(/[^A-Za-z0-9]+(.)?/g, (_, next) => (next ??
 /** What a screen needs at once; everything else stays out of the browser unless asked for. */
 const needed = tableNames.filter((name) =>
   /^growth-references\/(al_(centiles|lms|mean_sd|emmetrope_curve|se_mean)|se_)/.test(name),
+)
+
+/** Documents with rows that screens show; the growth model and the priors live on in src/evidence/parameters. */
+const documents = tableNames.filter(
+  (name) => /^(treatments|clinical)\/.*\.json$/.test(name) && !/\/(sources|checks|priors)\.json$/.test(name),
 )
 
 const textModule = (constant, names) => `${header}import type { CarriedTable } from "../types.js"
@@ -30,9 +36,10 @@ export const ${constant}: readonly CarriedTable[] = ${json(
 
 const documentModule = (name) => {
   const constant = camel(name.split("/")[1].replace(/\.json$/, ""))
-  return `${header}import type { Provenance } from "../types.js"
+  return `${header}// What the document marks as coming from memory is left out: scripts/read-part.mjs.
+import type { Provenance } from "../types.js"
 
-export const ${constant} = ${json(JSON.parse(readTable(name)))}
+export const ${constant} = ${json(readPart(name, JSON.parse(readTable(name))))}
 
 export const ${constant}Provenance: Provenance = ${json(readProvenance(name))}
 `
@@ -68,22 +75,8 @@ function put(path, contents) {
 }
 
 put("src/evidence/generated/tables.ts", textModule("carriedTables", needed))
-put(
-  "src/evidence/generated/further-tables.ts",
-  textModule(
-    "furtherTables",
-    tableNames.filter((name) => name.endsWith(".csv") && !needed.includes(name)),
-  ),
-)
-for (const name of tableNames) {
-  if (!name.endsWith(".json") || /\/(sources|checks)\.json$/.test(name)) continue
-  put(
-    `src/evidence/generated/${name
-      .split("/")[1]
-      .replace(/\.json$/, "")
-      .replaceAll("_", "-")}.ts`,
-    documentModule(name),
-  )
+for (const name of documents) {
+  put(`src/evidence/generated/${name.split("/")[1].replace(/\.json$/, "")}.ts`, documentModule(name))
 }
 put("src/evidence/generated/sources.ts", sourceModule("sources", [...sources.keys()]))
 

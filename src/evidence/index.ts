@@ -1,6 +1,7 @@
 /**
  * The public door of the evidence, small enough for a browser: parameters, curves, references, the tables they are read
- * from and the citations they rest on. The whole library (trials, duties, safety, every source) is behind library.ts.
+ * from and the citations they rest on. Trials, duties, safety norms and the full registers are in
+ * treatments.ts, clinical.ts and sources.ts, apart so that a bundle takes only what it shows.
  */
 import { deepFreeze } from "./freeze.js"
 import { citations } from "./generated/citations.js"

@@ -3,7 +3,7 @@ import { carriedTables } from "./generated/tables.js"
 import { parseTable } from "./parse-table.js"
 import type { Table } from "./types.js"
 
-/** The tables the references are read from, as published. The rest of the evidence is behind library.ts. */
+/** The tables the references are read from, as published. */
 export const tables: readonly Table[] = deepFreeze(
   carriedTables.map(({ file, text, provenance }) => parseTable(file, text, provenance)),
 )

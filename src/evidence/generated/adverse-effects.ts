@@ -1,4 +1,5 @@
 // Written by scripts/evidence.mjs from src/evidence/tables. Do not edit.
+// What the document marks as coming from memory is left out: scripts/read-part.mjs.
 import type { Provenance } from "../types.js"
 
 export const adverseEffects = {
@@ -24,14 +25,9 @@ export const adverseEffects = {
       "concentration_percent": 0.025,
       "accommodation_loss_D": 1.61,
       "accommodation_loss_sd": 2.61,
-      "photopic_pupil_increase_mm": 0.76,
-      "photopic_sd": 0.9,
-      "mesopic_pupil_increase_mm": 0.43,
-      "mesopic_sd": 0.61,
       "source": "yam2019",
       "how_obtained": "abstract (accommodation); from memory, unverified (pupil)",
-      "verified_again": true,
-      "verified_again_scope": "accommodation only; pupil values still memory after a second search"
+      "verified_again": true
     },
     {
       "trial": "LAMP phase 1",
@@ -39,14 +35,9 @@ export const adverseEffects = {
       "concentration_percent": 0.01,
       "accommodation_loss_D": 0.26,
       "accommodation_loss_sd": 3.04,
-      "photopic_pupil_increase_mm": 0.49,
-      "photopic_sd": 0.8,
-      "mesopic_pupil_increase_mm": 0.23,
-      "mesopic_sd": 0.46,
       "source": "yam2019",
       "how_obtained": "abstract (accommodation); from memory, unverified (pupil)",
-      "verified_again": true,
-      "verified_again_scope": "accommodation only; pupil values still memory after a second search"
+      "verified_again": true
     },
     {
       "trial": "LAMP phase 1",
@@ -54,14 +45,9 @@ export const adverseEffects = {
       "concentration_percent": 0,
       "accommodation_loss_D": 0.32,
       "accommodation_loss_sd": 2.91,
-      "photopic_pupil_increase_mm": 0.13,
-      "photopic_sd": 1.07,
-      "mesopic_pupil_increase_mm": 0.02,
-      "mesopic_sd": 0.55,
       "source": "yam2019",
       "how_obtained": "abstract (accommodation); from memory, unverified (pupil)",
-      "verified_again": true,
-      "verified_again_scope": "accommodation only; pupil values still memory after a second search"
+      "verified_again": true
     },
     {
       "trial": "LAMP phase 2",
@@ -82,17 +68,6 @@ export const adverseEffects = {
       "near_acuity": "no loss",
       "source": "chia2016",
       "how_obtained": "abstract"
-    },
-    {
-      "trial": "ATOM2 washout, 12 mo off",
-      "accommodation_D": {
-        "0.5": 13.24,
-        "0.1": 14.45,
-        "0.01": 14.04
-      },
-      "finding": "pupil and near acuity back to baseline; accommodation slightly lower after 0.5%",
-      "source": "chia2014",
-      "how_obtained": "from memory, unverified"
     },
     {
       "meta": "Asian RCTs, doses <1%",
@@ -258,54 +233,10 @@ export const adverseEffects = {
     },
     {
       "trial": "LAMP phase 1",
-      "arm": "atropine 0.05%",
-      "photophobia_2wk": 31.2,
-      "photophobia_12mo": 7.8,
-      "source": "yam2019",
-      "how_obtained": "from memory, unverified",
-      "caveat": "second search: not found"
-    },
-    {
-      "trial": "LAMP phase 1",
-      "arm": "atropine 0.025%",
-      "photophobia_2wk": 18.5,
-      "photophobia_12mo": 6.6,
-      "source": "yam2019",
-      "how_obtained": "from memory, unverified",
-      "caveat": "second search: not found"
-    },
-    {
-      "trial": "LAMP phase 1",
-      "arm": "atropine 0.01%",
-      "photophobia_2wk": 5.5,
-      "photophobia_12mo": 2.1,
-      "source": "yam2019",
-      "how_obtained": "from memory, unverified",
-      "caveat": "second search: not found"
-    },
-    {
-      "trial": "LAMP phase 1",
-      "arm": "placebo",
-      "photophobia_2wk": 12.6,
-      "photophobia_12mo": 4.3,
-      "source": "yam2019",
-      "how_obtained": "from memory, unverified",
-      "caveat": "second search: not found"
-    },
-    {
-      "trial": "LAMP phase 1",
       "arm": "photochromic / reading glasses need, allergic conjunctivitis",
       "value": null,
       "source": "yam2019",
       "how_obtained": "not found"
-    },
-    {
-      "trial": "ATOM2",
-      "arm": "0.1% and 0.5% together",
-      "allergic_conjunctivitis": 4.1,
-      "note": "none in 0.01%",
-      "source": "chia2012",
-      "how_obtained": "from memory, unverified"
     },
     {
       "trial": "AMPP cohort",
@@ -387,7 +318,6 @@ export const adverseEffects = {
   ],
   "baseline_rate_warning": "Placebo photophobia runs from 3% (CHAMP, spontaneous report) to 17% (STAR): elicitation differs, so compare only within a trial; a symptom on 0.01% is often not the drug.",
   "monitoring_hints": [
-    "Ask about glare and near blur at 2-4 weeks (LAMP photophobia peaks early and falls by 12 mo: memory).",
     "Stop and examine for lid or conjunctival allergy; CHAMP, ATOM-J and ATOM2 all report it at about 2-5%.",
     "Record photopic pupil, near acuity with distance correction, and accommodation amplitude at baseline and 1 month so that change is measurable."
   ]

@@ -1,4 +1,5 @@
 // Written by scripts/evidence.mjs from src/evidence/tables. Do not edit.
+// What the document marks as coming from memory is left out: scripts/read-part.mjs.
 import type { Provenance } from "../types.js"
 
 export const compounding = {
@@ -209,7 +210,6 @@ export const compounding = {
       }
     },
     "strength_rule": "keep within monograph limits, or within 10% if none, until the beyond-use date (older text of <797>, read)",
-    "chapter": "Ophthalmic solutions must be sterile: <797>, not <795> (memory).",
     "bud_table": [
       {
         "category": 1,
@@ -218,76 +218,9 @@ export const compounding = {
         "fridge": "24 h",
         "freezer": null,
         "how_obtained": "secondary citation (pharmacy publisher explainer of the 2023 chapter)"
-      },
-      {
-        "category": 2,
-        "condition": "aseptic, no sterility test, any non-sterile starting component",
-        "room": "1 d",
-        "fridge": "4 d",
-        "freezer": "45 d",
-        "how_obtained": "from memory, unverified"
-      },
-      {
-        "category": 2,
-        "condition": "aseptic, no sterility test, only sterile starting components",
-        "room": "4 d",
-        "fridge": "10 d",
-        "freezer": "45 d",
-        "how_obtained": "from memory, unverified"
-      },
-      {
-        "category": 2,
-        "condition": "aseptic, sterility test passed",
-        "room": "30 d",
-        "fridge": "45 d",
-        "freezer": "60 d",
-        "how_obtained": "from memory, unverified"
-      },
-      {
-        "category": 2,
-        "condition": "terminally sterilised, no sterility test",
-        "room": "14 d",
-        "fridge": "28 d",
-        "freezer": "45 d",
-        "how_obtained": "from memory, unverified"
-      },
-      {
-        "category": 2,
-        "condition": "terminally sterilised, sterility test passed",
-        "room": "45 d",
-        "fridge": "60 d",
-        "freezer": "90 d",
-        "how_obtained": "from memory, unverified"
-      },
-      {
-        "category": 3,
-        "condition": "aseptic, sterility test passed, extra requirements",
-        "room": "60 d",
-        "fridge": "90 d",
-        "freezer": "120 d",
-        "how_obtained": "from memory, unverified"
-      },
-      {
-        "category": 3,
-        "condition": "terminally sterilised, sterility test passed, extra requirements",
-        "room": "90 d",
-        "fridge": "120 d",
-        "freezer": "180 d",
-        "how_obtained": "from memory, unverified"
       }
     ],
-    "in_use": [
-      {
-        "container": "multidose, passes antimicrobial effectiveness test",
-        "limit": "28 d after opening, or less if stability says so",
-        "how_obtained": "from memory, unverified"
-      },
-      {
-        "container": "multidose, unpreserved, topical ophthalmic, one patient, labelled so",
-        "limit": "24 h room or 72 h fridge after opening",
-        "how_obtained": "from memory, unverified"
-      }
-    ],
+    "in_use": [],
     "bud_rule": "The shortest of: table limit, shown chemical stability, container limit. The table caps sterility; it does not prove stability.",
     "software_advice": "Store BUD as data given by the pharmacy; only warn when it is longer than the table row for the declared category. Keep the table editable."
   },

@@ -1,4 +1,5 @@
 // Written by scripts/evidence.mjs from src/evidence/tables. Do not edit.
+// What the document marks as coming from memory is left out: scripts/read-part.mjs.
 import type { Provenance } from "../types.js"
 
 export const definitions = {

@@ -1,4 +1,5 @@
 // Written by scripts/evidence.mjs from src/evidence/tables. Do not edit.
+// What the document marks as coming from memory is left out: scripts/read-part.mjs.
 import type { Provenance } from "../types.js"
 
 export const duties = {
@@ -7,7 +8,6 @@ export const duties = {
     "count": 120,
     "evidence_status_meaning": {
       "verified": "text that was read (abstract, table, excerpt, regulator page or a press/secondary quotation; see how_obtained) supports the duty itself",
-      "partly": "the topic or principle is supported by text read; a threshold, interval or detail is inferred or from memory",
       "unverified": "general clinical knowledge only; needs a clinician's confirmation and a source"
     },
     "by_stage": {
@@ -77,15 +77,12 @@ export const duties = {
           "unit": "years"
         }
       ],
-      "computation_needed": "classify SER; compare hyperopic reserve for age",
-      "interval": "at each refraction",
       "source_ids": [
         "IMI-DEF-2019",
         "IMI-DIGEST-2025"
       ],
       "how_obtained": "abstract + secondary; numeric bounds from memory",
-      "evidence_status": "partly",
-      "note": "Bounds +0.75 D (inclusive) down to, not including, -0.50 D are from memory."
+      "evidence_status": "partly"
     },
     {
       "id": "CD-003",
@@ -192,8 +189,6 @@ export const duties = {
           "unit": "D/category"
         }
       ],
-      "computation_needed": "count of myopic parents",
-      "interval": "baseline, confirm yearly",
       "source_ids": [
         "IMI-CMG-2019"
       ],
@@ -398,7 +393,6 @@ export const duties = {
         }
       ],
       "computation_needed": "SER = sphere + cylinder/2; power vectors M, J0, J45",
-      "interval": "baseline; then yearly (interval from memory)",
       "source_ids": [
         "INDIA-CYCLO"
       ],
@@ -620,8 +614,6 @@ export const duties = {
           "unit": "text"
         }
       ],
-      "computation_needed": "flag if cylinder grows or K is steep (local threshold)",
-      "interval": "baseline and each refraction",
       "source_ids": [
         "CTRI-021193",
         "EXPERT-GENERAL"
@@ -731,7 +723,6 @@ export const duties = {
         }
       ],
       "computation_needed": "flag >= 21 mmHg or asymmetry > 5 mmHg",
-      "interval": "baseline; on treatment yearly and if symptoms (interval from memory)",
       "source_ids": [
         "ATOM-CRITERIA",
         "PALESTINE-2019",
@@ -793,25 +784,6 @@ export const duties = {
       ],
       "how_obtained": "abstract + full-text table",
       "evidence_status": "verified"
-    },
-    {
-      "id": "CD-031",
-      "stage": "assess",
-      "duty": "Repeat the dilated fundus examination yearly in high myopia and at least every one to two years otherwise, and at once for new symptoms.",
-      "data_needed": [
-        {
-          "field": "date of last dilated examination",
-          "unit": "date"
-        }
-      ],
-      "computation_needed": "overdue reminder",
-      "interval": "12 months if SER <= -6.00 D or AL >= 26 mm; else 12-24 months",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified",
-      "note": "No interval was found in readable guidance. Make it a practice setting."
     },
     {
       "id": "CD-032",
@@ -1301,32 +1273,6 @@ export const duties = {
       "evidence_status": "partly"
     },
     {
-      "id": "CD-053",
-      "stage": "consent",
-      "duty": "Renew consent when drug, strength, route of supply or risk information changes and when a young person becomes able to consent alone.",
-      "data_needed": [
-        {
-          "field": "change type",
-          "unit": "code"
-        },
-        {
-          "field": "re-consent date",
-          "unit": "date"
-        },
-        {
-          "field": "date of birth",
-          "unit": "date"
-        }
-      ],
-      "computation_needed": "age of consent by country; change detector",
-      "interval": "at change; at legal age",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified"
-    },
-    {
       "id": "CD-054",
       "stage": "consent",
       "duty": "Disclose the full expected cost, visits and length of commitment before start.",
@@ -1340,8 +1286,6 @@ export const duties = {
           "unit": "count"
         }
       ],
-      "computation_needed": "total cost over planned course",
-      "interval": "before start",
       "source_ids": [
         "IMI-ETHICS-2019",
         "EXPERT-GENERAL"
@@ -1389,40 +1333,6 @@ export const duties = {
       ],
       "how_obtained": "regulator page excerpt",
       "evidence_status": "verified"
-    },
-    {
-      "id": "CD-057",
-      "stage": "prescribe",
-      "duty": "Write drug, salt, strength in % and mg/ml, volume, preservative, eye(s), dose, time, quantity, refills and expiry.",
-      "data_needed": [
-        {
-          "field": "strength",
-          "unit": "% w/v and mg/ml"
-        },
-        {
-          "field": "volume",
-          "unit": "ml"
-        },
-        {
-          "field": "preservative",
-          "unit": "text"
-        },
-        {
-          "field": "eyes",
-          "unit": "R/L/both"
-        },
-        {
-          "field": "frequency",
-          "unit": "per day"
-        }
-      ],
-      "computation_needed": "% to mg/ml (x10); drops per bottle; days of supply",
-      "interval": "each prescription",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified"
     },
     {
       "id": "CD-058",
@@ -1609,36 +1519,6 @@ export const duties = {
       "note": "The UK text says no soft lenses during treatment; the US-derived text says wait 15 min. Show the stricter one first."
     },
     {
-      "id": "CD-067",
-      "stage": "supply",
-      "duty": "Order from a pharmacy with the formulation, strength, preservative and beyond-use date stated, and keep batch details for each bottle.",
-      "data_needed": [
-        {
-          "field": "pharmacy",
-          "unit": "id"
-        },
-        {
-          "field": "batch",
-          "unit": "text"
-        },
-        {
-          "field": "beyond-use date",
-          "unit": "date"
-        },
-        {
-          "field": "strength",
-          "unit": "%"
-        }
-      ],
-      "computation_needed": "expiry and recall matching",
-      "interval": "each supply",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified"
-    },
-    {
       "id": "CD-068",
       "stage": "supply",
       "duty": "Tell the family to discard an opened bottle at the stated time; the UK 1% product says 4 weeks after opening.",
@@ -1729,24 +1609,6 @@ export const duties = {
       ],
       "how_obtained": "registry record",
       "evidence_status": "verified"
-    },
-    {
-      "id": "CD-072",
-      "stage": "supply",
-      "duty": "Never change strength, preservative or maker silently; treat it as a treatment change.",
-      "data_needed": [
-        {
-          "field": "product attributes",
-          "unit": "text"
-        }
-      ],
-      "computation_needed": "diff against previous supply -> alert and 1-month check",
-      "interval": "each supply",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified"
     },
     {
       "id": "CD-073",
@@ -1885,8 +1747,6 @@ export const duties = {
           "unit": "logMAR"
         }
       ],
-      "computation_needed": "change >= 0.50 D or VA loss -> new correction",
-      "interval": "every refraction",
       "source_ids": [
         "WCO-2021",
         "EXPERT-GENERAL"
@@ -1959,43 +1819,11 @@ export const duties = {
           "unit": "text"
         }
       ],
-      "computation_needed": "none",
-      "interval": "yearly (interval from memory)",
       "source_ids": [
         "HAARMAN-2020"
       ],
       "how_obtained": "abstract for risk; interval from memory",
       "evidence_status": "partly"
-    },
-    {
-      "id": "CD-082",
-      "stage": "adjust",
-      "duty": "Before changing treatment for poor response, check adherence, technique, correct product and measurement error.",
-      "data_needed": [
-        {
-          "field": "adherence",
-          "unit": "%"
-        },
-        {
-          "field": "technique observed",
-          "unit": "yes/no"
-        },
-        {
-          "field": "batch/strength",
-          "unit": "text"
-        },
-        {
-          "field": "AL SD",
-          "unit": "mm"
-        }
-      ],
-      "computation_needed": "decision checklist; change only if real change exceeds error",
-      "interval": "at poor response",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified"
     },
     {
       "id": "CD-083",
@@ -2085,31 +1913,11 @@ export const duties = {
           "unit": "coded"
         }
       ],
-      "computation_needed": "adverse event record; block resupply",
-      "interval": "same day",
       "source_ids": [
         "UK-SMPC-1PCT"
       ],
       "how_obtained": "full-text excerpt (reaction list); actions from memory",
       "evidence_status": "partly"
-    },
-    {
-      "id": "CD-087",
-      "stage": "adjust",
-      "duty": "After a strength change repeat the 1-month safety check.",
-      "data_needed": [
-        {
-          "field": "change date",
-          "unit": "date"
-        }
-      ],
-      "computation_needed": "new due date = change + 30 days",
-      "interval": "1 month after change",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified"
     },
     {
       "id": "CD-088",
@@ -2148,8 +1956,6 @@ export const duties = {
           "unit": "D/year"
         }
       ],
-      "computation_needed": "stability test with error band",
-      "interval": "from mid-teens or at 2 years per protocol",
       "source_ids": [
         "IMI-REFLECT-2021",
         "COMMON",
@@ -2289,54 +2095,6 @@ export const duties = {
       "evidence_status": "verified"
     },
     {
-      "id": "CD-096",
-      "stage": "after-stop",
-      "duty": "If growth speeds up beyond age-expected and beyond error, offer to restart or use an optical treatment.",
-      "data_needed": [
-        {
-          "field": "after-stop rate",
-          "unit": "mm/year"
-        },
-        {
-          "field": "age-expected rate",
-          "unit": "mm/year"
-        }
-      ],
-      "computation_needed": "difference with confidence band",
-      "interval": "6 and 12 months after stop",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified"
-    },
-    {
-      "id": "CD-097",
-      "stage": "after-stop",
-      "duty": "Confirm that pupil, accommodation and near acuity have returned to baseline.",
-      "data_needed": [
-        {
-          "field": "pupil",
-          "unit": "mm"
-        },
-        {
-          "field": "AA",
-          "unit": "D"
-        },
-        {
-          "field": "near VA",
-          "unit": "logMAR"
-        }
-      ],
-      "computation_needed": "difference from baseline within measurement error",
-      "interval": "first visit after stop",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified"
-    },
-    {
       "id": "CD-098",
       "stage": "communicate",
       "duty": "Give parents a plain report after each visit: what was measured, what it means, what to do, when to return.",
@@ -2415,8 +2173,6 @@ export const duties = {
           "unit": "yes/no"
         }
       ],
-      "computation_needed": "none",
-      "interval": "at start",
       "source_ids": [
         "US-LABEL-1PCT",
         "EXPERT-GENERAL"
@@ -2533,8 +2289,6 @@ export const duties = {
           "unit": "date"
         }
       ],
-      "computation_needed": "overdue reminder",
-      "interval": "at least yearly (interval from memory)",
       "source_ids": [
         "COLLEGE-MYOPIA"
       ],
@@ -2556,61 +2310,12 @@ export const duties = {
         }
       ],
       "computation_needed": "expiry reminder",
-      "interval": "yearly (interval from memory)",
       "source_ids": [
         "UK-DELPHI-2024",
         "COLLEGE-MYOPIA"
       ],
       "how_obtained": "abstract + full-text excerpt",
       "evidence_status": "partly"
-    },
-    {
-      "id": "CD-109",
-      "stage": "audit",
-      "duty": "Audit the share of children reviewed on time, lost to follow-up, stopped for side effects, and responding.",
-      "data_needed": [
-        {
-          "field": "counts",
-          "unit": "n"
-        },
-        {
-          "field": "denominator",
-          "unit": "n"
-        }
-      ],
-      "computation_needed": "proportions with confidence intervals",
-      "interval": "every 6-12 months",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified"
-    },
-    {
-      "id": "CD-110",
-      "stage": "audit",
-      "duty": "Record and classify adverse events and report serious or unexpected ones to the national scheme.",
-      "data_needed": [
-        {
-          "field": "event",
-          "unit": "coded"
-        },
-        {
-          "field": "severity",
-          "unit": "1-5"
-        },
-        {
-          "field": "outcome",
-          "unit": "coded"
-        }
-      ],
-      "computation_needed": "reporting clock",
-      "interval": "each event",
-      "source_ids": [
-        "EXPERT-GENERAL"
-      ],
-      "how_obtained": "from memory, unverified",
-      "evidence_status": "unverified"
     },
     {
       "id": "CD-111",
@@ -2626,8 +2331,6 @@ export const duties = {
           "unit": "text"
         }
       ],
-      "computation_needed": "within-subject SD and limits of agreement",
-      "interval": "monthly to quarterly (interval from memory)",
       "source_ids": [
         "MATTERN-2023",
         "AL-REPEAT-2007"
@@ -2743,8 +2446,6 @@ export const duties = {
           "unit": "yes/no each"
         }
       ],
-      "computation_needed": "any yes -> refer",
-      "interval": "any visit",
       "source_ids": [
         "IMI-PEDHIGH-2023",
         "EXPERT-GENERAL"
@@ -2770,8 +2471,6 @@ export const duties = {
           "unit": "yes/no"
         }
       ],
-      "computation_needed": "category >= 2 or any plus sign -> refer; sudden distortion -> urgent",
-      "interval": "any visit",
       "source_ids": [
         "IMI-PATHMYOPIA-2021",
         "IMI-DIGEST-2021"
@@ -2816,8 +2515,6 @@ export const duties = {
           "unit": "logMAR"
         }
       ],
-      "computation_needed": "BCVA > 0.20 or loss >= 0.10 logMAR repeatable -> investigate",
-      "interval": "any visit",
       "source_ids": [
         "ATOM-CRITERIA",
         "EXPERT-GENERAL"

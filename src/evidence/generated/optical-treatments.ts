@@ -1,4 +1,5 @@
 // Written by scripts/evidence.mjs from src/evidence/tables. Do not edit.
+// What the document marks as coming from memory is left out: scripts/read-part.mjs.
 import type { Provenance } from "../types.js"
 
 export const opticalTreatments = {
@@ -843,18 +844,6 @@ export const opticalTreatments = {
   ],
   "efficacy_metric": {
     "rule": "Report absolute cumulative mm avoided with its time span; show % only beside it.",
-    "why": [
-      "% depends on how fast the control group grew and on trial length, so a treatment looks better in slow growers.",
-      "The rate of benefit falls after year 1, so 12-month % cannot be projected.",
-      "Length is the preferred outcome; refraction can drift apart from it under atropine or ortho-k.",
-      "0.44 mm over 7 y is the largest cumulative saving the 2021 review found."
-    ],
-    "sources": [
-      "brennan2021",
-      "brennan2025",
-      "wen2015",
-      "chamberlain_aaopt"
-    ],
     "how_obtained": "the 2025 review abstract says percentage is a misleading metric and that effect diminishes with time (read); the 0.44 mm figure and details of the 2021 review are from memory, seen only in a secondary snippet that was not used as a source"
   }
 }

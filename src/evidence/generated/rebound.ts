@@ -1,4 +1,5 @@
 // Written by scripts/evidence.mjs from src/evidence/tables. Do not edit.
+// What the document marks as coming from memory is left out: scripts/read-part.mjs.
 import type { Provenance } from "../types.js"
 
 export const rebound = {
@@ -17,68 +18,47 @@ export const rebound = {
       "dSER_off_sd": 0.8,
       "control_dSER_off": -0.38,
       "control_dSER_off_sd": 0.39,
-      "dAL_total_36": 0.29,
-      "dAL_total_36_sd": 0.37,
-      "control_dAL_total_36": 0.52,
-      "control_dAL_total_36_sd": 0.45,
       "source": "tong2009",
       "how_obtained": "abstract (D, SER at 36 months); from memory, unverified (3-year AL totals)",
-      "reading": "strong rebound; net gain at 3 y still positive",
       "SER_at_36": -4.29,
       "SER_at_36_sd": 1.67,
       "control_SER_at_36": -5.22,
       "control_SER_at_36_sd": 1.38,
       "verified_again": true,
-      "verified_again_scope": "D values",
-      "caveat": "upgraded from memory: washout D read in the abstract; excerpt ended before AL"
+      "verified_again_scope": "D values"
     },
     {
       "trial": "ATOM2",
       "concentration_percent": 0.5,
       "treated_months": 24,
       "off_months": 12,
-      "dSER_off": -0.87,
-      "dSER_off_sd": 0.52,
-      "dAL_off": 0.35,
-      "dAL_off_sd": 0.2,
       "retreated_percent": 68,
       "retreat_rule": ">=0.50 D in at least one eye during the 12 mo off",
       "source": "chia2014",
       "source_retreated": "chia2016",
-      "how_obtained": "from memory, unverified for D and mm; abstract for the retreated percentage",
-      "caveat": "second search: still only the first half of the abstract; D and mm stay memory"
+      "how_obtained": "from memory, unverified for D and mm; abstract for the retreated percentage"
     },
     {
       "trial": "ATOM2",
       "concentration_percent": 0.1,
       "treated_months": 24,
       "off_months": 12,
-      "dSER_off": -0.68,
-      "dSER_off_sd": 0.45,
-      "dAL_off": 0.33,
-      "dAL_off_sd": 0.18,
       "retreated_percent": 59,
       "retreat_rule": ">=0.50 D in at least one eye during the 12 mo off",
       "source": "chia2014",
       "source_retreated": "chia2016",
-      "how_obtained": "from memory, unverified for D and mm; abstract for the retreated percentage",
-      "caveat": "second search: still only the first half of the abstract; D and mm stay memory"
+      "how_obtained": "from memory, unverified for D and mm; abstract for the retreated percentage"
     },
     {
       "trial": "ATOM2",
       "concentration_percent": 0.01,
       "treated_months": 24,
       "off_months": 12,
-      "dSER_off": -0.28,
-      "dSER_off_sd": 0.33,
-      "dAL_off": 0.19,
-      "dAL_off_sd": 0.13,
       "retreated_percent": 24,
       "retreat_rule": ">=0.50 D in at least one eye during the 12 mo off",
       "source": "chia2014",
       "source_retreated": "chia2016",
-      "how_obtained": "from memory, unverified for D and mm; abstract for the retreated percentage",
-      "caveat": "second search: still only the first half of the abstract; D and mm stay memory"
+      "how_obtained": "from memory, unverified for D and mm; abstract for the retreated percentage"
     },
     {
       "trial": "LAMP phase 3",

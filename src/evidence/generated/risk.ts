@@ -1,4 +1,5 @@
 // Written by scripts/evidence.mjs from src/evidence/tables. Do not edit.
+// What the document marks as coming from memory is left out: scripts/read-part.mjs.
 import type { Provenance } from "../types.js"
 
 export const risk = {
@@ -35,17 +36,6 @@ export const risk = {
       "source_id": "WU-2019",
       "how_obtained": "full-text excerpt quoting WHO report",
       "note": "Conflicts with IMI: make the definition set a setting and store which was used."
-    },
-    {
-      "term": "low myopia (IMI)",
-      "rule": "-6.00 < SER <= -0.50 D",
-      "low": -6,
-      "high": -0.5,
-      "unit": "D",
-      "source_id": "IMI-DEF-2019",
-      "how_obtained": "from memory, unverified (abstract confirms only that a low/high split is proposed)",
-      "verified_again": false,
-      "note": "Searched again, bounds still not read anywhere. Do not show as a label until the paper is read."
     },
     {
       "term": "pre-myopia (IMI)",
@@ -117,7 +107,6 @@ export const risk = {
       "se_percent": null,
       "source_id": "TIDEMAN-2016",
       "how_obtained": "secondary: professional news summary of the paper",
-      "note": "From memory the abstract says 'greater than 90%' (SE 8.1); unverified.",
       "verified_again": true,
       "verified_note": "same professional news summary read again; no second source"
     },
@@ -141,17 +130,6 @@ export const risk = {
       "how_obtained": "secondary: professional news summary",
       "verified_again": true,
       "verified_note": "same professional news summary read again; no second source"
-    },
-    {
-      "predictor": "axial length",
-      "category": ">=26 mm",
-      "age_years": 75,
-      "risk_percent": 25,
-      "source_id": "TIDEMAN-2016",
-      "how_obtained": "from memory, unverified (widely repeated figure; not found in a text that was read)",
-      "do_not_use_until_verified": true,
-      "verified_again": false,
-      "search_note": "Three differently worded searches in the re-check: figure not found in any paper or abstract that could be read. The journal's issue summary says only that 26 mm or more, and -6 D or worse, go with a higher lifetime risk."
     }
   ],
   "tideman_study": {

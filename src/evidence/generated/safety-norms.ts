@@ -1,4 +1,5 @@
 // Written by scripts/evidence.mjs from src/evidence/tables. Do not edit.
+// What the document marks as coming from memory is left out: scripts/read-part.mjs.
 import type { Provenance } from "../types.js"
 
 export const safetyNorms = {
@@ -227,10 +228,6 @@ export const safetyNorms = {
       "text": "75% photophobia at 0.05-0.1% before photochromic spectacles",
       "source_id": "PHOTOCHROMIC-2016",
       "how_obtained": "abstract"
-    },
-    {
-      "text": "Trials gave tinted or progressive lenses on request; rule not found",
-      "how_obtained": "from memory, unverified"
     }
   ],
   "pupil": {
@@ -259,8 +256,6 @@ export const safetyNorms = {
       },
       "age_range": "20 to 83 years",
       "compact_form": "(18.5172 + 0.122165 f - 0.105569 y + 0.000138645 f y) / (2 + 0.0630635 f), f = F^0.41",
-      "child_form": "(16.4674 + exp(-0.208269 y) * (-3.96868 + 0.00521209 f) + 0.124857 f) / (2 + 0.0630635 f), ages 1 to 20",
-      "child_form_how": "leading constants 16.4674, -0.208269, -3.9686 seen in a code excerpt; the rest from memory, but both forms agree at age 20 to within 0.00002 mm at five flux levels, so the recall is very likely right. The code's author calls the under-20 form more hypothetical.",
       "warning": "Do NOT feed ages under 20 to step 3: it grows without limit (e.g. 8.08 mm at age 8, 0.01 cd/m2, 60 deg field, against 7.21 mm from the child form). Model of a steady pupil in a healthy eye; use it to check light conditions, not to judge one child.",
       "verified_again": true,
       "verified_note": "Re-check read one transcription with every constant of steps 1-3 (field area = pi r^2 in deg2, 0.1 for one eye), two partial ones, and the compact form in full; compact and step forms agree within 0.00004 mm. Child form: first three constants only."
@@ -429,8 +424,7 @@ export const safetyNorms = {
     "source_id": "HUURNEMAN-2016",
     "how_obtained": "abstract",
     "method": "4-7 y symbols; 8-13 y letters (ETDRS near)",
-    "offset": "letters 0.1-0.2 logMAR poorer than symbols at 8-13 y",
-    "numeric_norms": "NOT FOUND; use the child's own baseline and flag a repeatable loss of 0.1 logMAR or more (from memory, unverified)"
+    "offset": "letters 0.1-0.2 logMAR poorer than symbols at 8-13 y"
   },
   "distance_acuity": {
     "trial_entry_BCVA_max_logMAR": 0.2,
@@ -452,8 +446,7 @@ export const safetyNorms = {
       "logMAR = -log10(decimal)",
       "decimal = 10^(-logMAR)",
       "Snellen 20/x: decimal = 20/x; 6/x: decimal = 6/x",
-      "one chart line = 0.1 logMAR = factor 1.2589",
-      "letter = 0.02 logMAR on a five-letter line (from memory)"
+      "one chart line = 0.1 logMAR = factor 1.2589"
     ],
     "rows": [
       {
@@ -577,8 +570,7 @@ export const safetyNorms = {
         "logMAR": 0.88
       }
     ],
-    "averaging": "Average in logMAR (geometric mean of decimals), never the arithmetic mean of decimals or Snellen fractions.",
-    "iso_8596": "Not read; grade steps of 0.1 log unit and the Landolt ring as standard optotype are from memory."
+    "averaging": "Average in logMAR (geometric mean of decimals), never the arithmetic mean of decimals or Snellen fractions."
   },
   "vertex": {
     "formula": "Fc = F / (1 - d*F); F in D at the first plane, d in m, positive when the lens moves toward the eye",

@@ -33,7 +33,7 @@ const assumption = ["assumption"]
  * Parameters of the growth model as of 25 November 2026. Never edited once released: a change is a new dated file.
  * Units are UCUM codes; `sd` is the uncertainty of our knowledge of the value, not a spread between children.
  */
-export const growthParameters: GrowthParameters = deepFreeze({
+export const growthParameters: GrowthParameters = deepFreeze<GrowthParameters>({
   version: "growth-2026-11-25",
   dated: "2026-11-25",
   values: {
