@@ -1,0 +1,86 @@
+import { ageYears } from "../engine/calendar.js"
+import { courseFacts, type DateFacts } from "./course-facts.js"
+import type { CourseFigureInput, CourseStop } from "./course-figure-input.js"
+import { dateAtAge, type EyePoint } from "./course-points.js"
+import { type DrawnForecast, drawnForecast, type FanRow, fanAt } from "./forecast-fan.js"
+import { within } from "./frame.js"
+import { ageWords, dateWords, dioptreWords, fixed, listed, mmWords, rangeWords } from "./words.js"
+
+/** What can be read at each date of the figure, and at each birthday of the forecast. */
+export function courseStops(
+  input: CourseFigureInput,
+  { domain, x }: { readonly domain: readonly [number, number]; readonly x: (age: number) => number },
+): readonly CourseStop[] {
+  const { born } = input.course.child
+  const past = courseFacts(input)
+    .filter(({ age }) => within(domain, age))
+    .map((facts) => ({ date: facts.date, lines: factLines(facts) }))
+  const stops = new Map(past.map((stop) => [stop.date, stop.lines]))
+  const forecast = drawnForecast(input.forecast, domain)
+  for (const { age, lines } of forecast === null ? [] : forecastBirthdays(forecast)) {
+    const date = dateAtAge({ born, age })
+    stops.set(date, [...(stops.get(date) ?? []), ...lines])
+  }
+  return [...stops]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([date, lines]) => {
+      const age = ageYears({ born, on: date })
+      const today = date === input.today ? " · today" : ""
+      return {
+        ageYears: age,
+        date,
+        x: x(age),
+        lines: [`${ageWords(age)} · ${dateWords(date)}${today}`, ...lines],
+      }
+    })
+}
+
+/** The forecast at each whole year of age. */
+export function forecastBirthdays(
+  forecast: DrawnForecast,
+): readonly { readonly age: number; readonly lines: readonly string[] }[] {
+  const first = Math.ceil(forecast.untreated[0]?.age ?? 0)
+  const last = Math.floor(forecast.untreated.at(-1)?.age ?? -1)
+  const ages = Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i)
+  return ages.map((age) => {
+    const untreated = fanAt(forecast.untreated, age)
+    const asTreated = forecast.asTreated && fanAt(forecast.asTreated, age)
+    const eye = `Forecast, ${forecast.eye} eye`
+    return {
+      age,
+      lines: [
+        ...(untreated ? [`${eye}, untreated: ${fanWords(untreated)}`] : []),
+        ...(asTreated ? [`${eye}, as treated: ${fanWords(asTreated)}`] : []),
+      ],
+    }
+  })
+}
+
+/** Median with the range from 5 to 95 %. */
+export const fanWords = ({ p5, p50, p95 }: FanRow) =>
+  `${fixed(p50, 1)} mm (${rangeWords({ low: p5, high: p95, digits: 1 })})`
+
+function factLines(facts: DateFacts): readonly string[] {
+  const { lengths, refractions, pupils, growth, treatments, symptoms, duties } = facts
+  return [
+    eyesLine("Length", lengths, mmWords),
+    growth === null
+      ? ""
+      : `Growth before: ${fixed(growth.mmPerYear, 2)} mm a year (${rangeWords({ low: growth.low95, high: growth.high95, digits: 2 })})`,
+    eyesLine("Refraction", refractions, dioptreWords),
+    ...treatments.map((words) => `Treatment: ${words}`),
+    eyesLine("Pupil in daylight", pupils, (mm) => `${fixed(mm, 1)} mm`),
+    symptoms.length === 0 ? "" : `Symptoms: ${listed(symptoms)}`,
+    ...duties.map((words) => `Duty: ${words}`),
+  ].filter((text) => text !== "")
+}
+
+function eyesLine(what: string, points: readonly EyePoint[], words: (value: number) => string): string {
+  if (points.length === 0) return ""
+  const from = points.find((point) => point.from !== null)?.from
+  return `${what}: ${points.map((point) => pointWords(point, words)).join(", ")}${from ? ` (${from})` : ""}`
+}
+
+function pointWords({ eye, value, half95 }: EyePoint, words: (value: number) => string): string {
+  return `${eye} ${words(value)}${half95 === null ? "" : ` ± ${fixed(half95, 2)}`}`
+}

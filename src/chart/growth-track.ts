@@ -1,0 +1,182 @@
+import { scaleLinear } from "d3-scale"
+import { area, line as curve, curveMonotoneX } from "d3-shape"
+import type { CourseFigureInput, GrowthInterval, RateAtAge } from "./course-figure-input.js"
+import { type EndLabel, endLabels } from "./end-labels.js"
+import { EMPTY_HEIGHT, emptyNote, type Frame, mix, type Track, valueAxis, windowed } from "./frame.js"
+import { label, line } from "./marks.js"
+import { el, type Rectangle, type SvgElement } from "./svg.js"
+import { LINE_HEIGHT, TEXT, textWidth } from "./text-size.js"
+import { fixed } from "./words.js"
+
+/** Growth between one length and the next, against what an untreated and an emmetropic eye would grow. */
+export function growthTrack(input: CourseFigureInput, frame: Frame): Track {
+  const { domain, colours } = frame
+  const shared = { name: "growth", title: "Growth", unit: "mm per year, mean of eyes" } as const
+  const intervals = input.growthIntervals.filter(
+    ({ fromAge, toAge }) => toAge > domain[0] && fromAge < domain[1],
+  )
+  const natural = windowed(input.naturalRate, domain, rateBetween)
+  const emmetropic = windowed(input.emmetropicRate, domain, rateBetween)
+
+  if (intervals.length === 0) {
+    const why =
+      input.growthIntervals.length === 0
+        ? "growth needs two axial lengths at different dates"
+        : "no growth measured at these ages"
+    return { ...shared, height: EMPTY_HEIGHT, marks: (plot) => [emptyNote(frame, plot, why)] }
+  }
+
+  // Two lengths a few weeks apart have an interval so wide that it would flatten all others: it is cut, with a mark.
+  const rates = [...intervals, ...natural, ...emmetropic].map(({ mmPerYear }) => mmPerYear)
+  const top = Math.min(
+    Math.max(...rates, ...intervals.map(({ high95 }) => high95)),
+    1.6 * Math.max(0.25, ...rates),
+  )
+  const bottom = Math.max(Math.min(0, ...intervals.map(({ low95 }) => low95)), Math.min(-0.12, ...rates))
+
+  return {
+    ...shared,
+    height: frame.narrow ? 108 : 116,
+    marks: (plot) => {
+      const y = scaleLinear([bottom, top], [plot.y + plot.height - LINE_HEIGHT - 2, plot.y])
+      return [
+        ...valueAxis({ frame, ticks: y.ticks(3), y, words: (rate) => fixed(rate, rate === 0 ? 0 : 1) }),
+        ...zone({ natural, emmetropic, frame, y }),
+        ...intervals.map((interval) => bar(interval, { frame, y })),
+        ...lines({ natural, emmetropic, frame, y }),
+        line(
+          { x: plot.x, y: y(0) },
+          { x: plot.x + plot.width, y: y(0) },
+          { stroke: colours.shadeDark, width: 0.8 },
+        ),
+        ...intervals.flatMap((interval) => whisker(interval, { frame, y, bounds: [bottom, top] })),
+        ...figures(intervals, { frame, plot }),
+        ...endLabels(frame, plot, names({ natural, emmetropic, y })),
+      ]
+    },
+  }
+}
+
+interface Drawing {
+  readonly frame: Frame
+  readonly y: (mmPerYear: number) => number
+}
+
+interface Expected {
+  readonly natural: readonly RateAtAge[]
+  readonly emmetropic: readonly RateAtAge[]
+}
+
+function bar({ fromAge, toAge, mmPerYear }: GrowthInterval, { frame, y }: Drawing): SvgElement {
+  const [from, to] = [clampedX(frame, fromAge) + 1, clampedX(frame, toAge) - 1]
+  return el("rect", {
+    x: from,
+    y: Math.min(y(0), y(mmPerYear)),
+    width: Math.max(1, to - from),
+    height: Math.abs(y(0) - y(mmPerYear)),
+    fill: frame.colours.accentMiddle,
+  })
+}
+
+function whisker(
+  { fromAge, toAge, low95, high95 }: GrowthInterval,
+  { frame, y, bounds: [bottom, top] }: Drawing & { readonly bounds: readonly [number, number] },
+): readonly SvgElement[] {
+  const x = middleX(frame, { fromAge, toAge })
+  const stroke = { stroke: frame.colours.ink, width: 1.2 }
+  const [from, to] = [y(Math.max(low95, bottom)), y(Math.min(high95, top))]
+  const foot = (at: number) => line({ x: x - 3, y: at }, { x: x + 3, y: at }, stroke)
+  const arrow = (at: number, towards: number) =>
+    el("path", {
+      d: `M${x - 3},${at + towards}L${x},${at}L${x + 3},${at + towards}`,
+      fill: "none",
+      stroke: stroke.stroke,
+    })
+  return [
+    line({ x, y: from }, { x, y: to }, stroke),
+    low95 < bottom ? arrow(from, -4) : foot(from),
+    high95 > top ? arrow(to, 4) : foot(to),
+  ]
+}
+
+/** The figure of each bar under it, left out where it would touch the one before. */
+function figures(
+  intervals: readonly GrowthInterval[],
+  { frame, plot }: { readonly frame: Frame; readonly plot: Rectangle },
+): readonly SvgElement[] {
+  let end = Number.NEGATIVE_INFINITY
+  return intervals.flatMap((interval) => {
+    const text = fixed(interval.mmPerYear, 2)
+    const x = middleX(frame, interval)
+    const half = textWidth(text, { size: TEXT.small }) / 2
+    if (x - half < end + 4) return []
+    end = x + half
+    const at = { x, y: plot.y + plot.height }
+    return [label(text, at, { fill: frame.colours.ink, size: TEXT.small, anchor: "middle" })]
+  })
+}
+
+function zone({ natural, emmetropic, frame, y }: Expected & Drawing): readonly SvgElement[] {
+  const both = natural.flatMap(({ age, mmPerYear }) => {
+    const low = rateAt(emmetropic, age)
+    return low === null ? [] : [{ age, low, high: mmPerYear }]
+  })
+  if (both.length < 2) return []
+  const between = area<(typeof both)[number]>()
+    .curve(curveMonotoneX)
+    .digits(2)
+    .x(({ age }) => frame.x(age))
+    .y0(({ low }) => y(low))
+    .y1(({ high }) => y(high))
+  return [el("path", { d: between(both) as string, fill: frame.colours.faint })]
+}
+
+function lines({ natural, emmetropic, frame, y }: Expected & Drawing): readonly SvgElement[] {
+  const along = curve<RateAtAge>()
+    .curve(curveMonotoneX)
+    .digits(2)
+    .x(({ age }) => frame.x(age))
+    .y(({ mmPerYear }) => y(mmPerYear))
+  const drawn = (rows: readonly RateAtAge[], width: number, dash?: string) =>
+    rows.length < 2
+      ? []
+      : [
+          el("path", {
+            d: along([...rows]) as string,
+            fill: "none",
+            stroke: frame.colours.soft,
+            "stroke-width": width,
+            "stroke-dasharray": dash,
+          }),
+        ]
+  return [...drawn(natural, 1.5, "6 4"), ...drawn(emmetropic, 1.1)]
+}
+
+function names({ natural, emmetropic, y }: Expected & Pick<Drawing, "y">): readonly EndLabel[] {
+  const [naturalEnd, emmetropicEnd] = [natural.at(-1), emmetropic.at(-1)]
+  return [
+    ...(naturalEnd ? [{ y: y(naturalEnd.mmPerYear), name: "natural" }] : []),
+    ...(emmetropicEnd ? [{ y: y(emmetropicEnd.mmPerYear), name: "emmetropic" }] : []),
+  ]
+}
+
+function clampedX({ x, domain }: Frame, age: number): number {
+  return x(Math.max(domain[0], Math.min(age, domain[1])))
+}
+
+function middleX(frame: Frame, { fromAge, toAge }: Pick<GrowthInterval, "fromAge" | "toAge">): number {
+  return (clampedX(frame, fromAge) + clampedX(frame, toAge)) / 2
+}
+
+function rateAt(rows: readonly RateAtAge[], age: number): number | null {
+  const next = rows.findIndex((row) => row.age >= age)
+  const [before, after] = [rows[next - 1], rows[next]]
+  if (after === undefined) return null
+  if (after.age === age || before === undefined) return after.age === age ? after.mmPerYear : null
+  return rateBetween(before, after, (age - before.age) / (after.age - before.age)).mmPerYear
+}
+
+const rateBetween = (a: RateAtAge, b: RateAtAge, share: number): RateAtAge => ({
+  age: mix({ from: a.age, to: b.age, share }),
+  mmPerYear: mix({ from: a.mmPerYear, to: b.mmPerYear, share }),
+})

@@ -1,0 +1,71 @@
+import { scaleLinear } from "d3-scale"
+import { line as curve, curveMonotoneX } from "d3-shape"
+import { EYES } from "../engine/course.js"
+import type { CourseFigureInput } from "./course-figure-input.js"
+import { type EyePoint, refractionPoints } from "./course-points.js"
+import { earlierKey, eyeMark, eyeShift } from "./eye-mark.js"
+import { EMPTY_HEIGHT, emptyNote, type Frame, type Track, valueAxis, within } from "./frame.js"
+import { el } from "./svg.js"
+import { fixed } from "./words.js"
+
+/** Spherical equivalent of both eyes; more nearsighted is lower. */
+export function refractionTrack(input: CourseFigureInput, frame: Frame): Track {
+  const { colours, domain } = frame
+  const shared = { name: "refraction", title: "Refraction", unit: "D, spherical equivalent" } as const
+  const all = refractionPoints(input)
+  const points = all.filter(({ age }) => within(domain, age))
+  if (points.length === 0) {
+    const why = all.length === 0 ? "no refraction recorded yet" : "no refraction at these ages"
+    return { ...shared, height: EMPTY_HEIGHT, marks: (plot) => [emptyNote(frame, plot, why)] }
+  }
+  const values = points.map(({ value }) => value)
+  const [low, high] = [Math.min(...values), Math.max(...values)]
+  // Half a dioptre at least, so that the error of measurement does not look like a course.
+  const slack = Math.max(0.15, (0.5 - (high - low)) / 2)
+  const earlier = points.filter(({ from }) => from !== null)
+
+  return {
+    ...shared,
+    height: 76,
+    key:
+      earlier.length === 0
+        ? undefined
+        : earlierKey(
+            "old glasses",
+            EYES.filter((eye) => earlier.some((point) => point.eye === eye)),
+            colours,
+          ),
+    marks: (plot) => {
+      const y = scaleLinear([low - slack, high + slack], [plot.y + plot.height, plot.y])
+      const along = curve<EyePoint>()
+        .curve(curveMonotoneX)
+        .digits(2)
+        .x(({ age, eye }) => frame.x(age) + eyeShift(eye))
+        .y(({ value }) => y(value))
+      const ticks = y.ticks(3)
+      const digits = ticks.every(Number.isInteger)
+        ? 0
+        : ticks.every((tick) => Number.isInteger(tick * 2))
+          ? 1
+          : 2
+      return [
+        ...valueAxis({ frame, ticks, y, words: (dioptres) => fixed(dioptres, digits) }),
+        ...EYES.flatMap((eye) => {
+          const ofEye = points.filter((point) => point.eye === eye)
+          if (ofEye.length < 2) return []
+          const dash = eye === "left" ? "3 3" : undefined
+          const stroke = {
+            fill: "none",
+            stroke: colours.shadeDark,
+            "stroke-width": 1.1,
+            "stroke-dasharray": dash,
+          }
+          return [el("path", { d: along(ofEye) as string, ...stroke })]
+        }),
+        ...points.map(({ age, eye, value, from }) =>
+          eyeMark({ eye, x: frame.x(age) + eyeShift(eye), y: y(value), earlier: from !== null }, colours),
+        ),
+      ]
+    },
+  }
+}
