@@ -27,6 +27,11 @@ describe("a course file that is read", () => {
     ])
   })
 
+  it("says where in the file each visit stands", () => {
+    const visits = [{ date: "2025-07-01" }, { date: "2025-01-10" }, { date: "2026-01-08" }]
+    expect(course({ child: girl, visits }).visitOrder).toEqual([1, 0, 2])
+  })
+
   it("takes a null on an optional field as absent", () => {
     const file = {
       lengthwise: 1,
@@ -43,6 +48,7 @@ describe("a course file that is read", () => {
         treatments: [{ from: "2025-01-10", kind: "lenslet-spectacles" }],
       },
       notes: [],
+      visitOrder: [0],
     })
   })
 
@@ -81,6 +87,14 @@ describe("a course file that is read", () => {
 
   it("does not judge the age of a child: the engine refuses by name", () => {
     expect(course({ child: { ...girl, born: "2000-01-01" }, visits: [{ date: "2025-01-10" }] })).toBeTruthy()
+  })
+
+  it("reads a treatment that starts within a year as planned, and says so", () => {
+    const treatments = [{ from: "2025-02-01", kind: "atropine", concentrationPercent: 0.05 }]
+    const file = JSON.stringify({ lengthwise: 1, child: girl, treatments })
+    expect(readCourse(file, { today: "2025-01-13" })).toMatchObject({
+      notes: [{ kind: "planned-treatment", path: "treatments[0].from" }],
+    })
   })
 
   it("lets a planned stop and a beyond-use date lie ahead", () => {

@@ -1,3 +1,4 @@
+import type { z } from "zod"
 import type { Check } from "../../engine/assessment.js"
 import type { CalendarDate, Course, EyeExamination } from "../../engine/course.js"
 import type { Problem } from "../../engine/problem.js"
@@ -8,7 +9,13 @@ import { ruleProblems } from "./rules.js"
 import { COURSE_FILE_VERSION, courseSchema } from "./schema.js"
 
 export type ReadCourse =
-  | { readonly course: Course; readonly notes: readonly Check[] }
+  | {
+      readonly course: Course
+      /** What was passed over or assumed; paths are those of the file. */
+      readonly notes: readonly Check[]
+      /** For each visit of `course`, its place in the file. */
+      readonly visitOrder: readonly number[]
+    }
   | { readonly problems: readonly Problem[] }
 
 /** A file with more faults than this is another kind of file; the rest is counted, not listed. */
@@ -18,12 +25,12 @@ const LONGEST_LIST = 2000
 /**
  * Reads the text of a course file. Either the whole course, with what was passed over as notes, or every fault at once.
  *
- * Visits come out sorted by date, an axis of 0 as 180, nulls as absent. `today` is the day the question is asked for:
- * nothing that has happened may be dated after it.
+ * Visits come out sorted by date, an axis of 0 as 180, nulls as absent. Nothing that has happened may be
+ * dated after `today`.
  *
  * @example
  * readCourse('{ "lengthwise": 1, "child": { "born": "2017-03-14", "sex": "female" } }')
- * // => { course: { lengthwise: 1, child: { ... }, visits: [] }, notes: [] }
+ * // => { course: { lengthwise: 1, child: { ... }, visits: [] }, notes: [], visitOrder: [] }
  */
 export function readCourse(
   text: string,
@@ -50,9 +57,18 @@ export function courseFrom(
   )
   const problems = firstOfEachPath([...fieldProblems, ...ruleProblems(value, { today })])
   if (!result.success || problems.length > 0) return { problems: capped(problems) }
+  const file = withoutNulls(result.data)
+  const visitOrder = [...(file.visits ?? []).keys()].toSorted((a, b) =>
+    (file.visits?.[a]?.date ?? "") < (file.visits?.[b]?.date ?? "") ? -1 : 1,
+  )
   return {
-    course: canonical(withoutNulls(result.data)),
-    notes: [...versionNote(value), ...unknownFields(value, result.data, [])],
+    course: canonical({ ...file, visits: visitOrder.flatMap((index) => file.visits?.[index] ?? []) }),
+    notes: [
+      ...versionNote(value),
+      ...plannedNotes(result.data, today),
+      ...unknownFields(value, result.data, []),
+    ],
+    visitOrder,
   }
 }
 
@@ -157,6 +173,23 @@ function versionNote(file: object): readonly Check[] {
   return [{ kind: "version-not-stated", path: "lengthwise", why }]
 }
 
+function plannedNotes(
+  { treatments }: z.output<typeof courseSchema>,
+  today: CalendarDate | undefined,
+): readonly Check[] {
+  return (treatments ?? []).flatMap(({ from }, index) =>
+    today === undefined || from <= today
+      ? []
+      : [
+          {
+            kind: "planned-treatment",
+            path: `treatments[${index}].from`,
+            why: `it starts on ${from}: read as planned`,
+          },
+        ],
+  )
+}
+
 /** Fields of the file that the schema does not know: kept out of the course, and said. */
 function unknownFields(file: unknown, kept: unknown, path: readonly PropertyKey[]): readonly Check[] {
   if (typeof file !== "object" || file === null || typeof kept !== "object" || kept === null) return []
@@ -192,23 +225,18 @@ function withoutNulls<T>(value: T): WithoutNulls<T> {
   ) as WithoutNulls<T>
 }
 
-type SoundFile = Omit<Course, "lengthwise" | "visits"> & {
-  readonly lengthwise?: Course["lengthwise"] | undefined
-  readonly visits?: Course["visits"] | undefined
-}
+type SoundFile = Omit<Course, "lengthwise"> & { readonly lengthwise?: Course["lengthwise"] | undefined }
 
 function canonical({ lengthwise: _, child, practice, visits, ...rest }: SoundFile): Course {
   return {
     lengthwise: COURSE_FILE_VERSION,
     child,
     ...(practice === undefined ? {} : { practice }),
-    visits: (visits ?? [])
-      .map((visit) => ({
-        ...visit,
-        ...(visit.right === undefined ? {} : { right: withAxisInRange(visit.right) }),
-        ...(visit.left === undefined ? {} : { left: withAxisInRange(visit.left) }),
-      }))
-      .toSorted((a, b) => (a.date < b.date ? -1 : 1)),
+    visits: visits.map((visit) => ({
+      ...visit,
+      ...(visit.right === undefined ? {} : { right: withAxisInRange(visit.right) }),
+      ...(visit.left === undefined ? {} : { left: withAxisInRange(visit.left) }),
+    })),
     ...rest,
   }
 }

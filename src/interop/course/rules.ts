@@ -1,4 +1,4 @@
-import { type DayNumber, dayNumberOrNull } from "../../engine/calendar.js"
+import { calendarDate, type DayNumber, dayNumberOrNull } from "../../engine/calendar.js"
 import { type CalendarDate, EYES } from "../../engine/course.js"
 import type { Problem } from "../../engine/problem.js"
 import { problem } from "./problem.js"
@@ -36,26 +36,30 @@ interface Dated {
   readonly path: string
   readonly value: unknown
   readonly day: DayNumber
-  /** A plan or a printed limit may lie ahead; what has happened may not. */
-  readonly mayLieAhead: boolean
+  readonly ahead: Ahead
 }
 
+/**
+ * How far after today a date may lie: not at all for what has happened, a year for a start that is planned, any
+ * distance for a planned end and for the limit printed on a bottle. The year is ours, against slips of the pen.
+ */
+type Ahead = "not" | "a-year" | "any"
+const DAYS_AHEAD: Readonly<Record<Ahead, number>> = { not: 0, "a-year": 366, any: Number.POSITIVE_INFINITY }
+
 function dated(course: Loose): readonly Dated[] {
-  const fields: readonly (readonly [list: string, field: string, mayLieAhead: boolean])[] = [
-    ["visits", "date", false],
-    ["treatments", "from", false],
-    ["treatments", "to", true],
-    ["supplies", "dispensed", false],
-    ["supplies", "opened", false],
-    ["supplies", "beyondUse", true],
-    ["consents", "date", false],
+  const fields: readonly (readonly [list: string, field: string, ahead: Ahead])[] = [
+    ["visits", "date", "not"],
+    ["treatments", "from", "a-year"],
+    ["treatments", "to", "any"],
+    ["supplies", "dispensed", "not"],
+    ["supplies", "opened", "not"],
+    ["supplies", "beyondUse", "any"],
+    ["consents", "date", "not"],
   ]
-  return fields.flatMap(([list, field, mayLieAhead]) =>
+  return fields.flatMap(([list, field, ahead]) =>
     records(course[list]).flatMap((item, index) => {
       const day = dayOf(item[field])
-      return day === null
-        ? []
-        : [{ path: `${list}[${index}].${field}`, value: item[field], day, mayLieAhead }]
+      return day === null ? [] : [{ path: `${list}[${index}].${field}`, value: item[field], day, ahead }]
     }),
   )
 }
@@ -65,13 +69,13 @@ function datesOutOfLife(course: Loose, today: CalendarDate | undefined): readonl
   const bornDay = dayOf(born)
   const lastDay = today === undefined ? null : dayOf(today)
   const birth: readonly Dated[] =
-    bornDay === null ? [] : [{ path: "child.born", value: born, day: bornDay, mayLieAhead: false }]
-  return [...birth, ...dated(course)].flatMap(({ path, value, day, mayLieAhead }) => [
+    bornDay === null ? [] : [{ path: "child.born", value: born, day: bornDay, ahead: "not" }]
+  return [...birth, ...dated(course)].flatMap(({ path, value, day, ahead }) => [
     ...(bornDay !== null && day < bornDay
       ? [problem({ path, value, allowed: `on or after the day of birth (${String(born)})` })]
       : []),
-    ...(lastDay !== null && !mayLieAhead && day > lastDay
-      ? [problem({ path, value, allowed: `a day up to ${today}, the day this is asked for` })]
+    ...(lastDay !== null && day > lastDay + DAYS_AHEAD[ahead]
+      ? [problem({ path, value, allowed: `a day up to ${calendarDate(lastDay + DAYS_AHEAD[ahead])}` })]
       : []),
   ])
 }
