@@ -1,0 +1,77 @@
+import type { Course } from "../engine/course.js"
+import { type ChainReport, verifyChain } from "./chain.js"
+import { findChild, type ListedChild, type ListQuery, listChildren, rebuildChildren } from "./children.js"
+import { courseFrom, currentEntriesOfMany } from "./courses.js"
+import type { OpenDatabase } from "./driver.js"
+import { appendEntries, currentOf, entriesOf, type Saved } from "./entries.js"
+import type { Draft, Entry } from "./entry.js"
+import { clearLogInAttempts, type LogInAttempts, logInAttempts, setLogInAttempts } from "./log-in-attempts.js"
+import { addPerson, type NewPerson, type Person, peopleOf, personByLogIn, setPasswordHash } from "./people.js"
+import type { Practice } from "./practices.js"
+import { endSession, endSessionsOf, openSession, personOfSession } from "./sessions.js"
+
+/** Everything one practice has recorded, and nothing of any other. */
+export type PracticeRecord = ReturnType<typeof practiceRecord>
+
+/** The record of one practice in an open, migrated database. */
+export function practiceRecord(database: OpenDatabase, practice: Practice) {
+  const { queries } = database
+  const { id } = practice
+  return {
+    practice,
+
+    append: (drafts: readonly Draft[]): Promise<Saved> => appendEntries(queries, id, drafts),
+    entriesOf: (child: string): Promise<readonly Entry[]> => entriesOf(queries, id, child),
+    verifyChain: (): Promise<ChainReport> => verifyChain(database, id),
+    /** Makes the derived tables anew and returns how many children they hold. */
+    rebuild: (): Promise<number> => rebuildChildren(queries, id),
+
+    children: (query: ListQuery) => listChildren(queries, id, query),
+    child: (child: string): Promise<ListedChild | null> => findChild(queries, id, child),
+    /**
+     * The course of a child of this practice, null when there is no such child. The entries named in `without` are
+     * left out, as if they had never been recorded.
+     */
+    async courseOf(
+      child: string,
+      { without = [] }: { readonly without?: readonly (string | undefined)[] } = {},
+    ): Promise<Course | null> {
+      const entries = currentOf(await entriesOf(queries, id, child))
+      if (entries.length === 0) return null
+      return courseFrom(
+        entries.filter((entry) => !without.includes(entry.id)),
+        practice,
+      )
+    },
+    async coursesOf(children: readonly string[]): Promise<ReadonlyMap<string, Course>> {
+      const found = await currentEntriesOfMany(queries, id, children)
+      return new Map(
+        [...found]
+          .filter(([, entries]) => entries.length > 0)
+          .map(([child, entries]) => [child, courseFrom(entries, practice)]),
+      )
+    },
+
+    addPerson: (person: NewPerson): Promise<void> => addPerson(queries, id, person),
+    people: (): Promise<readonly Person[]> => peopleOf(queries, id),
+    personByLogIn: (logIn: string) => personByLogIn(queries, id, logIn),
+    setPasswordHash: (change: { readonly person: string; readonly passwordHash: string }) =>
+      setPasswordHash(queries, id, change),
+
+    logInAttempts: (logIn: string): Promise<LogInAttempts | null> => logInAttempts(queries, id, logIn),
+    setLogInAttempts: (change: {
+      readonly logIn: string
+      readonly attempts: LogInAttempts
+      readonly forgetBefore: string
+    }) => setLogInAttempts(queries, id, change),
+    clearLogInAttempts: (logIn: string) => clearLogInAttempts(queries, id, logIn),
+
+    openSession: (opening: { readonly person: string; readonly nowMs: number }) =>
+      openSession(queries, id, opening),
+    personOfSession: (use: { readonly token: string; readonly nowMs: number }) =>
+      personOfSession(queries, id, use),
+    endSession: (end: { readonly token: string; readonly nowMs: number }) => endSession(queries, id, end),
+    endSessionsOf: (end: { readonly person: string; readonly except?: string; readonly nowMs: number }) =>
+      endSessionsOf(queries, id, end),
+  }
+}

@@ -1,0 +1,86 @@
+/**
+ * The tables as the database holds them. Every key is led by `practice`, so that one practice's rows stay
+ * together and the record can be divided by practice. Times are ISO instants in UTC, bodies are JSON text.
+ */
+export interface Tables {
+  practices: PracticesTable
+  people: PeopleTable
+  entries: EntriesTable
+  current_entries: EntriesTable
+  children: ChildrenTable
+  sessions: SessionsTable
+  log_in_attempts: LogInAttemptsTable
+}
+
+interface PracticesTable {
+  id: string
+  name: string
+  /** Degrees north, null when the practice has not said. */
+  latitude: number | null
+  /** JSON of the practice's own settings; what it does not set keeps the default. */
+  settings: string
+  created_at: string
+}
+
+interface PeopleTable {
+  practice: string
+  id: string
+  /** As shown beside what this person recorded. */
+  name: string
+  /** As typed at log-in, in the form of `nameKey`. */
+  log_in: string
+  role: string
+  /** Null for a person who can't log in. */
+  password_hash: string | null
+  created_at: string
+}
+
+/** Append-only: triggers refuse UPDATE and DELETE. */
+interface EntriesTable {
+  practice: string
+  /** 1, 2, 3 ... within the practice, without gaps. */
+  position: number
+  id: string
+  child: string
+  kind: string
+  body: string
+  author: string
+  recorded_at: string
+  supersedes: string | null
+  reason: string | null
+  previous_hash: string
+  hash: string
+}
+
+/** Derived from the entries, never the only place of anything: `rebuild` makes it anew. */
+interface ChildrenTable {
+  practice: string
+  child: string
+  name: string
+  sort_name: string
+  number: string | null
+  born: string
+  sex: string
+  search: string
+  last_visit: string | null
+  /** Hash of the child's latest entry: changes when anything about the child changes. */
+  last_hash: string
+}
+
+interface SessionsTable {
+  practice: string
+  token_hash: string
+  person: string
+  created_at: string
+  last_seen_at: string
+  revoked_at: string | null
+}
+
+/** Kept by the name as typed, whether or not such a person exists, so that an answer gives nothing away. */
+interface LogInAttemptsTable {
+  practice: string
+  log_in: string
+  failures: number
+  last_failed_at: string
+  locked_until: string | null
+}

@@ -1,0 +1,116 @@
+import { join } from "node:path"
+import fastifyCookie from "@fastify/cookie"
+import fastifyHelmet from "@fastify/helmet"
+import fastifyRateLimit from "@fastify/rate-limit"
+import fastifyStatic from "@fastify/static"
+import fastify, { type FastifyInstance } from "fastify"
+import { defaultSettings } from "../engine/settings.js"
+import type { PracticeRecord } from "../record/index.js"
+import type { Clock } from "./clock.js"
+import type { Context } from "./context.js"
+import { guard, isApi } from "./guard.js"
+import { inTurn } from "./in-turn.js"
+import { documentApi } from "./open-api.js"
+import { answerFailure, Refusal } from "./refusal.js"
+import { contractValidator } from "./route.js"
+import { childrenRoutes } from "./routes/children.js"
+import { entriesRoutes } from "./routes/entries.js"
+import { practiceRoutes } from "./routes/practice.js"
+import { sessionRoutes } from "./routes/session.js"
+
+const LARGEST_BODY_BYTES = 1_000_000
+
+export interface AppOptions {
+  readonly record: PracticeRecord
+  readonly clock: Clock
+  /** The built pages; without them only the API is served. */
+  readonly staticFolder?: string | undefined
+  /** Failures of our own are written to the standard error output. */
+  readonly log?: boolean
+}
+
+/** The whole HTTP application as a value: it listens nowhere, and `inject` asks it without a socket. */
+export async function buildApp({ record, clock, staticFolder, log }: AppOptions): Promise<FastifyInstance> {
+  const app = fastify({
+    bodyLimit: LARGEST_BODY_BYTES,
+    disableRequestLogging: true,
+    logger: log ? { level: "error", file: "/dev/stderr" } : false,
+  })
+  const context: Context = {
+    record,
+    clock,
+    settings: { ...defaultSettings, ...record.practice.settings },
+    oneAtATime: inTurn(),
+  }
+  app.setValidatorCompiler(contractValidator)
+  // The contract describes our answers and the tests hold us to it; a record written under older rules stays readable.
+  app.setSerializerCompiler(() => (answer) => JSON.stringify(answer))
+  app.setErrorHandler(answerFailure)
+  // A form of another site can send text and forms, but not JSON.
+  app.removeContentTypeParser("text/plain")
+
+  await app.register(fastifyHelmet, SECURITY_HEADERS)
+  await app.register(fastifyCookie)
+  await app.register(fastifyRateLimit, {
+    global: false,
+    errorResponseBuilder: (_request, { ttl }) => {
+      const seconds = Math.ceil(ttl / 1000)
+      const message = `too many requests from this address; try again in ${seconds} seconds`
+      return new Refusal(429, [{ path: "", value: null, allowed: "", message }], seconds)
+    },
+  })
+  guard(app, context)
+  await documentApi(app)
+  await app.register(async (routes) => {
+    sessionRoutes(routes, context)
+    practiceRoutes(routes, context)
+    childrenRoutes(routes, context)
+    entriesRoutes(routes, context)
+  })
+  if (staticFolder) await servePages(app, staticFolder)
+  else app.setNotFoundHandler(() => Promise.reject(new Refusal(404)))
+  return app
+}
+
+/** Any path that is no file and not of the API is a page, which the browser's own router shows. */
+async function servePages(app: FastifyInstance, staticFolder: string): Promise<void> {
+  const hashedFiles = join(staticFolder, "assets")
+  await app.register(fastifyStatic, {
+    root: staticFolder,
+    // Built files carry a hash of their content in their name; the page that names them does not.
+    setHeaders: (response, path) =>
+      response.header(
+        "cache-control",
+        path.startsWith(hashedFiles) ? "public, max-age=31536000, immutable" : "no-cache",
+      ),
+    cacheControl: false,
+  })
+  app.setNotFoundHandler((request, reply) => {
+    const isPage =
+      request.method === "GET" && !isApi(request) && !/\.\w+$/.test(request.url.split("?")[0] ?? "")
+    if (!isPage) throw new Refusal(404)
+    return reply.sendFile("index.html")
+  })
+}
+
+const SECURITY_HEADERS = {
+  contentSecurityPolicy: {
+    useDefaults: false,
+    directives: {
+      "default-src": ["'none'"],
+      "script-src": ["'self'"],
+      "style-src": ["'self'"],
+      "img-src": ["'self'", "data:"],
+      "font-src": ["'self'"],
+      "connect-src": ["'self'"],
+      "manifest-src": ["'self'"],
+      "base-uri": ["'none'"],
+      "form-action": ["'self'"],
+      "frame-ancestors": ["'none'"],
+    },
+  },
+  // Served on the loopback without TLS; whoever puts TLS in front sets this there.
+  strictTransportSecurity: false,
+  referrerPolicy: { policy: "no-referrer" as const },
+  xFrameOptions: { action: "deny" as const },
+}

@@ -1,0 +1,46 @@
+import type { PracticeSettings } from "../engine/assessment.js"
+import { ageYears } from "../engine/calendar.js"
+import type { CalendarDate, Course } from "../engine/course.js"
+import { treatmentName } from "../engine/protocol/treatment-name.js"
+import type { ListedChild } from "../record/index.js"
+import type { ChildSummary } from "./contract/child.js"
+
+/** What the list of children says of a child. */
+function childSummary({
+  course,
+  today,
+}: {
+  readonly course: Course
+  readonly today: CalendarDate
+  readonly settings: PracticeSettings
+}): ChildSummary {
+  const inUse = (course.treatments ?? []).filter(({ from, to }) => from <= today && (!to || to > today))
+  return {
+    ageYears: ageYears({ born: course.child.born, on: today }),
+    growth: null,
+    finding: null,
+    nextDuty: null,
+    treatment: inUse.length === 0 ? null : inUse.map(treatmentName).join(", "),
+  }
+}
+
+/** Summaries kept until the child's entries or the day change. */
+export function childSummaries(settings: PracticeSettings) {
+  const kept = new Map<string, { readonly key: string; readonly summary: ChildSummary }>()
+  const keyOf = ({ lastHash }: ListedChild, today: CalendarDate) => `${lastHash} ${today}`
+  return {
+    /** Those of the children whose course is needed before they can be summed up. */
+    missing: (children: readonly ListedChild[], today: CalendarDate): readonly string[] =>
+      children.filter((child) => kept.get(child.id)?.key !== keyOf(child, today)).map(({ id }) => id),
+
+    of(child: ListedChild, today: CalendarDate, course: Course | undefined): ChildSummary {
+      const key = keyOf(child, today)
+      const found = kept.get(child.id)
+      if (found?.key === key) return found.summary
+      if (!course) throw new RangeError(`no course given for ${child.id}`)
+      const summary = childSummary({ course, today, settings })
+      kept.set(child.id, { key, summary })
+      return summary
+    },
+  }
+}

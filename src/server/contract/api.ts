@@ -1,0 +1,106 @@
+import { assessmentAnswer, assessmentQuery } from "./assessment.js"
+import { childCorrectionBody, childList, childView, listQuery, newChildBody } from "./child.js"
+import {
+  childParams,
+  consentBody,
+  entryParams,
+  glassesBody,
+  supplyBody,
+  treatmentBody,
+  treatmentEndBody,
+  visitBody,
+  visitCorrectionBody,
+  withdrawalBody,
+} from "./entry.js"
+import { healthAnswer, practiceAnswer } from "./practice.js"
+import { logInBody, passwordBody, sessionAnswer } from "./session.js"
+
+/**
+ * Everything the server can be asked. `:id` is a child, `:entryId` one of its entries. Whatever records something
+ * answers with the child as it then stands. Refusals are `problemAnswer`.
+ */
+export const api = {
+  health: { method: "GET", url: "/api/health", answer: healthAnswer },
+
+  logIn: { method: "POST", url: "/api/session", body: logInBody, answer: sessionAnswer },
+  session: { method: "GET", url: "/api/session", answer: sessionAnswer },
+  logOut: { method: "DELETE", url: "/api/session" },
+  changePassword: { method: "POST", url: "/api/password", body: passwordBody },
+
+  practice: { method: "GET", url: "/api/practice", answer: practiceAnswer },
+
+  children: { method: "GET", url: "/api/children", query: listQuery, answer: childList },
+  addChild: { method: "POST", url: "/api/children", body: newChildBody, answer: childView },
+  child: { method: "GET", url: "/api/children/:id", params: childParams, answer: childView },
+  correctChild: {
+    method: "POST",
+    url: "/api/children/:id/correction",
+    params: childParams,
+    body: childCorrectionBody,
+    answer: childView,
+  },
+  assessment: {
+    method: "GET",
+    url: "/api/children/:id/assessment",
+    params: childParams,
+    query: assessmentQuery,
+    answer: assessmentAnswer,
+  },
+
+  addVisit: {
+    method: "POST",
+    url: "/api/children/:id/visits",
+    params: childParams,
+    body: visitBody,
+    answer: childView,
+  },
+  correctVisit: {
+    method: "POST",
+    url: "/api/children/:id/visits/:entryId/correction",
+    params: entryParams,
+    body: visitCorrectionBody,
+    answer: childView,
+  },
+  addGlasses: {
+    method: "POST",
+    url: "/api/children/:id/glasses",
+    params: childParams,
+    body: glassesBody,
+    answer: childView,
+  },
+  startTreatment: {
+    method: "POST",
+    url: "/api/children/:id/treatments",
+    params: childParams,
+    body: treatmentBody,
+    answer: childView,
+  },
+  endTreatment: {
+    method: "POST",
+    url: "/api/children/:id/treatments/:entryId/end",
+    params: entryParams,
+    body: treatmentEndBody,
+    answer: childView,
+  },
+  addSupply: {
+    method: "POST",
+    url: "/api/children/:id/supplies",
+    params: childParams,
+    body: supplyBody,
+    answer: childView,
+  },
+  addConsent: {
+    method: "POST",
+    url: "/api/children/:id/consents",
+    params: childParams,
+    body: consentBody,
+    answer: childView,
+  },
+  withdrawEntry: {
+    method: "POST",
+    url: "/api/children/:id/entries/:entryId/withdrawal",
+    params: entryParams,
+    body: withdrawalBody,
+    answer: childView,
+  },
+} as const

@@ -1,0 +1,59 @@
+import { z } from "zod"
+import {
+  consentFields,
+  refractionFields,
+  supplyFields,
+  treatmentFields,
+  visitFields,
+} from "./course-pieces.js"
+
+const uuid = z.uuid({ error: "a UUID" }).toLowerCase()
+
+/** An entry's id, when the client makes it: the same request sent twice is then recorded once. */
+export const entryIdField = uuid.nullish().describe("Makes a repeated request harmless: one id is one entry")
+export const reasonField = z
+  .string({ error: "why it is corrected, in words" })
+  .trim()
+  .min(1, { error: "why it is corrected, in words" })
+  .max(500, { error: "at most 500 characters" })
+
+export const visitBody = visitFields.extend({ id: entryIdField })
+export const visitCorrectionBody = z.object({ visit: visitFields, reason: reasonField, id: entryIdField })
+
+/** Earlier prescriptions, each kept as a visit with nothing but its refractions. */
+export const glassesBody = z
+  .array(
+    z
+      .object({
+        date: visitFields.shape.date,
+        right: refractionFields,
+        left: refractionFields,
+        from: visitFields.shape.from,
+        id: entryIdField,
+      })
+      .refine(({ right, left }) => right || left, { error: "a prescription for at least one eye" }),
+    { error: "a list [ ... ]" },
+  )
+  .min(1, { error: "at least one prescription" })
+  .max(40, { error: "at most 40 prescriptions" })
+
+export const treatmentBody = treatmentFields.extend({ id: entryIdField })
+export const treatmentEndBody = z.object({
+  to: z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" }),
+  reason: reasonField.nullish(),
+})
+export const supplyBody = supplyFields.extend({ id: entryIdField })
+export const consentBody = consentFields.extend({ id: entryIdField })
+export const withdrawalBody = z.object({ reason: reasonField })
+
+export const childParams = z.object({ id: uuid })
+export const entryParams = z.object({ id: uuid, entryId: uuid })
+
+export type VisitBody = z.input<typeof visitBody>
+export type VisitCorrectionBody = z.input<typeof visitCorrectionBody>
+export type GlassesBody = z.input<typeof glassesBody>
+export type TreatmentBody = z.input<typeof treatmentBody>
+export type TreatmentEndBody = z.input<typeof treatmentEndBody>
+export type SupplyBody = z.input<typeof supplyBody>
+export type ConsentBody = z.input<typeof consentBody>
+export type WithdrawalBody = z.input<typeof withdrawalBody>

@@ -1,0 +1,63 @@
+import type { FastifyRequest } from "fastify"
+import type { Course } from "../engine/course.js"
+import type { Draft, Person } from "../record/index.js"
+import type { Context } from "./context.js"
+import type { ChildView } from "./contract/child.js"
+import { checkItems } from "./course-check.js"
+import { noSuch } from "./refusal.js"
+import { authored, problemsOf, save } from "./save.js"
+
+const KINDS = { visits: "visit", treatments: "treatment", supplies: "supply", consents: "consent" } as const
+
+/** One item of a course as it was sent. */
+export interface SentItem {
+  readonly fields: unknown
+  /** Where it stands in the request. */
+  readonly place: string
+  readonly id?: string | undefined
+  readonly supersedes?: string | undefined
+  readonly reason?: string | undefined
+}
+
+/** Checks the items against the child's course and records them: all, or none and every fault at once. */
+export function recordItems(
+  context: Context,
+  {
+    list,
+    child,
+    items,
+    person,
+    request,
+  }: {
+    readonly list: keyof typeof KINDS
+    readonly child: string
+    readonly items: readonly SentItem[]
+    readonly person: Person
+    readonly request: FastifyRequest
+  },
+): Promise<ChildView> {
+  return context.oneAtATime(async () => {
+    // What is about to be superseded, or was recorded by this same request before, does not stand in its own way.
+    const without = items.flatMap(({ id, supersedes }) => [id, supersedes])
+    const course: Course | null = await context.record.courseOf(child, { without })
+    if (!course) throw noSuch("child", child)
+    const checked = checkItems(list, {
+      course,
+      items: items.map(({ fields }) => fields),
+      today: context.clock.today(),
+      place: (index) => items[index]?.place ?? "",
+    })
+    const drafts = problemsOf(request, checked).items.map((body, index) => {
+      const { id, supersedes, reason } = items[index] ?? {}
+      return authored(context, person, { kind: KINDS[list], child, body, id, supersedes, reason } as Draft)
+    })
+    return save(context, child, drafts)
+  })
+}
+
+/** What was sent parted into the entry's id and the fields of the course file. */
+export function sentItem(sent: unknown): SentItem {
+  if (typeof sent !== "object" || sent === null || Array.isArray(sent)) return { fields: sent, place: "" }
+  const { id, ...fields } = sent as Readonly<Record<string, unknown>>
+  return { fields, place: "", id: typeof id === "string" ? id.toLowerCase() : undefined }
+}

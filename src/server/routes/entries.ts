@@ -1,0 +1,90 @@
+import type { FastifyInstance } from "fastify"
+import type { Entry, EntryKind } from "../../record/index.js"
+import type { Context } from "../context.js"
+import { api } from "../contract/api.js"
+import { recordItems, type SentItem, sentItem } from "../record-items.js"
+import { noSuch } from "../refusal.js"
+import { serveRoute } from "../route.js"
+import { authored, save } from "../save.js"
+
+/** What a visit made of earlier glasses says of where its figures come from, unless told otherwise. */
+const OLD_GLASSES = "old glasses"
+
+/** Faults are looked for by `recordItems`, in the whole course at once. */
+const ownBodyCheck = true
+
+export function entriesRoutes(app: FastifyInstance, context: Context): void {
+  const added = [
+    { described: api.addVisit, list: "visits" },
+    { described: api.startTreatment, list: "treatments" },
+    { described: api.addSupply, list: "supplies" },
+    { described: api.addConsent, list: "consents" },
+  ] as const
+  for (const { described, list } of added)
+    serveRoute(app, described, {
+      ownBodyCheck,
+      answer: ({ params, bodyAsSent, person, request }) =>
+        recordItems(context, { list, child: params.id, items: [sentItem(bodyAsSent)], person, request }),
+    })
+
+  serveRoute(app, api.addGlasses, {
+    ownBodyCheck,
+    answer: ({ params, bodyAsSent, person, request }) => {
+      const items = Array.isArray(bodyAsSent) ? bodyAsSent.map(visitOfGlasses) : []
+      return recordItems(context, { list: "visits", child: params.id, items, person, request })
+    },
+  })
+
+  serveRoute(app, api.correctVisit, {
+    ownBodyCheck,
+    answer: async ({ params, body, bodyAsSent, person, request }) => {
+      await entryOf(context, params, "visit")
+      const { id } = sentItem(bodyAsSent)
+      const fields = (bodyAsSent as { readonly visit?: unknown } | null)?.visit
+      const item = { fields, place: "visit", id, supersedes: params.entryId, reason: body?.reason }
+      return recordItems(context, { list: "visits", child: params.id, items: [item], person, request })
+    },
+  })
+
+  serveRoute(app, api.endTreatment, {
+    answer: async ({ params, body, person, request }) => {
+      const treatment = await entryOf(context, params, "treatment")
+      const fields = { ...treatment.body, to: body.to }
+      const reason = body.reason ?? `ended on ${body.to}`
+      const item = { fields, place: "", supersedes: params.entryId, reason }
+      return recordItems(context, { list: "treatments", child: params.id, items: [item], person, request })
+    },
+  })
+
+  serveRoute(app, api.withdrawEntry, {
+    answer: ({ params, body, person }) =>
+      context.oneAtATime(() => {
+        const { id: child, entryId: supersedes } = params
+        const drafted = { kind: "withdrawal", child, body: {}, supersedes, reason: body.reason } as const
+        return save(context, child, [authored(context, person, drafted)])
+      }),
+  })
+}
+
+async function entryOf<K extends EntryKind>(
+  { record }: Context,
+  { id, entryId }: { readonly id: string; readonly entryId: string },
+  kind: K,
+): Promise<Extract<Entry, { kind: K }>> {
+  const entry = (await record.entriesOf(id)).find((candidate) => candidate.id === entryId)
+  if (entry?.kind !== kind) throw noSuch(kind, entryId)
+  return entry as Extract<Entry, { kind: K }>
+}
+
+/** A prescription as a visit with nothing but its refractions; what was sent stays as it was sent. */
+function visitOfGlasses(sent: unknown, index: number): SentItem {
+  const item = sentItem(sent)
+  const place = `[${index}]`
+  if (typeof item.fields !== "object" || item.fields === null) return { ...item, place }
+  const { right, left, ...rest } = item.fields as Readonly<Record<string, unknown>>
+  const eyes = {
+    ...(right ? { right: { refraction: right } } : {}),
+    ...(left ? { left: { refraction: left } } : {}),
+  }
+  return { ...item, place, fields: { from: OLD_GLASSES, ...rest, ...eyes } }
+}
