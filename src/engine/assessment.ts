@@ -29,7 +29,8 @@ export interface Rate {
 
 export type Position =
   | {
-      readonly z: number
+      /** Null beyond the outermost centile of a printed table, where the method defines none. */
+      readonly z: number | null
       readonly centile: number | string
       readonly reference: string
       readonly grade: Grade

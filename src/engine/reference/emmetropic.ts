@@ -1,4 +1,5 @@
 import type { EmmetropicCurve } from "../../evidence/types.js"
+import { shownAge } from "./rows-at-age.js"
 
 /** A length or a growth in mm, or a sentence that says why there is none. */
 export type EmmetropicAnswer = { readonly mm: number } | { readonly refused: string }
@@ -47,9 +48,5 @@ function lengthMm(ageYears: number, { asymptoteMm, spanMm, ratePerYear }: Emmetr
 function outsideCurve(ageYears: number, curve: EmmetropicCurve): string | null {
   const { id, youngestAgeYears, oldestAgeYears } = curve
   if (ageYears >= youngestAgeYears && ageYears <= oldestAgeYears) return null
-  return `the emmetropic curve ${id} covers ${youngestAgeYears} to ${oldestAgeYears} years; age ${shown(ageYears)} lies outside`
-}
-
-function shown(ageYears: number): string {
-  return Number.isFinite(ageYears) ? String(Number(ageYears.toFixed(2))) : String(ageYears)
+  return `the emmetropic curve ${id} covers ${youngestAgeYears} to ${oldestAgeYears} years; age ${shownAge(ageYears)} lies outside`
 }

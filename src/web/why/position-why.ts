@@ -1,7 +1,8 @@
+import { fixed } from "../../chart/words.js"
 import type { EyeAssessment } from "../../engine/assessment.js"
 import { EYES, type Eye } from "../../engine/course.js"
 import type { Reference } from "../../evidence/types.js"
-import { capitalised, fixed } from "../format.js"
+import { capitalised } from "../format.js"
 import { gradeInWords, type Why } from "./why.js"
 
 /** Why the eyes stand where they stand among peers, or why no position is given. */
@@ -12,7 +13,9 @@ export function positionWhy({
   readonly eyes: Readonly<Record<Eye, EyeAssessment>>
   readonly references: readonly Reference[]
 }): Why {
-  const used = references.filter((reference) => EYES.some((eye) => eyes[eye].position.reference === reference.id))
+  const used = references.filter((reference) =>
+    EYES.some((eye) => eyes[eye].position.reference === reference.id),
+  )
   return {
     title: "Why this position among peers?",
     inputs: EYES.flatMap((eye) => {
@@ -20,7 +23,7 @@ export function positionWhy({
       const where =
         "refused" in position
           ? `not given: ${position.refused}`
-          : `centile ${position.centile} (z ${fixed(position.z, 2)})${position.note ? `; ${position.note}` : ""}`
+          : `centile ${position.centile}${position.z === null ? "" : ` (z ${fixed(position.z, 2)})`}${position.note ? `; ${position.note}` : ""}`
       return [
         ...(length ? [[`Length, ${eye}`, `${fixed(length.mm, 2)} mm`] as const] : []),
         [`${capitalised(eye)} eye`, where] as const,
