@@ -10,7 +10,7 @@ import {
   termsFigureCovariance,
   termsVariance,
 } from "./child-model.js"
-import { type GivenPace, givenPace, type WithheldPrior } from "./given-pace.js"
+import { givenPace, type WithheldGivenPace, type WithheldPrior } from "./given-pace.js"
 import { forwardSolve, type Gram, gram, type Whitened, whiten } from "./whiten.js"
 
 /** One child's figures factored at each node of kappa, with the prior weight of the node. */
@@ -21,16 +21,16 @@ export interface Factored {
 }
 
 export interface Nodes {
-  /** Steps of the pace rule per SD of the log pace; the rule reaches 6 SD to either side. */
+  /** Steps of the pace rule per SD of the log pace; the rule reaches 5 SD to either side. */
   readonly stepsPerSd: number
   readonly kappa: number
 }
 
 /** Enough that doubling either moves no figure that is shown (test/validation/quadrature.test.ts). */
-export const usualNodes: Nodes = { stepsPerSd: 4, kappa: 5 }
-const REACH_SD = 6
+export const usualNodes: Nodes = { stepsPerSd: 3, kappa: 3 }
+const REACH_SD = 5
 /** Nodes below this share of the posterior cannot move a shown figure and are left out of forecasts. */
-const NEGLIGIBLE = 1e-9
+const NEGLIGIBLE = 1e-8
 
 /** Factors a child once per node of kappa; without refractions kappa does not matter and one node is exact. */
 export function factored(
@@ -51,7 +51,7 @@ export function factored(
   }
 }
 
-export interface PosteriorNode extends GivenPace {
+export interface PosteriorNode extends WithheldGivenPace {
   readonly weight: number
   /** exp(u - tau^2 / 2): the child's own multiple of natural growth. */
   readonly multiple: number
@@ -79,29 +79,34 @@ export function posterior(
   const { logPaceSd } = factored
   const step = 1 / nodes.stepsPerSd
   const count = Math.round(REACH_SD * nodes.stepsPerSd)
-  const found: { log: number; multiple: number; part: number; given: GivenPace }[] = []
+  const multiples = Array.from({ length: 2 * count + 1 }, (_, i) =>
+    paceMultiple((i - count) * step, logPaceSd),
+  )
+  const given = factored.parts.map((part) =>
+    givenPace(rows === undefined ? part.gram : gram(part.whitened, rows), prior),
+  )
+  const logs = new Float64Array(given.length * multiples.length)
   let highest = Number.NEGATIVE_INFINITY
-  factored.parts.forEach((part, index) => {
-    const g = rows === undefined ? part.gram : gram(part.whitened, rows)
-    for (let i = -count; i <= count; i++) {
-      const z = i * step
-      const multiple = paceMultiple(z, logPaceSd)
-      const given = givenPace({ gram: g, multiple, prior })
-      const log = Math.log((part.weight * step) / Math.sqrt(2 * Math.PI)) - (z * z) / 2 + given.logLikelihood
+  given.forEach(({ logLikelihood }, p) => {
+    const ofPart = Math.log(((factored.parts[p]?.weight ?? 0) * step) / Math.sqrt(2 * Math.PI))
+    multiples.forEach((multiple, i) => {
+      const z = (i - count) * step
+      const log = ofPart - (z * z) / 2 + logLikelihood(multiple)
+      logs[p * multiples.length + i] = log
       if (log > highest) highest = log
-      found.push({ log, multiple, part: index, given })
-    }
+    })
   })
   let total = 0
-  for (const node of found) total += Math.exp(node.log - highest)
-  return {
-    factored,
-    logEvidence: highest + Math.log(total),
-    nodes: found.flatMap((node) => {
-      const weight = Math.exp(node.log - highest) / total
-      return weight < NEGLIGIBLE ? [] : [{ ...node.given, weight, multiple: node.multiple, part: node.part }]
-    }),
-  }
+  for (const log of logs) total += Math.exp(log - highest)
+  const kept: PosteriorNode[] = []
+  logs.forEach((log, at) => {
+    const weight = Math.exp(log - highest) / total
+    if (weight < NEGLIGIBLE) return
+    const part = Math.floor(at / multiples.length)
+    const multiple = multiples[at % multiples.length] as number
+    kept.push({ weight, multiple, part, ...(given[part] as (typeof given)[number]).withheld(multiple) })
+  })
+  return { factored, logEvidence: highest + Math.log(total), nodes: kept }
 }
 
 /** exp(u - tau^2 / 2) at u = z tau; its prior mean is 1. */

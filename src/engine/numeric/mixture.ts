@@ -1,4 +1,4 @@
-import { normalCdf, normalPdf } from "./normal.js"
+import { normalCdf, normalPdf, normalQuantile } from "./normal.js"
 
 /** A mixture of normal distributions: weights sum to 1, SDs are positive. */
 export interface Mixture {
@@ -53,10 +53,10 @@ export function mixtureQuantile(mixture: Mixture, p: number): number {
   if (sd === 0) return mean
   let low = mean - 12 * sd
   let high = mean + 12 * sd
-  let x = mean + sd * roughNormalQuantile(p)
+  let x = mean + sd * normalQuantile(p)
   for (let step = 0; step < 80; step++) {
     const gap = mixtureCdf(mixture, x) - p
-    if (Math.abs(gap) < 1e-10) break
+    if (Math.abs(gap) < 1e-9) break
     if (gap > 0) high = x
     else low = x
     const next = x - gap / mixturePdf(mixture, x)
@@ -65,6 +65,3 @@ export function mixtureQuantile(mixture: Mixture, p: number): number {
   }
   return x
 }
-
-// Only a start for Newton's method, good to a few hundredths.
-const roughNormalQuantile = (p: number): number => Math.log(p / (1 - p)) / 1.702

@@ -3,7 +3,7 @@ import { ageYears } from "../calendar.js"
 import type { CalendarDate } from "../course.js"
 import type { ChildModel } from "../growth/child-model.js"
 import type { Observation } from "../growth/observations.js"
-import type { Posterior } from "../growth/posterior.js"
+import { type Posterior, paceMultiple } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
 import { type Whitened, whiten } from "../growth/whiten.js"
 import { spreadPoints } from "../numeric/low-discrepancy.js"
@@ -17,6 +17,8 @@ export interface PlannedReview {
 
 const DRAWS = 256
 const NEGLIGIBLE = 1e-6
+const PACE_NODES = 10
+const PACE_NODES_PER_SD = 2.5
 
 /**
  * The chance that there is an answer, right or wrong, at or before each coming review: once if the treatment
@@ -52,7 +54,10 @@ export function chances({
     observations: [...study.model.observations, ...future],
     columns: study.model.columns.map((column) => ({
       ...column,
-      exposures: column.exposures.map((e) => ({ ...e, toAge: Math.min(e.toAge, Math.max(endAge, e.fromAge)) })),
+      exposures: column.exposures.map((e) => ({
+        ...e,
+        toAge: Math.min(e.toAge, Math.max(endAge, e.fromAge)),
+      })),
     })),
   }
   const index = model.columns.findIndex((column) => column.key === tested.key)
@@ -141,8 +146,7 @@ function pathOf(input: {
   const prior = (model.columns[index] as (typeof model.columns)[number]).prior
   const path = { whitened, stops, n, c, start: { yn, yc }, prior, logPaceSd: study.factored.logPaceSd }
   // The ratio as it stands is known exactly; the path starts from it.
-  const offset = weighed.logRatio - logRatio({ ...path, offset: 0 }, { ...now, yn, yc }, wideGrid(path.logPaceSd))
-  return { ...path, offset }
+  return { ...path, offset: weighed.logRatio - logRatio(gridOf(path, now), yn, yc) }
 }
 
 function longEnough(study: Study, index: number, age: number): boolean {
@@ -158,16 +162,39 @@ function longEnough(study: Study, index: number, age: number): boolean {
 const meanWithheld = (posterior: Posterior, j: number): number =>
   posterior.nodes.reduce((sum, node) => sum + node.weight * (node.mean[j] ?? 0), 0)
 
+/** The pace nodes of one stop with everything that does not depend on the coming figures worked out. */
 interface Grid {
-  readonly multiples: readonly number[]
-  readonly logPriors: readonly number[]
+  readonly size: number
+  readonly multiples: Float64Array
+  /** Log weight without the figures: prior of the pace and -m^2 N'N / 2. */
+  readonly base: Float64Array
+  /** Log of the effect's own factor at y'C = 0, its slope, and the quadratic around `centre`. */
+  readonly shift: Float64Array
+  readonly slope: Float64Array
+  readonly curve: Float64Array
+  readonly centre: Float64Array
 }
 
-function wideGrid(logPaceSd: number): Grid {
-  const zs = Array.from({ length: 25 }, (_, i) => (i - 12) / 3)
+function gridOf(
+  path: Pick<Path, "prior" | "logPaceSd">,
+  { nn, nc, cc }: Pick<Sums, "nn" | "nc" | "cc">,
+): Grid {
+  const { mean, sd } = path.prior
+  const size = 2 * PACE_NODES + 1
+  const column = (of: (m: number, z: number) => number) =>
+    Float64Array.from({ length: size }, (_, i) => {
+      const z = (i - PACE_NODES) / PACE_NODES_PER_SD
+      return of(paceMultiple(z, path.logPaceSd), z)
+    })
+  const grown = (m: number) => 1 + m * m * sd * sd * cc
   return {
-    multiples: zs.map((z) => Math.exp(z * logPaceSd - (logPaceSd * logPaceSd) / 2)),
-    logPriors: zs.map((z) => -(z * z) / 2),
+    size,
+    multiples: column((m) => m),
+    base: column((m, z) => -(z * z) / 2 - (m * m * nn) / 2),
+    shift: column((m) => m * m * mean * nc - (m * m * mean * mean * cc) / 2 - Math.log(grown(m)) / 2),
+    slope: column((m) => -m * mean),
+    curve: column((m) => (m * m * sd * sd) / (2 * grown(m))),
+    centre: column((m) => m * nc - m * mean * cc),
   }
 }
 
@@ -179,33 +206,27 @@ interface Sums {
   readonly yc: number
 }
 
-/** Log likelihood ratio from the folded sums; y'y is common to both hypotheses and left out. */
-function logRatio(path: Pick<Path, "prior" | "offset">, sums: Sums, grid: Grid): number {
-  const { mean, sd } = path.prior
-  const { nn, nc, cc, yn, yc } = sums
-  let works = 0
-  let nothing = 0
+/** Log likelihood ratio from y'N and y'C; y'y is common to both hypotheses and left out. */
+function logRatio(grid: Grid, yn: number, yc: number): number {
+  const { size, multiples, base, shift, slope, curve, centre } = grid
   let high = Number.NEGATIVE_INFINITY
-  const { multiples, logPriors } = grid
-  const size = multiples.length
   for (let g = 0; g < size; g++) {
-    const m = multiples[g] as number
-    const log = (logPriors[g] as number) + m * yn - (m * m * nn) / 2
+    const log = (base[g] as number) + (multiples[g] as number) * yn
     if (log > high) high = log
   }
+  let works = 0
+  let nothing = 0
   for (let g = 0; g < size; g++) {
-    const m = multiples[g] as number
-    const log = (logPriors[g] as number) + m * yn - (m * m * nn) / 2 - high
-    if (log < -40) continue
-    const weight = Math.exp(log)
-    nothing += weight
-    const spread = m * m * sd * sd
-    const b = 1 + spread * cc
-    const cross = yc - m * nc + m * mean * cc
-    const shift = -m * mean * yc + m * m * mean * nc - (m * m * mean * mean * cc) / 2
-    works += (weight * Math.exp(shift + (spread * cross * cross) / (2 * b))) / Math.sqrt(b)
+    const log = (base[g] as number) + (multiples[g] as number) * yn - high
+    // Beyond e^-20 of the likeliest pace a node cannot move the ratio.
+    if (log < -20) continue
+    const off = yc - (centre[g] as number)
+    nothing += Math.exp(log)
+    works += Math.exp(
+      log + (shift[g] as number) + (slope[g] as number) * yc + (curve[g] as number) * off * off,
+    )
   }
-  return Math.log(works / nothing) + path.offset
+  return Math.log(works / nothing)
 }
 
 /** Share of futures answered at or before each stop, futures drawn from what is believed under one hypothesis. */
@@ -220,7 +241,7 @@ function answered(
   const figures = stops.reduce((sum, stop) => sum + stop.rows.length, 0)
   const dimensions = 2 + figures
   const points = spreadPoints({ points: DRAWS, dimensions })
-  const grid = wideGrid(path.logPaceSd)
+  const grids = stops.map((stop) => gridOf(path, stop))
   const k = path.whitened.columns - 2
   const hits = new Array<number>(stops.length).fill(0)
   for (let draw = 0; draw < DRAWS; draw++) {
@@ -240,7 +261,7 @@ function answered(
         yc += y * (c[i] as number)
       }
       if (!stop.counts) continue
-      const ratio = logRatio(path, { nn: stop.nn, nc: stop.nc, cc: stop.cc, yn, yc }, grid)
+      const ratio = path.offset + logRatio(grids[r] as Grid, yn, yc)
       if (ratio >= limits.upper || ratio <= limits.lower) {
         for (let later = r; later < stops.length; later++) hits[later] = (hits[later] as number) + 1
         break

@@ -72,7 +72,9 @@ function missing(study: Study): readonly Check[] {
         "that the growth evidence covers: shown, and left out of the answers",
     )
   }
-  const unnamed = paths((visit) => EYES.some((eye) => visit[eye]?.axialLength && !visit[eye].axialLength.method))
+  const unnamed = paths((visit) =>
+    EYES.some((eye) => visit[eye]?.axialLength && !visit[eye].axialLength.method),
+  )
   if (unnamed.length > 0) {
     say(
       "method-not-stated",
@@ -97,7 +99,11 @@ function missing(study: Study): readonly Check[] {
     say("refraction-missing", "visits", "no refraction is recorded: the child is taken as myopic")
   }
   if (course.practice?.latitude === undefined) {
-    say("latitude-missing", "practice.latitude", "the latitude is not stated: growth is not corrected for the season")
+    say(
+      "latitude-missing",
+      "practice.latitude",
+      "the latitude is not stated: growth is not corrected for the season",
+    )
   }
   if (course.child.ancestry === undefined || course.child.ancestry === "unstated") {
     say(

@@ -73,5 +73,7 @@ function withFigures(study: Study, figures: Float64Array): Posterior {
     const whitened = { ...part.whitened, values: replaced }
     return { ...part, whitened }
   })
-  return posterior({ ...study.factored, parts }, withheldPrior(study.model), { rows: study.model.observations.length })
+  return posterior({ ...study.factored, parts }, withheldPrior(study.model), {
+    rows: study.model.observations.length,
+  })
 }

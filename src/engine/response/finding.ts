@@ -22,7 +22,10 @@ export function weighing(study: Study): Weighing | null {
 }
 
 /** Wald's limits for the likelihood ratio. Source: Wald 1945, sequential tests of statistical hypotheses. */
-export function waldLimits({ alpha, beta }: { alpha: number; beta: number }): { upper: number; lower: number } {
+export function waldLimits({ alpha, beta }: { alpha: number; beta: number }): {
+  upper: number
+  lower: number
+} {
   return { upper: (1 - beta) / alpha, lower: beta / (1 - alpha) }
 }
 
@@ -51,7 +54,10 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
     return {
       ...cannot,
       ...open,
-      reasons: [...notes, "no myopia before the treatment: the trials behind this test were of myopic children"],
+      reasons: [
+        ...notes,
+        "no myopia before the treatment: the trials behind this test were of myopic children",
+      ],
     }
   }
   if (!weighed) return { ...cannot, ...open, reasons: [...notes, "no length has been measured"] }

@@ -52,7 +52,9 @@ export function growthState(study: Study): GrowthVerdict {
       state: "unclear",
       probabilities: null,
       ...shown,
-      reasons: ["no myopia: the growth is set against the emmetropic curve alone, never against untreated myopia"],
+      reasons: [
+        "no myopia: the growth is set against the emmetropic curve alone, never against untreated myopia",
+      ],
     }
   }
   const { nearNormal, slowed, asUntreated } = study.settings.cuts
@@ -99,5 +101,7 @@ function tooClose(gapMm: number, detectableMm: number, age: number): string {
   const figures =
     `natural and emmetropic growth lie only ${gapMm.toFixed(2)} mm apart over these dates, ` +
     `less than the ${detectableMm.toFixed(2)} mm that this instrument can tell`
-  return age >= ENDING_AGE_YEARS ? `growth is ending: ${figures}` : `too early or too coarse to tell: ${figures}`
+  return age >= ENDING_AGE_YEARS
+    ? `growth is ending: ${figures}`
+    : `too early or too coarse to tell: ${figures}`
 }

@@ -14,7 +14,10 @@ const DOUBT_SD = 4
  * the other direction right after one is not reported again.
  */
 export function implausibleChanges(study: Study): readonly Check[] {
-  const best = study.posterior.nodes.reduce((a, b) => (b.weight > a.weight ? b : a), study.posterior.nodes[0] as never)
+  const best = study.posterior.nodes.reduce(
+    (a, b) => (b.weight > a.weight ? b : a),
+    study.posterior.nodes[0] as never,
+  )
   if (!best) return []
   const part = study.factored.parts[best.part]
   if (!part) return []
