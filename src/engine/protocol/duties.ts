@@ -1,4 +1,4 @@
-import type { Duty } from "../assessment.js"
+import type { Duty, DutyState } from "../assessment.js"
 import { bottleDuties } from "./bottle-duties.js"
 import { consentDuties } from "./consent-duties.js"
 import { decisions } from "./decisions.js"
@@ -34,15 +34,13 @@ export function duties(input: SituationInput): readonly Duty[] {
 }
 
 /**
- * What comes first: the longest due of what can be done today, else the next that is coming. Null when nothing is owed.
+ * What comes first: the longest overdue, else what has been open longest, else the next that is coming. Null when nothing
+ * is owed.
  */
 export function nextDuty(all: readonly Duty[]): Duty | null {
   const inOrder = all.toSorted(byDueDate)
-  return (
-    inOrder.find(({ state }) => state === "open" || state === "overdue") ??
-    inOrder.find(({ state }) => state === "upcoming") ??
-    null
-  )
+  const first = (wanted: DutyState) => inOrder.find(({ state }) => state === wanted)
+  return first("overdue") ?? first("open") ?? first("upcoming") ?? null
 }
 
 function examinationDuty(

@@ -15,7 +15,7 @@ export interface PlannedReview {
 }
 
 export interface PlannedReviews {
-  /** Coming examinations that measure length, in order. One overdue is planned for today. */
+  /** Coming examinations that measure length, the baseline left out, in order. One overdue is planned for today. */
   readonly reviews: readonly PlannedReview[]
   /** First day without treatment as recorded or as the protocol plans it; null without treatment or with no end in sight. */
   readonly plannedStop: CalendarDate | null
@@ -54,23 +54,32 @@ function plannedStopOf(situation: Situation): CalendarDate | null {
   const decision = decisions(situation).find(({ step }) => step.decides === "stop")
   // Once the window of the decision is past and treatment goes on, no end is planned any more.
   if (decision?.state !== "upcoming" && decision?.state !== "open") return null
-  return decision.due > today ? decision.due : today
+  return notBefore(today, decision.due)
 }
 
 function isComingLength({ state, step, visits }: Examination): boolean {
-  const isLength = step.measures.includes("axial-length")
+  const isLength = step.anchor !== "before-start" && step.measures.includes("axial-length")
   return isLength && isAhead(state) && missing({ measures: ["axial-length"], visits }).length > 0
 }
 
 function datesOf(
-  { title, due, step }: Examination,
+  { title, anchored, due, step }: Examination,
   today: CalendarDate,
 ): readonly { step: string; date: CalendarDate }[] {
-  const first = due < today ? today : due
-  if (!step.anchor.startsWith("last-visit")) return [{ step: title, date: first }]
+  if (!step.anchor.startsWith("last-visit")) return [{ step: title, date: notBefore(today, due) }]
   const interval = Math.max(1, step.offsetMonths)
   const times = Math.max(1, Math.floor(HORIZON_MONTHS / interval))
-  return Array.from({ length: times }, (_, n) => ({ step: title, date: addMonths(first, n * interval) }))
+  // Counted from the last visit, so that a short month on the way shortens nothing after it; from today when overdue.
+  const isOverdue = due < today
+  return Array.from({ length: times }, (_, n) => ({
+    step: title,
+    date: isOverdue ? addMonths(today, n * interval) : addMonths(anchored, (n + 1) * interval),
+  }))
+}
+
+function notBefore(today: CalendarDate, date: CalendarDate): CalendarDate {
+  if (date < today) return today
+  return date
 }
 
 function afterPlannedStop(situation: Situation, plannedStop: CalendarDate | null) {
