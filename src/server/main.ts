@@ -1,0 +1,110 @@
+import { existsSync } from "node:fs"
+import { join, resolve } from "node:path"
+import { fileURLToPath } from "node:url"
+import {
+  addPractice,
+  lockFolder,
+  migrate,
+  type OpenDatabase,
+  openEmbedded,
+  type PracticeRecord,
+  practiceRecord,
+  practicesIn,
+} from "../record/index.js"
+import { buildApp } from "./app.js"
+import { type Clock, machineClock } from "./clock.js"
+import { type DemoChild, loadDemo } from "./demo.js"
+import { type FirstLogIn, firstLogIn } from "./first-log-in.js"
+
+export interface ServerOptions {
+  /** Made when absent. */
+  readonly dataFolder: string
+  /** 0 takes any free port. */
+  readonly port: number
+  /** Loads invented children into a practice that has none. */
+  readonly demo?: boolean
+  /** Only this machine unless said otherwise. */
+  readonly host?: string
+  readonly staticFolder?: string
+  readonly clock?: Clock
+}
+
+export interface RunningServer {
+  readonly address: string
+  /** How to log in the first time; absent once that password has been changed. */
+  readonly firstLogIn?: FirstLogIn
+  readonly close: () => Promise<void>
+}
+
+/** The server can't start for a reason outside of it, told in words its operator can act on. */
+export class ServerStartError extends Error {
+  override readonly name = "ServerStartError"
+}
+
+const BUILT_PAGES = fileURLToPath(new URL("../web", import.meta.url))
+
+/** Serves a data folder until it is closed or the process is asked to end. One process at a time holds a folder. */
+export async function startServer(options: ServerOptions): Promise<RunningServer> {
+  const { clock = machineClock, host = "127.0.0.1", port, staticFolder = BUILT_PAGES } = options
+  const dataFolder = resolve(options.dataFolder)
+  // Undone in reverse order, by a close as well as by a start that fails half-way.
+  const undo: (() => unknown)[] = []
+  const close = async () => {
+    for (const step of undo.splice(0).reverse()) await step()
+  }
+  try {
+    const lock = lockFolder(dataFolder)
+    undo.push(() => lock.release())
+    const database = openEmbedded(dataFolder)
+    undo.push(() => database.close())
+    await migrate(database)
+    const record = await practiceOf(database, { demo: options.demo ?? false, nowMs: clock.nowMs() })
+    const logIn = await firstLogIn({ record, dataFolder, nowMs: clock.nowMs() })
+    if (options.demo)
+      await loadDemo({ record, children: () => inventedChildren(clock), nowMs: clock.nowMs() })
+    const pages = existsSync(join(staticFolder, "index.html")) ? staticFolder : undefined
+    const app = await buildApp({ record, clock, staticFolder: pages, log: true })
+    undo.push(() => app.close())
+    const address = await app.listen({ host, port }).catch((cause) => {
+      throw cause.code === "EADDRINUSE"
+        ? new ServerStartError(`port ${port} of ${host} is taken; choose another`, { cause })
+        : cause
+    })
+    lock.note(`serving ${address}, process ${process.pid}`)
+    undo.push(closeOnSignals(close))
+    return { address, ...(logIn ? { firstLogIn: logIn } : {}), close }
+  } catch (error) {
+    await close()
+    throw error
+  }
+}
+
+async function practiceOf(
+  database: OpenDatabase,
+  { demo, nowMs }: { readonly demo: boolean; readonly nowMs: number },
+): Promise<PracticeRecord> {
+  const [known] = await practicesIn(database.queries)
+  if (known) return practiceRecord(database, known)
+  const practice = {
+    id: crypto.randomUUID(),
+    name: demo ? "Seven Lanterns Eye Practice" : "Practice",
+    latitude: demo ? 51.5 : null,
+    settings: {},
+  }
+  await addPractice(database.queries, { ...practice, createdAt: new Date(nowMs).toISOString() })
+  return practiceRecord(database, practice)
+}
+
+function inventedChildren(_clock: Clock): readonly DemoChild[] {
+  return []
+}
+
+/** Ends the server in good order when the process is asked to end; returns how to stop listening for that. */
+function closeOnSignals(close: () => Promise<void>): () => void {
+  const signals = ["SIGINT", "SIGTERM"] as const
+  const end = () => void close()
+  for (const signal of signals) process.once(signal, end)
+  return () => {
+    for (const signal of signals) process.off(signal, end)
+  }
+}
