@@ -17,6 +17,10 @@ describe("the standard normal distribution", () => {
     expect(Math.abs(normalQuantile(p) - z)).toBeLessThan(1e-12 * Math.max(1, Math.abs(z)))
   })
 
+  it("has its median exactly at 0", () => {
+    expect([normalCdf(0), normalQuantile(0.5)]).toEqual([0.5, 0])
+  })
+
   it("has no finite quantile at 0 and 1", () => {
     expect([normalQuantile(0), normalQuantile(1)]).toEqual([-Infinity, Infinity])
   })
