@@ -2,8 +2,8 @@ import type { Evidence } from "../../evidence/types.js"
 import { ageYears } from "../calendar.js"
 import type { Course, Eye, EyeExamination, Refraction, Visit } from "../course.js"
 import { EYES } from "../course.js"
-import { eyeIndex, lengthSdMm } from "../growth/observations.js"
 import { naturalGrowth } from "../growth/natural-growth.js"
+import { eyeIndex, lengthSdMm } from "../growth/observations.js"
 import { type TreatmentColumn, treatmentColumns } from "../growth/treatment-columns.js"
 import type { Random } from "./random.js"
 
@@ -49,7 +49,11 @@ export function virtualChild({
 }): VirtualChild {
   const parameters = evidence.growth
   const { values } = parameters
-  const lastDate = plan.visits.map((visit) => visit.date).sort().at(-1) ?? plan.child.born
+  const lastDate =
+    plan.visits
+      .map((visit) => visit.date)
+      .sort()
+      .at(-1) ?? plan.child.born
   const growth = naturalGrowth({
     child: plan.child,
     latitudeDegrees: plan.practice?.latitude,
@@ -101,7 +105,9 @@ export function virtualChild({
       devices.set(name, devices.size === 0 ? 0 : values.deviceChangeSdMm.value * random.normal())
     }
     const noise = lengthSdMm(wanted.axialLength, parameters) * random.normal()
-    return { axialLength: { ...wanted.axialLength, mm: round(mm + (devices.get(name) as number) + noise, 3) } }
+    return {
+      axialLength: { ...wanted.axialLength, mm: round(mm + (devices.get(name) as number) + noise, 3) },
+    }
   }
 
   function measuredRefraction(
@@ -130,7 +136,11 @@ export function virtualChild({
             : values.methodChangeSdD.value * random.normal()
       ways.set(name, offset)
     }
-    const sd = auto ? (dry ? values.dryAutorefractionSdD : values.cycloplegicAutorefractionSdD) : values.subjectiveSdD
+    const sd = auto
+      ? dry
+        ? values.dryAutorefractionSdD
+        : values.cycloplegicAutorefractionSdD
+      : values.subjectiveSdD
     return { sdD: sd.value, offsetD: ways.get(name) as number }
   }
 
