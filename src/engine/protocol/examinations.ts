@@ -52,7 +52,7 @@ function datedExaminations(situation: Situation): readonly Examination[] {
 
 /**
  * What is measured before the first drop cannot be measured after it: once treatment has begun a baseline is done or
- * missed. Before any treatment it stays owed from the first visit on.
+ * missed. Before any treatment it stays owed from the first visit here on, whatever others had measured.
  */
 function baselines(situation: Situation): readonly Examination[] {
   const { course, current, today } = situation
@@ -68,9 +68,9 @@ function baselines(situation: Situation): readonly Examination[] {
         state: stateOf({ occasion, unmeasured, isPast: today > current.start, today }),
       }
     }
-    const first = course.visits.find(seenHere)?.date ?? today
+    const visits = course.visits.filter(seenHere)
+    const first = visits[0]?.date ?? today
     const occasion = { ...occasionOf({ step, anchored: first, current }), opens: first }
-    const { visits } = course
     const unmeasured = missing({ measures: occasion.measures, visits })
     return { ...occasion, visits, unmeasured, state: stateOf({ occasion, unmeasured, isPast: false, today }) }
   })
