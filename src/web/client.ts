@@ -37,7 +37,8 @@ export async function ask<Answer>(
     throw new Unreachable(cause)
   })
   if (response.ok) return answer as Answer
-  const { title = `The server answered ${response.status}`, problems = [] } = (answer ?? {}) as Partial<ProblemAnswer>
+  const { title = `The server answered ${response.status}`, problems = [] } = (answer ??
+    {}) as Partial<ProblemAnswer>
   throw new Refused(response.status, title, problems)
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest"
 import { Refused, Unreachable } from "./client.js"
 import { faultsOf } from "./faults.js"
 
-const problem = (path: string) => ({ path, value: null, allowed: "", message: `${path} is wrong` })
+const problem = (path: string) => ({ path, value: null, allowed: "right", message: `${path} must be right` })
 
 describe("problems sorted to the fields of a form", () => {
   it("puts a problem at its field, also one inside it", () => {
@@ -10,13 +10,13 @@ describe("problems sorted to the fields of a form", () => {
       "born",
       "covers",
     ])
-    expect(faults.at("born")).toBe("born is wrong")
-    expect(faults.at("covers")).toBe("covers.kind is wrong")
+    expect(faults.at("born")).toBe("must be right")
+    expect(faults.at("covers")).toBe("must be right")
     expect(faults.general).toBeNull()
   })
   it("says above the form what has no field", () => {
     const faults = faultsOf(new Refused(400, "Not recorded", [problem("visits")]), ["born"])
-    expect(faults.general).toBe("visits is wrong")
+    expect(faults.general).toBe("visits must be right")
   })
   it("says the title when no problem is named", () => {
     expect(faultsOf(new Refused(404, "No such child", []), ["born"]).general).toBe("No such child")

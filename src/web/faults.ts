@@ -9,6 +9,7 @@ export interface Faults {
 
 /**
  * Sorts the problems of a refusal to the fields a form has; what has no field is never swallowed.
+ * At a field only the rule is said: which field and what stands there is in view.
  * A problem inside a field (`covers.kind` for `covers`) counts as the field's.
  */
 export function faultsOf(error: unknown, fields: readonly string[]): Faults {
@@ -21,7 +22,7 @@ export function faultsOf(error: unknown, fields: readonly string[]): Faults {
     at: (path) =>
       error.problems
         .filter((problem) => fieldOf(problem) === path)
-        .map((problem) => problem.message)
+        .map(({ allowed, message }) => (allowed === "" ? message : `must be ${allowed}`))
         .join("; ") || undefined,
     general:
       homeless.length > 0

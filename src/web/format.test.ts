@@ -1,12 +1,17 @@
 import { describe, expect, it } from "vitest"
-import { ageInWords, completedMonths, fixed, intervalInWords, odds, percent, signed, treatmentInWords, withMinusSigns } from "./format.js"
+import {
+  ageInWords,
+  completedMonths,
+  intervalInWords,
+  odds,
+  percent,
+  signed,
+  withMinusSigns,
+} from "./format.js"
 
 describe("figures", () => {
-  it("writes a true minus sign", () => {
-    expect(fixed(-2.254, 2)).toBe("−2.25")
-  })
   it("never writes a negative zero", () => {
-    expect(fixed(-0.001, 2)).toBe("0.00")
+    expect(signed(-0.001, 2)).toBe("0.00")
     expect(signed(0.001, 2)).toBe("0.00")
   })
   it("writes the sign of a change", () => {
@@ -39,12 +44,5 @@ describe("dates", () => {
   it("says a short interval in weeks", () => {
     expect(intervalInWords({ from: "2026-01-01", to: "2026-01-22" })).toBe("3 weeks")
     expect(intervalInWords({ from: "2025-01-01", to: "2026-01-01" })).toBe("12 months")
-  })
-})
-
-describe("treatments", () => {
-  it("names the strength when there is one", () => {
-    expect(treatmentInWords({ kind: "atropine", concentrationPercent: 0.05 })).toBe("atropine 0.05 %")
-    expect(treatmentInWords({ kind: "orthokeratology" })).toBe("orthokeratology")
   })
 })

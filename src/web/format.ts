@@ -1,21 +1,11 @@
+import { fixed } from "../chart/words.js"
 import { dayNumber, yearsBetween } from "../engine/calendar.js"
-import type { CalendarDate, Treatment, TreatmentKind } from "../engine/course.js"
+import type { CalendarDate } from "../engine/course.js"
 
 /** How figures and dates are written on the pages. A true minus sign is used: a hyphen is not read aloud. */
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
 const MINUS = "\u2212"
-
-/**
- * A number with fixed decimals; never "−0.00".
- *
- * @example
- * fixed(-0.126, 2) // => "−0.13"
- */
-export function fixed(value: number, decimals: number): string {
-  const text = Math.abs(value).toFixed(decimals)
-  return value < 0 && Number(text) !== 0 ? MINUS + text : text
-}
 
 /** As `fixed`, with the sign always written, for changes. */
 export function signed(value: number, decimals: number): string {
@@ -39,11 +29,6 @@ export function percent(share: number): string {
   if (rounded === 0 && share > 0) return "under 1 %"
   if (rounded === 100 && share < 1) return "over 99 %"
   return `${rounded} %`
-}
-
-/** "10 Mar 2026" */
-export function longDate(date: CalendarDate): string {
-  return `${Number(date.slice(8, 10))} ${monthOf(date)} ${date.slice(0, 4)}`
 }
 
 /** "Mar 2026" */
@@ -81,22 +66,6 @@ export function odds(likelihoodRatio: number): string {
   const ratio = likelihoodRatio >= 1 ? likelihoodRatio : 1 / likelihoodRatio
   if (!Number.isFinite(ratio) || ratio > 1000) return "over 1000 : 1"
   return `${ratio >= 10 ? Math.round(ratio) : Number(ratio.toFixed(1))} : 1`
-}
-
-const TREATMENT_WORDS: Readonly<Record<TreatmentKind, string>> = {
-  atropine: "atropine",
-  "defocus-spectacles": "defocus spectacles",
-  "lenslet-spectacles": "lenslet spectacles",
-  "dual-focus-lens": "dual-focus soft lens",
-  "multifocal-lens": "multifocal soft lens",
-  orthokeratology: "orthokeratology",
-  none: "no treatment",
-}
-
-/** "atropine 0.05 %" */
-export function treatmentInWords(treatment: Pick<Treatment, "kind" | "concentrationPercent">): string {
-  const words = TREATMENT_WORDS[treatment.kind]
-  return treatment.concentrationPercent === undefined ? words : `${words} ${treatment.concentrationPercent} %`
 }
 
 /** A kind written with hyphens, as words: "length-review" becomes "length review". */

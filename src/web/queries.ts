@@ -37,7 +37,8 @@ export function useSession() {
 export function useLogIn() {
   const client = useQueryClient()
   return useMutation({
-    mutationFn: (body: { name: string; password: string }) => ask<SessionAnswer>("POST", "/api/session", body),
+    mutationFn: (body: { name: string; password: string }) =>
+      ask<SessionAnswer>("POST", "/api/session", body),
     onSuccess: (session) => client.setQueryData(["session"], session),
   })
 }

@@ -20,7 +20,10 @@ export interface CourseReading {
 /** Forecasts are drawn to the end of the natural curve at most. */
 const FORECAST_TO_AGE = 18
 
-export function readCourse(course: Course, { today, settings }: Pick<PracticeAnswer, "today" | "settings">): CourseReading {
+export function readCourse(
+  course: Course,
+  { today, settings }: Pick<PracticeAnswer, "today" | "settings">,
+): CourseReading {
   const input = { course, asOf: today, evidence, settings }
   return {
     course,

@@ -1,4 +1,10 @@
-import { createRootRoute, createRoute, createRouter, lazyRouteComponent, Navigate } from "@tanstack/react-router"
+import {
+  createRootRoute,
+  createRoute,
+  createRouter,
+  lazyRouteComponent,
+  Navigate,
+} from "@tanstack/react-router"
 import { ChildPage } from "./pages/child-page.js"
 import { ChildrenPage } from "./pages/children-page.js"
 import { NotFoundPage } from "./pages/not-found-page.js"

@@ -1,4 +1,4 @@
-import type { Sex } from "../engine/course.js"
+import { dateWords, fixed } from "../chart/words.js"
 import type {
   Assessment,
   Duty,
@@ -8,7 +8,7 @@ import type {
   GrowthVerdict,
 } from "../engine/assessment.js"
 import { dayNumber } from "../engine/calendar.js"
-import { dateWords, fixed } from "../chart/words.js"
+import type { Sex } from "../engine/course.js"
 import { capitalised, intervalInWords, odds, percent } from "./format.js"
 
 /** What the figures say, in sentences. Every sentence holds its own figures. */
@@ -41,7 +41,8 @@ export const girlOrBoy = (sex: Sex): string => (sex === "female" ? "girl" : "boy
  */
 export function growthSentence(growth: GrowthVerdict, sex: Sex): string | null {
   if (growth.mmPerYear === null) return null
-  const span = growth.from && growth.to ? ` over ${intervalInWords({ from: growth.from, to: growth.to })}` : ""
+  const span =
+    growth.from && growth.to ? ` over ${intervalInWords({ from: growth.from, to: growth.to })}` : ""
   const start = `${fixed(growth.mmPerYear, 2)} mm per year${span}`
   const untreated =
     growth.naturalMmPerYear === undefined
@@ -68,7 +69,8 @@ export function certaintyInWords(growth: GrowthVerdict): string | null {
 export function findingSentence(finding: Finding): string {
   const treatment = finding.treatment ?? "the treatment"
   if (finding.state === "no-treatment") return "There is no course of treatment with measurements to judge."
-  if (finding.likelihoodRatio === null) return `There are no lengths yet that could tell whether ${treatment} works.`
+  if (finding.likelihoodRatio === null)
+    return `There are no lengths yet that could tell whether ${treatment} works.`
   const forIt = finding.likelihoodRatio >= 1
   const side = forIt ? `${treatment} works as in the trials` : `${treatment} does nothing`
   const other = forIt ? "does nothing" : "works as in the trials"
@@ -100,15 +102,6 @@ export function dutyTiming(duty: Pick<Duty, "due" | "state"> & Partial<Duty>, to
     case "upcoming":
       return duty.opens ? `due ${due}, opens ${dateWords(duty.opens)}` : `due ${due}`
   }
-}
-
-/** The duty to act on next: what is late first, then what is open, then what comes. */
-export function nextDuty(duties: readonly Duty[]): Duty | null {
-  const rank: Partial<Record<Duty["state"], number>> = { overdue: 0, open: 1, upcoming: 2 }
-  const owed = duties.filter((duty) => rank[duty.state] !== undefined)
-  return (
-    [...owed].sort((a, b) => (rank[a.state] ?? 9) - (rank[b.state] ?? 9) || a.due.localeCompare(b.due))[0] ?? null
-  )
 }
 
 /** One line for lists and the visit form: "Slowed growth, 0.14 mm per year". */

@@ -59,7 +59,12 @@ export function AddChild({ onClose }: { readonly onClose: () => void }) {
         <div className="form-row">
           <Field label="Name" fault={faults.at("name")}>
             {(control) => (
-              <input {...control} autoComplete="off" value={name} onChange={(event) => setName(event.target.value)} />
+              <input
+                {...control}
+                autoComplete="off"
+                value={name}
+                onChange={(event) => setName(event.target.value)}
+              />
             )}
           </Field>
           <Field label="Number" note="The practice's own, if there is one." fault={faults.at("number")}>
@@ -76,7 +81,12 @@ export function AddChild({ onClose }: { readonly onClose: () => void }) {
         <div className="form-row">
           <Field label="Birth date" fault={faults.at("born")}>
             {(control) => (
-              <input {...control} type="date" value={born} onChange={(event) => setBorn(event.target.value)} />
+              <input
+                {...control}
+                type="date"
+                value={born}
+                onChange={(event) => setBorn(event.target.value)}
+              />
             )}
           </Field>
           <Choices

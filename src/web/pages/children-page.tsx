@@ -140,7 +140,9 @@ function Row({ child, today }: { readonly child: ChildRow; readonly today: strin
           <span className="soft">nothing owed</span>
         )}
       </td>
-      <td className="age">{child.lastVisit ? dateWords(child.lastVisit) : <span className="soft">none</span>}</td>
+      <td className="age">
+        {child.lastVisit ? dateWords(child.lastVisit) : <span className="soft">none</span>}
+      </td>
     </tr>
   )
 }

@@ -20,9 +20,13 @@ export function LoginPage() {
       <main className="login">
         <div className="card">
           <PageHeading title="Log in">Lengthwise</PageHeading>
-          <p className="soft">Is the eye growing slowly enough, is it the treatment, and what is owed next.</p>
+          <p className="soft">
+            Is the eye growing slowly enough, is it the treatment, and what is owed next.
+          </p>
           <form className="form" onSubmit={submit} noValidate>
-            <div role="alert">{logIn.isError && <p className="form-fault">{failureInWords(logIn.error)}</p>}</div>
+            <div role="alert">
+              {logIn.isError && <p className="form-fault">{failureInWords(logIn.error)}</p>}
+            </div>
             <Field label="Name" fault={faultAt("name")}>
               {(control) => (
                 <input

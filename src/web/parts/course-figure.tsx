@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from "react"
-import { courseFigure } from "../../chart/course-figure.js"
-import type { CourseFigureInput, CourseStop } from "../../chart/course-figure-input.js"
+import { type CourseFigureInput, type CourseLayout, courseFigure } from "../../chart/index.js"
+import { Drawing } from "./drawing.js"
 import { nearestStop, stopAfterKey } from "./stops.js"
 
 const NARROWEST = 320
@@ -23,30 +23,21 @@ export function CourseFigure({
     if (!toAge18) return opening
     return courseFigure(input, { width, ageDomain: [opening.layout.age.domain[0], 18] })
   }, [input, width, toAge18])
-  // Injected as text: src/chart escapes every name and note it draws.
-  const drawing = useMemo(() => ({ __html: svg }), [svg])
   return (
     <div className="course-figure" ref={box}>
-      <div
-        className="course-drawing"
-        // biome-ignore lint/security/noDangerouslySetInnerHtml: see above
-        dangerouslySetInnerHTML={drawing}
-      />
-      {layout.stops.length > 0 && <ReadingLine layout={layout} />}
+      <Drawing svg={svg} />
+      <ReadingLine layout={layout} />
     </div>
   )
 }
 
-function ReadingLine({
-  layout,
-}: {
-  readonly layout: { readonly width: number; readonly height: number; readonly stops: readonly CourseStop[] }
-}) {
-  const { stops } = layout
-  const [at, setAt] = useState(stops.length - 1)
+function ReadingLine({ layout }: { readonly layout: CourseLayout }) {
+  const { stops, today } = layout
+  const [at, setAt] = useState(() => nearestStop(stops, today?.x ?? layout.width))
   const [shown, setShown] = useState(false)
   const index = Math.min(at, stops.length - 1)
-  const stop = stops[index] as CourseStop
+  const stop = stops[index]
+  if (!stop) return null
 
   const onPointerMove = (event: PointerEvent<HTMLDivElement>) => {
     const frame = event.currentTarget.getBoundingClientRect()
@@ -91,7 +82,9 @@ function ReadingLine({
                 : { right: `calc(${(1 - stop.x / layout.width) * 100}% + 12px)` }
             }
           >
-            {stop.lines.map((line, i) => (i === 0 ? <b key={line}>{line}</b> : <span key={line}>{line}</span>))}
+            {stop.lines.map((line, i) =>
+              i === 0 ? <b key={line}>{line}</b> : <span key={line}>{line}</span>,
+            )}
           </div>
         </>
       )}

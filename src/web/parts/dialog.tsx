@@ -5,11 +5,13 @@ interface DialogProps {
   readonly onClose: () => void
   /** At the side of the page instead of over its middle. */
   readonly side?: boolean
+  /** For a form with several columns. */
+  readonly wide?: boolean
   readonly children: ReactNode
 }
 
 /** A modal dialog: the browser keeps the focus inside, closes it on Escape and gives the focus back. */
-export function Dialog({ title, onClose, side = false, children }: DialogProps) {
+export function Dialog({ title, onClose, side = false, wide = false, children }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null)
   const titleId = useId()
   useEffect(() => {
@@ -18,7 +20,7 @@ export function Dialog({ title, onClose, side = false, children }: DialogProps) 
     return () => element?.close()
   }, [])
   return (
-    <dialog ref={dialog} className={side ? "side" : undefined} aria-labelledby={titleId} onClose={onClose}>
+    <dialog ref={dialog} className={side ? "side" : wide ? "wide" : undefined} aria-labelledby={titleId} onClose={onClose}>
       <header>
         <h2 id={titleId}>{title}</h2>
         <button type="button" onClick={() => dialog.current?.close()}>

@@ -1,5 +1,4 @@
 import { Link, Outlet } from "@tanstack/react-router"
-import { useRef } from "react"
 import type { SessionAnswer } from "../../server/contract/session.js"
 import { failureInWords } from "../client.js"
 import { LoginPage } from "../pages/login-page.js"
@@ -17,18 +16,10 @@ export function Shell() {
 }
 
 function Pages({ session }: { readonly session: SessionAnswer }) {
-  const main = useRef<HTMLElement>(null)
   const logOut = useLogOut()
   return (
     <>
-      <a
-        className="skip"
-        href="#page"
-        onClick={(event) => {
-          event.preventDefault()
-          main.current?.focus()
-        }}
-      >
+      <a className="skip" href="#page">
         Skip to the page
       </a>
       <header className="top">
@@ -51,7 +42,7 @@ function Pages({ session }: { readonly session: SessionAnswer }) {
           )}
         </Disclosure>
       </header>
-      <main className="page" id="page" tabIndex={-1} ref={main}>
+      <main className="page" id="page" tabIndex={-1}>
         <Outlet />
       </main>
       <Cautions />

@@ -1,7 +1,9 @@
+import { dateWords, fixed } from "../../chart/words.js"
 import type { Assessment, PracticeSettings } from "../../engine/assessment.js"
 import type { Course, Treatment } from "../../engine/course.js"
+import { treatmentName } from "../../engine/protocol/treatment-name.js"
 import type { Evidence, TreatmentEffect } from "../../evidence/types.js"
-import { fixed, longDate, odds, percent, treatmentInWords } from "../format.js"
+import { odds, percent } from "../format.js"
 import { GROWTH_PARAMETERS } from "./growth-why.js"
 import { lengthInputs, refractionInputs } from "./measurements.js"
 import { type NamedParameter, namedParameters, type Why } from "./why.js"
@@ -22,13 +24,21 @@ export function findingWhy({ course, assessment, evidence, settings }: WhyInput)
     inputs: [
       ...treated.map(
         (treatment) =>
-          [capitalisedTreatment(treatment), `from ${longDate(treatment.from)} to ${end(treatment)}`] as const,
+          [
+            capitalisedTreatment(treatment),
+            `from ${dateWords(treatment.from)} to ${end(treatment)}`,
+          ] as const,
       ),
       ...lengthInputs(course),
       ...refractionInputs(course),
       ...(finding.likelihoodRatio === null
         ? []
-        : [["Likelihood ratio", `${odds(finding.likelihoodRatio)} ${side(finding.likelihoodRatio)}`] as const]),
+        : [
+            [
+              "Likelihood ratio",
+              `${odds(finding.likelihoodRatio)} ${side(finding.likelihoodRatio)}`,
+            ] as const,
+          ]),
       ["Said to be slowed at", `${odds(finding.upper)} or more for the treatment`],
       ["Said not to be slowed at", `${odds(finding.lower)} or more against it`],
       ...assessment.beliefs.map(
@@ -76,7 +86,8 @@ export function effectsInUse(
   return effects.filter((effect) =>
     treatments.some(
       (treatment) =>
-        treatment.kind === effect.kind && (treatment.concentrationPercent ?? null) === effect.concentrationPercent,
+        treatment.kind === effect.kind &&
+        (treatment.concentrationPercent ?? null) === effect.concentrationPercent,
     ),
   )
 }
@@ -96,10 +107,10 @@ function effectAsParameter(effect: TreatmentEffect): NamedParameter {
 }
 
 function capitalisedTreatment(treatment: Treatment): string {
-  const words = treatmentInWords(treatment)
+  const words = treatmentName(treatment)
   return words.charAt(0).toUpperCase() + words.slice(1)
 }
 
-const end = (treatment: Treatment): string => (treatment.to ? longDate(treatment.to) : "now")
+const end = (treatment: Treatment): string => (treatment.to ? dateWords(treatment.to) : "now")
 const side = (ratio: number): string => (ratio >= 1 ? "for the treatment" : "against the treatment")
 const spread = ({ mean, sd }: { mean: number; sd: number }): string => `${fixed(mean, 2)} ± ${fixed(sd, 2)}`

@@ -1,7 +1,8 @@
+import { dateWords, fixed } from "../../chart/words.js"
 import type { Assessment, PracticeSettings } from "../../engine/assessment.js"
 import type { Course } from "../../engine/course.js"
 import type { Evidence, GrowthParameterName } from "../../evidence/types.js"
-import { fixed, longDate, percent } from "../format.js"
+import { percent } from "../format.js"
 import { growthInWords } from "../words.js"
 import { lengthInputs, refractionInputs } from "./measurements.js"
 import { namedParameters, type Why } from "./why.js"
@@ -43,15 +44,18 @@ export function growthWhy({ course, assessment, evidence, settings }: WhyInput):
     inputs: [
       ...lengthInputs(course),
       ...refractionInputs(course),
-      ["Judged over", between ? `${longDate(between.from)} to ${longDate(between.to)}` : "no interval yet"],
+      ["Judged over", between ? `${dateWords(between.from)} to ${dateWords(between.to)}` : "no interval yet"],
       ...figure("Growth", growth.mmPerYear, "mm per year"),
       ...(growth.low95 === undefined || growth.high95 === undefined
         ? []
-        : [["95 % interval", `${fixed(growth.low95, 2)} to ${fixed(growth.high95, 2)} mm per year`] as const]),
+        : [
+            ["95 % interval", `${fixed(growth.low95, 2)} to ${fixed(growth.high95, 2)} mm per year`] as const,
+          ]),
       ...figure("Natural growth, same dates", growth.naturalMmPerYear, "mm per year"),
       ...figure("Emmetropic growth, same dates", growth.emmetropicMmPerYear, "mm per year"),
       ...Object.entries(growth.probabilities ?? {}).map(
-        ([state, share]) => [`Probability: ${growthInWords(state as never).toLowerCase()}`, percent(share)] as const,
+        ([state, share]) =>
+          [`Probability: ${growthInWords(state as never).toLowerCase()}`, percent(share)] as const,
       ),
     ],
     steps: [
@@ -67,6 +71,10 @@ export function growthWhy({ course, assessment, evidence, settings }: WhyInput):
   }
 }
 
-function figure(label: string, value: number | null | undefined, unit: string): readonly (readonly [string, string])[] {
+function figure(
+  label: string,
+  value: number | null | undefined,
+  unit: string,
+): readonly (readonly [string, string])[] {
   return value === null || value === undefined ? [] : [[label, `${fixed(value, 2)} ${unit}`]]
 }

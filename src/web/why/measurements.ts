@@ -1,6 +1,6 @@
+import { dateWords, fixed } from "../../chart/words.js"
 import type { CalendarDate, Course } from "../../engine/course.js"
 import { EYES } from "../../engine/course.js"
-import { fixed, longDate } from "../format.js"
 
 /** The lengths of a course as inputs of a "why?", one line a visit: date, and "right 24.02 mm, left 23.95 mm". */
 export function lengthInputs(
@@ -16,7 +16,7 @@ export function lengthInputs(
         const readings = length.readings === undefined ? "" : ` (${length.readings} readings)`
         return [`${eye} ${fixed(length.mm, 2)} mm${readings}`]
       })
-      return lengths.length === 0 ? [] : [[`Length, ${longDate(visit.date)}`, lengths.join(", ")] as const]
+      return lengths.length === 0 ? [] : [[`Length, ${dateWords(visit.date)}`, lengths.join(", ")] as const]
     })
 }
 
@@ -29,6 +29,6 @@ export function refractionInputs(course: Course): readonly (readonly [string, st
   const dates = course.visits
     .filter((visit) => EYES.some((eye) => visit[eye]?.refraction))
     .filter((visit) => start === undefined || visit.date <= start)
-    .map((visit) => longDate(visit.date))
+    .map((visit) => dateWords(visit.date))
   return [["Refractions that count (before treatment)", dates.length === 0 ? "none" : dates.join(", ")]]
 }

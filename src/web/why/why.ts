@@ -1,4 +1,10 @@
-import type { Grade, GrowthParameterName, GrowthParameters, Parameter, Provenance } from "../../evidence/types.js"
+import type {
+  Grade,
+  GrowthParameterName,
+  GrowthParameters,
+  Parameter,
+  Provenance,
+} from "../../evidence/types.js"
 
 /** The answer to "why?" beside a figure: everything that went into it. */
 export interface Why {

@@ -1,0 +1,46 @@
+import type { Check, Concern } from "../../engine/assessment.js"
+import { capitalised, kindInWords } from "../format.js"
+
+/** Kinds of check that put an entered figure in doubt; the others say what was missing or left out. */
+const DOUBTS: readonly string[] = ["eyes-exchanged", "implausible-change", "sign-changed"]
+
+export const isDoubt = (check: Check): boolean => DOUBTS.includes(check.kind)
+
+/** Side effects and red flags, above everything else on the page. */
+export function ConcernList({ concerns }: { readonly concerns: readonly Concern[] }) {
+  if (concerns.length === 0) return null
+  return (
+    <section className="banner" aria-labelledby="concerns">
+      <h2 id="concerns">{concerns.length === 1 ? "Concern" : "Concerns"} for the clinician</h2>
+      <ul>
+        {concerns.map(({ kind, why }) => (
+          <li key={`${kind} ${why}`}>
+            <b>{capitalised(kindInWords(kind))}.</b> {capitalised(why)}
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+/** What to look at before the answers are believed, or what they left out. */
+export function CheckList({
+  checks,
+  show,
+}: {
+  readonly checks: readonly Check[]
+  readonly show: "doubts" | "notes"
+}) {
+  const shown = checks.filter((check) => isDoubt(check) === (show === "doubts"))
+  if (shown.length === 0) return null
+  return (
+    <section className={show === "doubts" ? "banner" : "card answer wide"} aria-labelledby={`checks-${show}`}>
+      <h2 id={`checks-${show}`}>{show === "doubts" ? "Check these entries first" : "Taken into account"}</h2>
+      <ul className={show === "notes" ? "small" : undefined}>
+        {shown.map(({ kind, path, why }) => (
+          <li key={`${kind} ${path}`}>{capitalised(why)}.</li>
+        ))}
+      </ul>
+    </section>
+  )
+}

@@ -1,0 +1,49 @@
+import { dateWords } from "../../chart/words.js"
+import type { Duty } from "../../engine/assessment.js"
+import { nextDuty } from "../../engine/protocol/duties.js"
+import { capitalised } from "../format.js"
+import type { CourseReading } from "../reading.js"
+import { dutyTiming } from "../words.js"
+
+/** How many duties after the next one are named. */
+const AFTER_THAT = 3
+
+/** What is owed to the child next, by when, and what it needs; then what follows. */
+export function DutyCard({ reading }: { readonly reading: CourseReading }) {
+  const { duties, today } = reading
+  const next = nextDuty(duties)
+  const later = duties.filter((duty) => duty !== next && isOwed(duty)).slice(0, AFTER_THAT)
+  return (
+    <section className="card answer" aria-labelledby="next-duty">
+      <h2 id="next-duty">Next duty</h2>
+      {next ? (
+        <>
+          <p className="middle">{capitalised(next.step)}</p>
+          <p className={next.state === "overdue" ? "late" : undefined}>
+            {capitalised(dutyTiming(next, today))}.
+          </p>
+          {next.needs.length > 0 && <p className="small">Needs: {next.needs.join(", ")}.</p>}
+        </>
+      ) : (
+        <p>Nothing is owed.</p>
+      )}
+      {later.length > 0 && (
+        <ul className="plain small">
+          {later.map((duty) => (
+            <li key={`${duty.kind} ${duty.step} ${duty.due}`}>
+              <span className={duty.state === "overdue" ? "late" : "soft"}>
+                {duty.state === "overdue" ? `late, ${dateWords(duty.due)}` : dateWords(duty.due)}
+              </span>{" "}
+              {duty.step}
+            </li>
+          ))}
+        </ul>
+      )}
+      <p className="soft small">By the standard protocol: common practice, no source.</p>
+    </section>
+  )
+}
+
+function isOwed({ state }: Duty): boolean {
+  return state === "open" || state === "overdue" || state === "upcoming"
+}

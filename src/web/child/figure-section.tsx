@@ -1,0 +1,118 @@
+import { useMemo, useState } from "react"
+import { type CourseFigureInput, courseFigure, courseTable } from "../../chart/index.js"
+import { courseCurves } from "../../engine/course-curves.js"
+import { evidence } from "../../evidence/index.js"
+import type { ChildView } from "../../server/contract/child.js"
+import { CourseFigure } from "../parts/course-figure.js"
+import type { CourseReading } from "../reading.js"
+
+/** Width of the figure that is copied and saved, px. */
+const SAVED_WIDTH = 1000
+
+/** The course on one age axis, and everything that can be done with the figure. */
+export function FigureSection({ view, reading }: { readonly view: ChildView; readonly reading: CourseReading }) {
+  const input = useMemo<CourseFigureInput>(() => courseCurves({ ...reading, evidence }), [reading])
+  const [toAge18, setToAge18] = useState(false)
+  const [asTable, setAsTable] = useState(false)
+  const [said, setSaid] = useState("")
+
+  const plainSvg = () => {
+    const { layout } = courseFigure(input, { width: SAVED_WIDTH })
+    return courseFigure(input, {
+      width: SAVED_WIDTH,
+      colours: "plain",
+      ...(toAge18 ? { ageDomain: [layout.age.domain[0], 18] as const } : {}),
+    }).svg
+  }
+  const copy = () => {
+    copySvg(plainSvg()).then(
+      () => setSaid("The figure is copied as SVG."),
+      () => setSaid("The browser did not allow copying; save the figure instead."),
+    )
+  }
+  const save = () => {
+    saveFile({ name: `course-${view.child.number ?? view.child.id}.svg`, type: "image/svg+xml", text: plainSvg() })
+    setSaid("The figure is saved to your downloads.")
+  }
+  return (
+    <section className="card course" aria-label="Course">
+      <CourseFigure input={input} toAge18={toAge18} />
+      <div className="links">
+        <button type="button" className="link" aria-expanded={asTable} onClick={() => setAsTable(!asTable)}>
+          {asTable ? "without the table" : "as a table"}
+        </button>
+        <button type="button" className="link" aria-pressed={toAge18} onClick={() => setToAge18(!toAge18)}>
+          {toAge18 ? "the coming years only" : "to age 18"}
+        </button>
+        <button type="button" className="link" onClick={copy}>
+          copy figure
+        </button>
+        <button type="button" className="link" onClick={save}>
+          save figure
+        </button>
+        <button type="button" className="link" onClick={() => window.print()}>
+          print
+        </button>
+        <span className="soft small hint">
+          <kbd>←</kbd> <kbd>→</kbd> read the figure
+        </span>
+        <span role="status" className="soft small">
+          {said}
+        </span>
+      </div>
+      {asTable && <Tables input={input} />}
+    </section>
+  )
+}
+
+function Tables({ input }: { readonly input: CourseFigureInput }) {
+  return courseTable(input).map((table) => (
+    // A wide table scrolls by itself, and is reached by the keyboard for that.
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
+    <section key={table.caption} className="scroll" tabIndex={0} aria-label={table.caption}>
+      <table className="data">
+        <caption>{table.caption}</caption>
+        <thead>
+          <tr>
+            {table.headers.map((header) => (
+              <th key={header} scope="col">
+                {header}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((row) => (
+            <tr key={row.join("|")}>
+              {row.map((cell, i) =>
+                i === 0 ? (
+                  <th key={table.headers[i]} scope="row">
+                    {cell}
+                  </th>
+                ) : (
+                  <td key={table.headers[i]}>{cell}</td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  ))
+}
+
+async function copySvg(svg: string): Promise<void> {
+  // As a picture where the browser can, and as text in any case, so that a text editor takes it too.
+  const types = ["text/plain", "image/svg+xml"].filter((type) => ClipboardItem.supports?.(type) ?? type === "text/plain")
+  const items = Object.fromEntries(types.map((type) => [type, new Blob([svg], { type })]))
+  await navigator.clipboard.write([new ClipboardItem(items)])
+}
+
+function saveFile({ name, type, text }: { readonly name: string; readonly type: string; readonly text: string }): void {
+  const url = URL.createObjectURL(new Blob([text], { type }))
+  const link = document.createElement("a")
+  link.href = url
+  link.download = name
+  link.click()
+  URL.revokeObjectURL(url)
+}

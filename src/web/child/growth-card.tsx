@@ -1,0 +1,101 @@
+import { growthScale } from "../../chart/index.js"
+import { fixed, rangeWords } from "../../chart/words.js"
+import type { EyeAssessment } from "../../engine/assessment.js"
+import { EYES } from "../../engine/course.js"
+import { evidence } from "../../evidence/index.js"
+import { Drawing } from "../parts/drawing.js"
+import type { CourseReading } from "../reading.js"
+import { growthWhy } from "../why/growth-why.js"
+import { WhyButton } from "../why/why-panel.js"
+import { certaintyInWords, growthInWords, growthSentence } from "../words.js"
+
+/** Is the eye growing slowly enough? The state first and large, then its figures. */
+export function GrowthCard({ reading }: { readonly reading: CourseReading }) {
+  const { assessment, course, settings } = reading
+  const { growth, eyes } = assessment
+  const scale = scaleOf(reading)
+  const certainty = certaintyInWords(growth)
+  const measured = EYES.filter((eye) => eyes[eye].length !== null)
+  return (
+    <section className="card answer" aria-labelledby="growth-question">
+      <h2 id="growth-question">Is the eye growing slowly enough?</h2>
+      <p className="big">{growthInWords(growth.state)}</p>
+      <p>{growthSentence(growth, course.child.sex) ?? growth.reasons.join("; ")}</p>
+      {scale && <Drawing svg={scale} className="scale" />}
+      {growth.mmPerYear !== null && growth.state === "unclear" && <Reasons reasons={growth.reasons} />}
+      {measured.length > 0 && (
+        <table className="figures">
+          <thead>
+            <tr>
+              <td />
+              {measured.map((eye) => (
+                <th key={eye} scope="col" className="number">
+                  {eye}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {EYE_FIGURES.map(([label, figure]) => (
+              <tr key={label}>
+                <th scope="row">{label}</th>
+                {measured.map((eye) => (
+                  <td key={eye} className="number">
+                    {figure(eyes[eye])}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      <p className="soft small">
+        {certainty && `${certainty} · `}
+        <WhyButton
+          about="How the growth state was found"
+          answer={() => growthWhy({ course, assessment, evidence, settings })}
+        />
+      </p>
+    </section>
+  )
+}
+
+export function Reasons({ reasons }: { readonly reasons: readonly string[] }) {
+  return (
+    <>
+      {reasons.map((reason) => (
+        <p key={reason} className="soft small">
+          {reason.charAt(0).toUpperCase() + reason.slice(1)}.
+        </p>
+      ))}
+    </>
+  )
+}
+
+const EYE_FIGURES: readonly (readonly [label: string, figure: (eye: EyeAssessment) => string])[] = [
+  ["Length, mm", ({ length }) => (length ? fixed(length.mm, 2) : "–")],
+  ["Growth, mm per year", ({ rate }) => (rate ? fixed(rate.mmPerYear, 2) : "–")],
+  [
+    "95 % interval",
+    ({ rate }) => (rate ? rangeWords({ low: rate.low95, high: rate.high95, digits: 2 }) : "–"),
+  ],
+  [
+    "Smallest change told, mm",
+    ({ detectableChangeMm }) => (detectableChangeMm === null ? "–" : fixed(detectableChangeMm, 2)),
+  ],
+  ["Centile", ({ position }) => ("refused" in position ? "not given" : String(position.centile))],
+]
+
+function scaleOf({ assessment, settings }: CourseReading): string | null {
+  const { mmPerYear, low95, high95, naturalMmPerYear, emmetropicMmPerYear } = assessment.growth
+  if (mmPerYear === null || low95 === undefined || high95 === undefined) return null
+  if (naturalMmPerYear === undefined || emmetropicMmPerYear === undefined) return null
+  return growthScale({
+    mmPerYear,
+    low95,
+    high95,
+    natural: naturalMmPerYear,
+    emmetropic: emmetropicMmPerYear,
+    cuts: settings.cuts,
+  })
+}

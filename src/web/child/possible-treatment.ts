@@ -1,0 +1,31 @@
+import { assess } from "../../engine/assess.js"
+import type { Assessment } from "../../engine/assessment.js"
+import type { Course, Treatment, TreatmentKind } from "../../engine/course.js"
+import { evidence } from "../../evidence/index.js"
+import type { CourseReading } from "../reading.js"
+
+type Possible = Pick<Treatment, "kind" | "concentrationPercent">
+
+/** The treatments that trials tell something of, the drops first; combinations are left out, since a course has no such kind. */
+export const POSSIBLE_TREATMENTS: readonly Possible[] = evidence.growth.effects.flatMap((effect) =>
+  effect.kind === "atropine+orthokeratology"
+    ? []
+    : [
+        {
+          kind: effect.kind satisfies TreatmentKind,
+          ...(effect.concentrationPercent === null
+            ? {}
+            : { concentrationPercent: effect.concentrationPercent }),
+        },
+      ],
+)
+
+/** What could be told of a child if a treatment began today: for talking it over before anyone starts. */
+export function assessedAsIfTreated(
+  course: Course,
+  treatment: Possible,
+  { today, settings }: Pick<CourseReading, "today" | "settings">,
+): Assessment {
+  const treatments = [...(course.treatments ?? []), { ...treatment, from: today }]
+  return assess({ course: { ...course, treatments }, asOf: today, evidence, settings })
+}

@@ -1,0 +1,123 @@
+import { useMemo, useState } from "react"
+import { answerScale } from "../../chart/index.js"
+import type { Chance } from "../../engine/assessment.js"
+import { treatmentName } from "../../engine/protocol/treatment-name.js"
+import { evidence } from "../../evidence/index.js"
+import { capitalised, monthAndYear, percent } from "../format.js"
+import { Drawing } from "../parts/drawing.js"
+import type { CourseReading } from "../reading.js"
+import { findingWhy } from "../why/finding-why.js"
+import { WhyButton } from "../why/why-panel.js"
+import { earliestAnswerSentence, findingInWords, findingSentence } from "../words.js"
+import { Reasons } from "./growth-card.js"
+import { assessedAsIfTreated, POSSIBLE_TREATMENTS } from "./possible-treatment.js"
+
+/** Is it the treatment? Apart from the first question, and often not to be told in one child. */
+export function TreatmentCard({ reading }: { readonly reading: CourseReading }) {
+  const { assessment, course, settings } = reading
+  const { finding, chances } = assessment
+  const untreated = finding.state === "no-treatment"
+  const settled = earliestAnswerSentence(finding)
+  const open = finding.state === "cannot-tell-yet"
+  return (
+    <section className="card answer" aria-labelledby="treatment-question">
+      <h2 id="treatment-question">Is it the treatment?</h2>
+      <p className="big">{findingInWords(finding.state)}</p>
+      {untreated ? (
+        !assessment.refused && <BeforeTreatment reading={reading} />
+      ) : (
+        <>
+          <p>{findingSentence(finding)}</p>
+          <Drawing svg={answerScale(finding)} className="scale" />
+          <Reasons reasons={finding.reasons} />
+          {open && chances.length > 0 && (
+            <>
+              <ChancesTable chances={chances} />
+              {settled && <p className="small">{settled}</p>}
+            </>
+          )}
+        </>
+      )}
+      <p className="soft small">
+        {finding.lean && open && `leans to ${findingInWords(finding.lean).toLowerCase()} · `}
+        <WhyButton
+          about="How the answer about the treatment was found"
+          answer={() => findingWhy({ course, assessment, evidence, settings })}
+        />
+      </p>
+    </section>
+  )
+}
+
+export function ChancesTable({ chances }: { readonly chances: readonly Chance[] }) {
+  return (
+    <table className="figures">
+      <caption className="unseen">Chance of an answer about the treatment by each planned review</caption>
+      <thead>
+        <tr>
+          <th scope="col">Chance of an answer by</th>
+          <th scope="col" className="number">
+            if it works
+          </th>
+          <th scope="col" className="number">
+            if not
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {chances.map((chance) => (
+          <tr key={`${chance.review} ${chance.step}`}>
+            <th scope="row">
+              {chance.step}, {monthAndYear(chance.review)}
+            </th>
+            <td className="number">{percent(chance.ifItWorks)}</td>
+            <td className="number">{percent(chance.ifNot)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+/** What a family should know before anyone starts: whether it could ever be told that the treatment works. */
+function BeforeTreatment({ reading }: { readonly reading: CourseReading }) {
+  const [index, setIndex] = useState(0)
+  const treatment = POSSIBLE_TREATMENTS[index]
+  const possible = useMemo(
+    () => (treatment ? assessedAsIfTreated(reading.course, treatment, reading) : null),
+    [reading, treatment],
+  )
+  if (!treatment || !possible) return null
+  return (
+    <>
+      <p>
+        <label htmlFor="possible-treatment">If it began today with </label>
+        <select
+          id="possible-treatment"
+          value={index}
+          onChange={(event) => setIndex(Number(event.target.value))}
+        >
+          {POSSIBLE_TREATMENTS.map((option, i) => (
+            <option key={treatmentName(option)} value={i}>
+              {treatmentName(option)}
+            </option>
+          ))}
+        </select>
+      </p>
+      {possible.chances.length > 0 ? (
+        <>
+          <ChancesTable chances={possible.chances} />
+          <p className="small">
+            {possible.finding.earliestAnswer === null
+              ? "No planned review would reach even odds of an answer. Earlier glasses and lengths from before the start raise the chance."
+              : capitalised(
+                  `an answer would be at least as likely as not by ${monthAndYear(possible.finding.earliestAnswer)}.`,
+                )}
+          </p>
+        </>
+      ) : (
+        <Reasons reasons={possible.finding.reasons} />
+      )}
+    </>
+  )
+}

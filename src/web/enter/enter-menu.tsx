@@ -1,0 +1,71 @@
+import { lazy, type ReactNode, Suspense, useState } from "react"
+import type { ChildView } from "../../server/contract/child.js"
+import { Disclosure } from "../parts/disclosure.js"
+import type { CourseReading } from "../reading.js"
+
+export interface EnterProps {
+  readonly view: ChildView
+  readonly reading: CourseReading
+  readonly onClose: () => void
+  /** Called with what to say once something is recorded. */
+  readonly onDone: (message: string) => void
+}
+
+// Loaded when chosen: none of them is needed to read the page.
+const FORMS = {
+  glasses: lazy(() => import("./earlier-glasses.js").then((module) => ({ default: module.EarlierGlasses }))),
+  start: lazy(() => import("./start-treatment.js").then((module) => ({ default: module.StartTreatment }))),
+  stop: lazy(() => import("./stop-treatment.js").then((module) => ({ default: module.StopTreatment }))),
+  consent: lazy(() => import("./consent.js").then((module) => ({ default: module.EnterConsent }))),
+  bottle: lazy(() => import("./bottle.js").then((module) => ({ default: module.EnterBottle }))),
+}
+
+type FormName = keyof typeof FORMS
+
+const CHOICES: readonly (readonly [FormName, ReactNode])[] = [
+  ["glasses", "Earlier glasses"],
+  ["start", "Start of a treatment"],
+  ["stop", "Stop of a treatment"],
+  ["consent", "Consent"],
+  ["bottle", "Bottle"],
+]
+
+/** What can be entered besides a visit. */
+export function EnterMenu({ view, reading, onDone }: Omit<EnterProps, "onClose">) {
+  const [open, setOpen] = useState<FormName | null>(null)
+  const Form = open ? FORMS[open] : null
+  const close = () => setOpen(null)
+  return (
+    <>
+      <Disclosure label="Enter">
+        {(closeMenu) =>
+          CHOICES.map(([name, label]) => (
+            <button
+              type="button"
+              key={name}
+              onClick={() => {
+                closeMenu()
+                setOpen(name)
+              }}
+            >
+              {label}
+            </button>
+          ))
+        }
+      </Disclosure>
+      {Form && (
+        <Suspense fallback={null}>
+          <Form
+            view={view}
+            reading={reading}
+            onClose={close}
+            onDone={(message) => {
+              onDone(message)
+              close()
+            }}
+          />
+        </Suspense>
+      )}
+    </>
+  )
+}

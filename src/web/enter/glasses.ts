@@ -1,0 +1,99 @@
+import { assess } from "../../engine/assess.js"
+import type { Assessment } from "../../engine/assessment.js"
+import { dayNumberOrNull } from "../../engine/calendar.js"
+import type { EyeExamination, Visit } from "../../engine/course.js"
+import { EYES } from "../../engine/course.js"
+import { parsePrescription } from "../../engine/optics/parse-prescription.js"
+import { treatmentName } from "../../engine/protocol/treatment-name.js"
+import { evidence } from "../../evidence/index.js"
+import { assessedAsIfTreated, POSSIBLE_TREATMENTS } from "../child/possible-treatment.js"
+import { monthAndYear, percent } from "../format.js"
+import { type CourseReading, withVisit } from "../reading.js"
+import { findingInWords } from "../words.js"
+
+/** One pair of old glasses as typed. */
+export interface GlassesRow {
+  readonly date: string
+  readonly right: string
+  readonly left: string
+  readonly from: string
+}
+
+export const EMPTY_ROW: GlassesRow = { date: "", right: "", left: "", from: "" }
+
+export const isEmptyRow = (row: GlassesRow): boolean =>
+  [row.date, row.right, row.left].every((text) => text.trim() === "")
+
+export interface GlassesFault {
+  readonly row: number
+  readonly field: "date" | "right" | "left"
+  readonly message: string
+}
+
+/** The filled rows as visits with nothing but refractions, as the record keeps them; and what cannot be read. */
+export function readGlasses(rows: readonly GlassesRow[]): {
+  readonly visits: readonly Visit[]
+  readonly faults: readonly GlassesFault[]
+} {
+  const faults: GlassesFault[] = []
+  const visits = rows.flatMap((row, index): Visit[] => {
+    if (isEmptyRow(row)) return []
+    const before = faults.length
+    if (dayNumberOrNull(row.date) === null) {
+      faults.push({ row: index, field: "date", message: "the day of the prescription is needed" })
+    }
+    const eyes: Partial<Record<"right" | "left", EyeExamination>> = {}
+    for (const eye of EYES) {
+      if (row[eye].trim() === "") continue
+      const parsed = parsePrescription(row[eye], `${eye} prescription`)
+      if ("problems" in parsed) {
+        faults.push({ row: index, field: eye, message: parsed.problems.map(({ message }) => message).join("; ") })
+        continue
+      }
+      const { sphere, cylinder, axis } = parsed.refraction
+      // Glasses are what somebody settled on with the child: a subjective refraction, without cycloplegia unless known.
+      eyes[eye] = {
+        refraction: { sphere, ...(cylinder === 0 ? {} : { cylinder, axis }), method: "subjective" },
+      }
+    }
+    if (row.right.trim() === "" && row.left.trim() === "") {
+      faults.push({ row: index, field: "right", message: "one eye's prescription is needed at least" })
+    }
+    if (faults.length > before) return []
+    return [{ date: row.date, ...eyes, ...(row.from.trim() ? { from: row.from.trim() } : {}) }]
+  })
+  return { visits, faults }
+}
+
+/**
+ * What earlier glasses add to the chance of an answer about the treatment: chances with and without them, worked out
+ * anew. Before any treatment, for one that would begin today.
+ */
+export function glassesEffect(reading: CourseReading, glasses: readonly Visit[]): string {
+  if (glasses.length === 0) return "Enter a date and a prescription to see what it adds to the chance of an answer."
+  const course = glasses.reduce(withVisit, reading.course)
+  const first = POSSIBLE_TREATMENTS.find(({ concentrationPercent }) => concentrationPercent === 0.05)
+  if (reading.assessment.finding.state === "no-treatment" && first) {
+    const before = assessedAsIfTreated(reading.course, first, reading)
+    const after = assessedAsIfTreated(course, first, reading)
+    return `If ${treatmentName(first)} began today: ${effectInWords(before, after)}`
+  }
+  const input = { asOf: reading.today, evidence, settings: reading.settings }
+  return effectInWords(reading.assessment, assess({ ...input, course }))
+}
+
+/** @example "with these glasses the chance of an answer by Sep 2027 goes from 31 % to 44 % if it works, ..." */
+export function effectInWords(before: Assessment, after: Assessment): string {
+  if (after.refused) return `${after.refused}.`
+  if (after.finding.state !== before.finding.state) {
+    return `With these glasses the answer changes at once, from “${findingInWords(before.finding.state)}” to “${findingInWords(after.finding.state)}”.`
+  }
+  if (after.finding.state === "slowed" || after.finding.state === "not-slowed") {
+    return "There is an answer already; these glasses do not change it."
+  }
+  const [was, is] = [before.chances.at(-1), after.chances.at(-1)]
+  if (!was || !is) return "No review is planned by which an answer could come."
+  const change = (from: number, to: number) =>
+    percent(from) === percent(to) ? `stays at ${percent(to)}` : `goes from ${percent(from)} to ${percent(to)}`
+  return `With these glasses the chance of an answer by ${monthAndYear(is.review)} ${change(was.ifItWorks, is.ifItWorks)} if it works, and ${change(was.ifNot, is.ifNot)} if not.`
+}

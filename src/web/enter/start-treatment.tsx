@@ -1,0 +1,60 @@
+import { type FormEvent, useState } from "react"
+import { dateWords } from "../../chart/words.js"
+import { treatmentName } from "../../engine/protocol/treatment-name.js"
+import type { TreatmentBody } from "../../server/contract/entry.js"
+import { newEntryId } from "../entry-id.js"
+import { faultsOf } from "../faults.js"
+import { Dialog } from "../parts/dialog.js"
+import { Field } from "../parts/field.js"
+import { useRecord } from "../queries.js"
+import type { EnterProps } from "./enter-menu.js"
+import { runningTreatments } from "./running-treatments.js"
+import { type TypedTreatment, TreatmentFields, treatmentBody } from "./treatment-fields.js"
+
+export function StartTreatment({ view, reading, onClose, onDone }: EnterProps) {
+  const [id] = useState(newEntryId)
+  const [treatment, setTreatment] = useState<TypedTreatment>({ kind: "atropine", strength: "" })
+  const [from, setFrom] = useState(reading.today)
+  const record = useRecord<TreatmentBody>(view.child.id, "treatments")
+  const faults = faultsOf(record.error, ["kind", "concentrationPercent", "from"])
+  const running = runningTreatments(view).find(({ treatment: { kind } }) => kind === treatment.kind)
+  const submit = (event: FormEvent) => {
+    event.preventDefault()
+    const body = { ...id, ...treatmentBody(treatment), from }
+    record.mutate(body, {
+      onSuccess: () => onDone(`Recorded: ${treatmentName(body)} from ${dateWords(from)}.`),
+    })
+  }
+  return (
+    <Dialog title="Start of a treatment" onClose={onClose}>
+      <form className="form" onSubmit={submit} noValidate>
+        <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
+        <div className="form-row">
+          <TreatmentFields
+            value={treatment}
+            onChange={setTreatment}
+            kindFault={faults.at("kind")}
+            strengthFault={faults.at("concentrationPercent")}
+          />
+          <Field label="First day" fault={faults.at("from")}>
+            {(control) => (
+              <input {...control} type="date" value={from} onChange={(event) => setFrom(event.target.value)} />
+            )}
+          </Field>
+        </div>
+        {running && (
+          <p className="field-caution">
+            {treatmentName(running.treatment)} runs since {dateWords(running.treatment.from)}. For a change of strength,
+            first enter its stop, on the day the new one starts.
+          </p>
+        )}
+        <p className="soft small">Off-label use needs consent; it is entered apart, with its own date.</p>
+        <div className="form-actions">
+          <button type="submit" className="primary" disabled={record.isPending}>
+            Record start
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  )
+}

@@ -1,0 +1,68 @@
+import { type FormEvent, useState } from "react"
+import { dateWords } from "../../chart/words.js"
+import { treatmentName } from "../../engine/protocol/treatment-name.js"
+import type { TreatmentEndBody } from "../../server/contract/entry.js"
+import { faultsOf } from "../faults.js"
+import { capitalised } from "../format.js"
+import { Dialog } from "../parts/dialog.js"
+import { Field } from "../parts/field.js"
+import { useRecord } from "../queries.js"
+import type { EnterProps } from "./enter-menu.js"
+import { runningTreatments } from "./running-treatments.js"
+
+export function StopTreatment({ view, reading, onClose, onDone }: EnterProps) {
+  const running = runningTreatments(view)
+  const [entryId, setEntryId] = useState(running[0]?.entryId ?? "")
+  const [to, setTo] = useState(reading.today)
+  const [reason, setReason] = useState("")
+  const record = useRecord<TreatmentEndBody>(view.child.id, `treatments/${entryId}/end`)
+  const faults = faultsOf(record.error, ["to", "reason"])
+  const chosen = running.find((candidate) => candidate.entryId === entryId)
+  const submit = (event: FormEvent) => {
+    event.preventDefault()
+    record.mutate(
+      { to, ...(reason.trim() ? { reason } : {}) },
+      {
+        onSuccess: () =>
+          onDone(`Recorded: ${chosen ? treatmentName(chosen.treatment) : "treatment"} stopped, ${dateWords(to)}.`),
+      },
+    )
+  }
+  return (
+    <Dialog title="Stop of a treatment" onClose={onClose}>
+      {running.length === 0 ? (
+        <p>No treatment is running.</p>
+      ) : (
+        <form className="form" onSubmit={submit} noValidate>
+          <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
+          <div className="form-row">
+            <Field label="Treatment">
+              {(control) => (
+                <select {...control} value={entryId} onChange={(event) => setEntryId(event.target.value)}>
+                  {running.map(({ treatment, entryId: id }) => (
+                    <option key={id} value={id}>
+                      {capitalised(treatmentName(treatment))}, since {dateWords(treatment.from)}
+                    </option>
+                  ))}
+                </select>
+              )}
+            </Field>
+            <Field label="First day without it" fault={faults.at("to")}>
+              {(control) => (
+                <input {...control} type="date" value={to} onChange={(event) => setTo(event.target.value)} />
+              )}
+            </Field>
+          </div>
+          <Field label="Why" note="Not required." fault={faults.at("reason")}>
+            {(control) => <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />}
+          </Field>
+          <div className="form-actions">
+            <button type="submit" className="primary" disabled={record.isPending}>
+              Record stop
+            </button>
+          </div>
+        </form>
+      )}
+    </Dialog>
+  )
+}

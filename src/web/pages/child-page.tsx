@@ -1,0 +1,73 @@
+import { Link } from "@tanstack/react-router"
+import { useMemo, useState } from "react"
+import type { ChildView } from "../../server/contract/child.js"
+import type { PracticeAnswer } from "../../server/contract/practice.js"
+import { ByEighteenCard } from "../child/by-eighteen-card.js"
+import { CheckList, ConcernList } from "../child/checks.js"
+import { ChildHeading } from "../child/child-heading.js"
+import { DutyCard } from "../child/duty-card.js"
+import { FigureSection } from "../child/figure-section.js"
+import { GrowthCard } from "../child/growth-card.js"
+import { RecordList } from "../child/record-list.js"
+import { TreatmentCard } from "../child/treatment-card.js"
+import { failureInWords } from "../client.js"
+import { EnterMenu } from "../enter/enter-menu.js"
+import { takeMessage } from "../flash.js"
+import { PageHeading } from "../parts/page-heading.js"
+import { useChild, usePractice } from "../queries.js"
+import { readCourse } from "../reading.js"
+
+export function ChildPage({ childId }: { readonly childId: string }) {
+  const child = useChild(childId)
+  const practice = usePractice()
+  const failure = child.error ?? practice.error
+  if (failure) {
+    return (
+      <>
+        <PageHeading title="This child cannot be shown" />
+        <p className="form-fault">{failureInWords(failure)}</p>
+      </>
+    )
+  }
+  if (!child.data || !practice.data) return <p className="soft">Loading</p>
+  return <ChildOf view={child.data} practice={practice.data} />
+}
+
+function ChildOf({ view, practice }: { readonly view: ChildView; readonly practice: PracticeAnswer }) {
+  const reading = useMemo(() => readCourse(view.course, practice), [view.course, practice])
+  const [message, setMessage] = useState(takeMessage)
+  return (
+    <>
+      <div className="page-head">
+        <ChildHeading view={view} reading={reading} />
+        <div className="actions">
+          <EnterMenu view={view} reading={reading} onDone={setMessage} />
+          <Link
+            className="button primary"
+            to="/children/$childId/visit"
+            params={{ childId: view.child.id }}
+            search={{}}
+          >
+            Enter visit
+          </Link>
+        </div>
+      </div>
+      <div role="status">{message && <p className="notice">{message}</p>}</div>
+      <ConcernList concerns={reading.assessment.concerns} />
+      <CheckList checks={reading.assessment.checks} show="doubts" />
+      <div className="with-aside">
+        <div className="column">
+          <FigureSection view={view} reading={reading} />
+          <RecordList view={view} onDone={setMessage} />
+        </div>
+        <aside className="aside" aria-label="What the figures say">
+          <GrowthCard reading={reading} />
+          <TreatmentCard reading={reading} />
+          <DutyCard reading={reading} />
+          <ByEighteenCard reading={reading} />
+          <CheckList checks={reading.assessment.checks} show="notes" />
+        </aside>
+      </div>
+    </>
+  )
+}

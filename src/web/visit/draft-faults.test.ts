@@ -1,0 +1,40 @@
+import { describe, expect, it } from "vitest"
+import { fieldAtPath, limitFaults, serverFaults, withoutFields } from "./draft-faults.js"
+
+describe("figures outside what the record takes", () => {
+  it("meets a lost and a doubled decimal place in a length", () => {
+    const visit = {
+      date: "2026-09-08",
+      right: { axialLength: { mm: 2.41 } },
+      left: { axialLength: { mm: 241 } },
+    }
+    expect(limitFaults(visit)).toEqual([
+      { eye: "right", field: "length", message: "must be a number from 15 to 40 mm, not 2.41" },
+      { eye: "left", field: "length", message: "must be a number from 15 to 40 mm, not 241" },
+    ])
+  })
+  it("lets a sound visit pass", () => {
+    expect(
+      limitFaults({ date: "2026-09-08", right: { axialLength: { mm: 24.1 }, pupil: { photopic: 4 } } }),
+    ).toEqual([])
+  })
+  it("are taken out, and the rest stays", () => {
+    const visit = { date: "2026-09-08", right: { axialLength: { mm: 241 }, pupil: { photopic: 4 } } }
+    expect(withoutFields(visit, limitFaults(visit)).right).toEqual({ pupil: { photopic: 4 } })
+  })
+})
+
+describe("the server's problems", () => {
+  it("are found at the field their path speaks of", () => {
+    expect(fieldAtPath("right.axialLength.mm")).toEqual({ eye: "right", field: "length" })
+    expect(fieldAtPath("visit.left.acuity.nearLogMAR")).toEqual({ eye: "left", field: "acuityNear" })
+    expect(fieldAtPath("date")).toBeNull()
+  })
+  it("are never lost when they have no field", () => {
+    const problem = (path: string) => ({ path, value: 1, allowed: "else", message: `${path} must be else, not 1` })
+    const faults = serverFaults([problem("date"), problem("left.refraction.axis"), problem("symptoms[0].grade")])
+    expect(faults.date).toBe("must be else")
+    expect(faults.fields).toEqual([{ eye: "left", field: "refraction", message: "must be else" }])
+    expect(faults.general).toEqual(["symptoms[0].grade must be else, not 1"])
+  })
+})

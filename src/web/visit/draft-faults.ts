@@ -1,0 +1,82 @@
+import type { Eye, EyeExamination, Visit } from "../../engine/course.js"
+import { EYES } from "../../engine/course.js"
+import { type Limit, limitInWords, limits } from "../../server/contract/limits.js"
+import type { Problem } from "../../server/contract/problem.js"
+import type { DraftFault } from "./examination.js"
+import type { EyeField } from "./visit-draft.js"
+
+const LIMITED: readonly (readonly [EyeField, Limit, (eye: EyeExamination) => number | undefined])[] = [
+  ["length", limits.axialLengthMm, (eye) => eye.axialLength?.mm],
+  ["refraction", limits.sphereD, (eye) => eye.refraction?.sphere],
+  ["refraction", limits.cylinderD, (eye) => eye.refraction?.cylinder],
+  ["pupil", limits.pupilMm, (eye) => eye.pupil?.photopic],
+  ["accommodation", limits.accommodationD, (eye) => eye.accommodation?.dioptres],
+  ["acuityFar", limits.acuityLogMAR, (eye) => eye.acuity?.distanceLogMAR],
+  ["acuityNear", limits.acuityLogMAR, (eye) => eye.acuity?.nearLogMAR],
+]
+
+/** Figures outside what the record takes, such as a length of 2.41 or 241 mm, at their fields. */
+export function limitFaults(visit: Visit): readonly DraftFault[] {
+  return EYES.flatMap((eye) =>
+    LIMITED.flatMap(([field, limit, pick]) => {
+      const value = visit[eye] && pick(visit[eye])
+      if (value === undefined || (value >= limit.low && value <= limit.high)) return []
+      return [{ eye, field, message: `must be ${limitInWords(limit)}, not ${value}` }]
+    }),
+  )
+}
+
+/** The visit without the figures at fault, so that the rest can still be looked at. */
+export function withoutFields(visit: Visit, faults: readonly DraftFault[]): Visit {
+  const left = (eye: Eye): EyeExamination | undefined => {
+    const examination = visit[eye]
+    if (!examination) return undefined
+    const bad = new Set(faults.filter((fault) => fault.eye === eye).map(({ field }) => PARTS[field]))
+    return Object.fromEntries(
+      Object.entries(examination).filter(([part]) => !bad.has(part as keyof EyeExamination)),
+    ) as EyeExamination
+  }
+  return { ...visit, right: left("right"), left: left("left") }
+}
+
+const PARTS: Readonly<Record<EyeField, keyof EyeExamination>> = {
+  length: "axialLength",
+  refraction: "refraction",
+  pupil: "pupil",
+  accommodation: "accommodation",
+  acuityFar: "acuity",
+  acuityNear: "acuity",
+}
+
+/** The field that a path of the server's answer speaks of, e.g. "right.axialLength.mm"; null when it is none of an eye. */
+export function fieldAtPath(path: string): { readonly eye: Eye; readonly field: EyeField } | null {
+  const [eye, part, detail] = path.replace(/^visit\./, "").split(".")
+  if (eye !== "right" && eye !== "left") return null
+  if (part === "acuity") return { eye, field: detail === "nearLogMAR" ? "acuityNear" : "acuityFar" }
+  const field = (Object.keys(PARTS) as EyeField[]).find((key) => PARTS[key] === part)
+  return field ? { eye, field } : null
+}
+
+/** The server's problems at the fields of the form; those without a field are told apart. */
+export function serverFaults(problems: readonly Problem[]): {
+  readonly fields: readonly DraftFault[]
+  readonly date: string | undefined
+  readonly reason: string | undefined
+  readonly general: readonly string[]
+} {
+  const rule = ({ allowed, message }: Problem) => (allowed === "" ? message : `must be ${allowed}`)
+  const at = (path: string) => problems.filter((problem) => problem.path.replace(/^visit\./, "") === path)
+  const words = (found: readonly Problem[]) => found.map(rule).join("; ") || undefined
+  const fields = problems.flatMap((problem) => {
+    const field = fieldAtPath(problem.path)
+    return field ? [{ ...field, message: rule(problem) }] : []
+  })
+  const known = (problem: Problem) =>
+    fieldAtPath(problem.path) !== null || ["date", "reason"].includes(problem.path.replace(/^visit\./, ""))
+  return {
+    fields,
+    date: words(at("date")),
+    reason: words(at("reason")),
+    general: problems.filter((problem) => !known(problem)).map(({ message }) => message),
+  }
+}

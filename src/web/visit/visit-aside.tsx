@@ -1,0 +1,123 @@
+import { isDoubt } from "../child/checks.js"
+import { Reasons } from "../child/growth-card.js"
+import { capitalised, odds } from "../format.js"
+import type { CourseReading } from "../reading.js"
+import { certaintyInWords, findingInWords, growthInWords, growthSentence } from "../words.js"
+import type { DraftFault } from "./examination.js"
+import type { IfSaved } from "./if-saved.js"
+
+interface AsideProps {
+  readonly reading: CourseReading
+  /** Null while there is nothing to say. */
+  readonly consequence: IfSaved | null
+  readonly faults: readonly DraftFault[]
+  readonly saving: boolean
+  readonly onExchangeLengths: () => void
+  readonly onDiscard: () => void
+}
+
+/** Checks of what is typed, what the page would say if it were saved, and the way to save it. */
+export function VisitAside({ reading, consequence, faults, saving, onExchangeLengths, onDiscard }: AsideProps) {
+  return (
+    <aside className="aside visit-aside" aria-label="Checks and result">
+      <section className="card answer" aria-labelledby="checks-title">
+        <h2 id="checks-title">Checks</h2>
+        <Checks consequence={consequence} faults={faults} onExchangeLengths={onExchangeLengths} />
+      </section>
+      <section className="card answer" aria-labelledby="saved-title">
+        <h2 id="saved-title">If saved now</h2>
+        <div aria-live="polite">{consequence ? <Result reading={reading} consequence={consequence} /> : <p className="soft">Nothing is entered yet.</p>}</div>
+        <div className="form-actions">
+          <button type="submit" className="primary" disabled={saving}>
+            Save visit
+          </button>
+          <button type="button" onClick={onDiscard}>
+            Discard
+          </button>
+        </div>
+        <p className="soft small">Kept on this computer until saved.</p>
+      </section>
+    </aside>
+  )
+}
+
+function Checks({
+  consequence,
+  faults,
+  onExchangeLengths,
+}: Pick<AsideProps, "consequence" | "faults" | "onExchangeLengths">) {
+  if (!consequence) return <p className="soft">Nothing is entered yet.</p>
+  const { checks, stillOwed, assessment } = consequence
+  const doubts = checks.filter(isDoubt)
+  const exchanged = doubts.some(({ kind }) => kind === "eyes-exchanged")
+  const others = checks.filter((check) => !isDoubt(check))
+  return (
+    <ul className="check-list">
+      {faults.map(({ eye, field, message }) => (
+        <li className="field-fault" key={`${eye} ${field}`}>
+          {capitalised(eye)} {FIELD_WORDS[field]}: {message}
+        </li>
+      ))}
+      {doubts.map(({ kind, path, why }) => (
+        <li key={`${kind} ${path}`} className="caution">
+          Look again: {why}.{" "}
+          {kind === "eyes-exchanged" && (
+            <button type="button" className="link" onClick={onExchangeLengths}>
+              exchange the lengths
+            </button>
+          )}
+        </li>
+      ))}
+      {!exchanged && faults.length === 0 && <li>The eyes do not look exchanged.</li>}
+      {others.map(({ kind, path, why }) => (
+        <li key={`${kind} ${path}`} className="soft">
+          {capitalised(why)}.
+        </li>
+      ))}
+      {stillOwed && (
+        <li>
+          {capitalised(stillOwed.step)} would still need: {stillOwed.needs.join(", ")}.
+        </li>
+      )}
+      {assessment.concerns.map(({ kind, why }) => (
+        <li key={`${kind} ${why}`} className="caution">
+          Concern for the clinician: {why}.
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function Result({ reading, consequence }: { readonly reading: CourseReading; readonly consequence: IfSaved }) {
+  const { growth, finding } = consequence.assessment
+  const certainty = certaintyInWords(growth)
+  return (
+    <>
+      <p className="middle">{growthInWords(growth.state)}</p>
+      {growth.mmPerYear === null ? (
+        <Reasons reasons={growth.reasons} />
+      ) : (
+        <p className="small">
+          {growthSentence(growth, reading.course.child.sex)} {certainty && `${capitalised(certainty)}.`}
+        </p>
+      )}
+      {finding.state !== "no-treatment" && (
+        <p className="small">
+          Is it the treatment? {findingInWords(finding.state)}
+          {finding.likelihoodRatio === null
+            ? "."
+            : `, ${odds(finding.likelihoodRatio)} ${finding.likelihoodRatio >= 1 ? "for it" : "against it"}.`}
+        </p>
+      )}
+    </>
+  )
+}
+
+const FIELD_WORDS = {
+  length: "length",
+  refraction: "refraction",
+  pupil: "pupil",
+  accommodation: "accommodation",
+  acuityFar: "far acuity",
+  acuityNear: "near acuity",
+} as const

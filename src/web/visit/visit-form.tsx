@@ -1,0 +1,189 @@
+import { type FormEvent, type KeyboardEvent, useDeferredValue, useEffect, useMemo, useRef, useState } from "react"
+import { type Eye, EYES } from "../../engine/course.js"
+import type { VisitBody, VisitCorrectionBody } from "../../server/contract/entry.js"
+import type { ChildView } from "../../server/contract/child.js"
+import { failureInWords, Refused } from "../client.js"
+import { newEntryId } from "../entry-id.js"
+import { Field } from "../parts/field.js"
+import { PageHeading } from "../parts/page-heading.js"
+import { useRecord } from "../queries.js"
+import type { CourseReading } from "../reading.js"
+import { limitFaults, serverFaults, withoutFields } from "./draft-faults.js"
+import { readDraft } from "./examination.js"
+import { ExaminationTable } from "./examination-table.js"
+import { fieldNotes } from "./field-notes.js"
+import { ifSaved } from "./if-saved.js"
+import { dropDraft, keepDraft } from "./kept-draft.js"
+import { isEmpty, type VisitDraft } from "./visit-draft.js"
+import { VisitAside } from "./visit-aside.js"
+import type { Correcting } from "./visit-page.js"
+
+interface VisitFormProps {
+  readonly view: ChildView
+  readonly reading: CourseReading
+  readonly start: VisitDraft
+  readonly draftName: string
+  readonly correcting: Correcting | null
+  readonly onSaved: (saved: ChildView, draft: VisitDraft) => void
+}
+
+/** Entry of one visit, both eyes side by side, by keyboard alone. */
+export function VisitForm({ view, reading, start, draftName, correcting, onSaved }: VisitFormProps) {
+  const form = useRef<HTMLFormElement>(null)
+  const [id] = useState(newEntryId)
+  const [draft, setDraft] = useState(start)
+  const [reason, setReason] = useState("")
+  const [empty, setEmpty] = useState(false)
+  const add = useRecord<VisitBody>(view.child.id, "visits")
+  const correct = useRecord<VisitCorrectionBody>(view.child.id, `visits/${correcting?.entryId}/correction`)
+  const request = correcting ? correct : add
+  const fromServer = serverFaults(request.error instanceof Refused ? request.error.problems : [])
+
+  useEffect(() => {
+    if (draft !== start && !isEmpty(draft)) keepDraft(draftName, draft)
+  }, [draft, start, draftName])
+  useEffect(() => {
+    form.current?.querySelector<HTMLInputElement>("[data-entry]")?.focus({ preventScroll: true })
+  }, [])
+
+  const read = useMemo(() => readDraft(draft, correcting?.visit), [draft, correcting])
+  const beyond = useMemo(() => limitFaults(read.visit), [read])
+  const ownFaults = [...read.faults, ...beyond]
+  // The engine follows a moment behind the typing, so that no key ever waits for it.
+  const sound = useDeferredValue(useMemo(() => withoutFields(read.visit, beyond), [read, beyond]))
+  const consequence = useMemo(
+    () => (isSound(sound.date, reading) ? ifSaved(reading, sound, correcting?.visit.date) : null),
+    [reading, sound, correcting],
+  )
+  const notes = useMemo(() => {
+    const notesOf = (eye: Eye) =>
+      isSound(sound.date, reading) ? fieldNotes({ draft, visit: sound, eye, reading }) : {}
+    return { right: notesOf("right"), left: notesOf("left") }
+  }, [draft, sound, reading])
+
+  const change = (next: VisitDraft) => {
+    setDraft(next)
+    setEmpty(false)
+    if (request.error) request.reset()
+  }
+  const focusFirstFault = () =>
+    requestAnimationFrame(() => form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus())
+
+  const save = (event?: FormEvent) => {
+    event?.preventDefault()
+    if (isEmpty(draft)) return setEmpty(true)
+    if (ownFaults.length > 0) return focusFirstFault()
+    const settle = { onSuccess: (saved: ChildView) => onSaved(saved, draft), onError: focusFirstFault }
+    if (correcting) correct.mutate({ visit: read.visit as VisitBody, reason, ...id }, settle)
+    else add.mutate({ ...(read.visit as VisitBody), ...id }, settle)
+  }
+  const onKeyDown = (event: KeyboardEvent<HTMLFormElement>) => {
+    if (event.key !== "Enter") return
+    const target = event.target as HTMLElement
+    if (event.ctrlKey || event.metaKey) {
+      event.preventDefault()
+      save()
+    } else if (target instanceof HTMLInputElement || target instanceof HTMLSelectElement) {
+      // Enter goes on to the next measurement; only the button or Ctrl with Enter saves.
+      event.preventDefault()
+      const entries = [...event.currentTarget.querySelectorAll<HTMLElement>("[data-entry]")]
+      const next = entries.find((entry) => target.compareDocumentPosition(entry) & Node.DOCUMENT_POSITION_FOLLOWING)
+      ;(next ?? event.currentTarget.querySelector<HTMLElement>("button.primary"))?.focus()
+    }
+  }
+  const failure = request.error && !(request.error instanceof Refused) ? failureInWords(request.error) : null
+  const general = [
+    ...(failure ? [failure] : []),
+    ...(request.error instanceof Refused && request.error.problems.length === 0 ? [request.error.title] : []),
+    ...fromServer.general,
+    ...(empty ? ["Nothing is entered yet."] : []),
+  ]
+  return (
+    <form ref={form} onSubmit={save} onKeyDown={onKeyDown} noValidate>
+      <div className="page-head">
+        <PageHeading title={`${view.child.name}, ${correcting ? "correct a visit" : "visit"}`} />
+        <p className="soft small">
+          <kbd>Enter</kbd> next measurement · <kbd>Tab</kbd> every field · <kbd>Ctrl</kbd> <kbd>Enter</kbd> save
+        </p>
+      </div>
+      <div role="alert">
+        {general.map((text) => (
+          <p className="form-fault" key={text}>
+            {text}
+          </p>
+        ))}
+      </div>
+      <div className="with-aside visit">
+        <section className="card" aria-label="Measurements">
+          <div className="form-row visit-head">
+            <Field label="Day of the visit" fault={fromServer.date ?? dateFault(draft.date, reading)}>
+              {(control) => (
+                <input
+                  {...control}
+                  type="date"
+                  max={reading.today}
+                  value={draft.date}
+                  onChange={(event) => change({ ...draft, date: event.target.value })}
+                />
+              )}
+            </Field>
+            {correcting && (
+              <Field label="Why is it corrected?" fault={fromServer.reason}>
+                {(control) => (
+                  <input
+                    {...control}
+                    value={reason}
+                    onChange={(event) => {
+                      setReason(event.target.value)
+                      if (request.error) request.reset()
+                    }}
+                  />
+                )}
+              </Field>
+            )}
+          </div>
+          <ExaminationTable
+            draft={draft}
+            onChange={change}
+            faults={[...ownFaults, ...fromServer.fields]}
+            notes={notes}
+            checks={consequence?.checks ?? []}
+            devices={devicesOf(reading)}
+          />
+        </section>
+        <VisitAside
+          reading={reading}
+          consequence={isEmpty(draft) ? null : consequence}
+          faults={ownFaults}
+          saving={request.isPending}
+          onExchangeLengths={() => change(exchanged(draft))}
+          onDiscard={() => {
+            dropDraft(draftName)
+            change(start)
+          }}
+        />
+      </div>
+    </form>
+  )
+}
+
+function dateFault(date: string, { today, course }: CourseReading): string | undefined {
+  if (date === "") return "the day of the visit is needed"
+  if (date > today) return "must not lie in the future"
+  return date < course.child.born ? "must not lie before birth" : undefined
+}
+
+const isSound = (date: string, reading: CourseReading): boolean => dateFault(date, reading) === undefined
+
+function exchanged(draft: VisitDraft): VisitDraft {
+  return {
+    ...draft,
+    right: { ...draft.right, length: draft.left.length },
+    left: { ...draft.left, length: draft.right.length },
+  }
+}
+
+function devicesOf({ course }: CourseReading): readonly string[] {
+  const names = course.visits.flatMap((visit) => EYES.map((eye) => visit[eye]?.axialLength?.device))
+  return [...new Set(names.filter((name) => name !== undefined))]
+}

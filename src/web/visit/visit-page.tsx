@@ -1,0 +1,89 @@
+import { useNavigate } from "@tanstack/react-router"
+import { useMemo, useState } from "react"
+import { dateWords } from "../../chart/words.js"
+import type { Visit } from "../../engine/course.js"
+import type { ChildView } from "../../server/contract/child.js"
+import type { PracticeAnswer } from "../../server/contract/practice.js"
+import { failureInWords } from "../client.js"
+import { leaveMessage } from "../flash.js"
+import { PageHeading } from "../parts/page-heading.js"
+import { useChild, usePractice } from "../queries.js"
+import { readCourse } from "../reading.js"
+import { growthLine } from "../words.js"
+import { dropDraft, keepInstruments, keptDraft, keptInstruments } from "./kept-draft.js"
+import { draftOf, emptyDraft, type VisitDraft } from "./visit-draft.js"
+import { VisitForm } from "./visit-form.js"
+
+/** `corrects` is the entry of the visit that is corrected; without it a new visit is entered. */
+export function VisitPage({ childId, corrects }: { readonly childId: string; readonly corrects?: string | undefined }) {
+  const child = useChild(childId)
+  const practice = usePractice()
+  const failure = child.error ?? practice.error
+  if (failure) {
+    return (
+      <>
+        <PageHeading title="This visit cannot be entered" />
+        <p className="form-fault">{failureInWords(failure)}</p>
+      </>
+    )
+  }
+  if (!child.data || !practice.data) return <p className="soft">Loading</p>
+  return <VisitOf view={child.data} practice={practice.data} corrects={corrects} />
+}
+
+export interface Correcting {
+  readonly entryId: string
+  readonly visit: Visit
+}
+
+function VisitOf(props: {
+  readonly view: ChildView
+  readonly practice: PracticeAnswer
+  readonly corrects: string | undefined
+}) {
+  const { view, practice, corrects } = props
+  const navigate = useNavigate()
+  const reading = useMemo(() => readCourse(view.course, practice), [view.course, practice])
+  const correcting = correctedVisit(view, corrects)
+  const draftName = corrects ?? view.child.id
+  const [start] = useState((): VisitDraft => {
+    const instruments = keptInstruments()
+    return (
+      keptDraft(draftName) ??
+      (correcting ? draftOf(correcting.visit, instruments) : emptyDraft(practice.today, instruments))
+    )
+  })
+  if (corrects && !correcting) {
+    return (
+      <>
+        <PageHeading title="This visit cannot be corrected" />
+        <p>It is not in force any more: it was corrected or withdrawn before.</p>
+      </>
+    )
+  }
+  const onSaved = (saved: ChildView, draft: VisitDraft) => {
+    dropDraft(draftName)
+    keepInstruments(draft)
+    const { assessment } = readCourse(saved.course, practice)
+    leaveMessage(
+      `Visit of ${dateWords(draft.date)} ${correcting ? "corrected" : "saved"}. Growth now: ${growthLine(assessment)}.`,
+    )
+    navigate({ to: "/children/$childId", params: { childId: view.child.id } })
+  }
+  return (
+    <VisitForm
+      view={view}
+      reading={reading}
+      start={start}
+      draftName={draftName}
+      correcting={correcting}
+      onSaved={onSaved}
+    />
+  )
+}
+
+function correctedVisit(view: ChildView, corrects: string | undefined): Correcting | null {
+  const entry = view.entries.find(({ id, supersededBy }) => id === corrects && supersededBy === null)
+  const visit = view.course.visits.find(({ date }) => date === entry?.date)
+  return entry && visit ? { entryId: entry.id, visit } : null
+}
