@@ -7,6 +7,7 @@ import { LARGEST_FILE_BYTES, limits } from "./limits.js"
 import { pathText, problem, WHOLE_FILE } from "./problem.js"
 import { ruleProblems } from "./rules.js"
 import { COURSE_FILE_VERSION, courseSchema } from "./schema.js"
+import { tooLarge } from "./too-large.js"
 
 export type ReadCourse =
   | {
@@ -89,13 +90,6 @@ function parsedJson(text: string): { readonly value: unknown } | { readonly prob
     const message = `The file is not JSON${place}.`
     return { problem: { ...notJson, value: fault?.found ?? null, message } }
   }
-}
-
-/** The fault of a file that is refused by its size alone, before a byte of it is parsed. */
-export function tooLarge(bytes: number): Problem {
-  const value = `${(bytes / 1_000_000).toFixed(1)} MB`
-  const allowed = `at most ${LARGEST_FILE_BYTES / 1_000_000} MB`
-  return { path: WHOLE_FILE, value, allowed, message: `The file must be ${allowed}; it is ${value}.` }
 }
 
 /** Lists no child's course can have; refused by their length alone, so that junk costs no time. */

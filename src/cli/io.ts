@@ -1,0 +1,17 @@
+import type { CalendarDate } from "../engine/course.js"
+import type { Problem } from "../engine/problem.js"
+
+/** 0 done, 1 the input is at fault, 2 the command was not understood. */
+export type ExitCode = 0 | 1 | 2
+
+/** All that a command may touch. Commands are functions of their arguments and of this, so tests need no process. */
+export interface Io {
+  /** The answer, and with `--json` one JSON document and nothing else. */
+  readonly out: (text: string) => void
+  /** Everything else a person should read. */
+  readonly error: (text: string) => void
+  /** The text of a file, or of stdin for "-"; larger files than a course file can be are not read. */
+  readonly read: (file: string) => Promise<{ readonly text: string } | { readonly problem: Problem }>
+  /** The one place where the command line reads the clock. */
+  readonly today: () => CalendarDate
+}

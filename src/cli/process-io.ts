@@ -1,0 +1,62 @@
+import { createReadStream } from "node:fs"
+import { stat } from "node:fs/promises"
+import type { CalendarDate } from "../engine/course.js"
+import { LARGEST_FILE_BYTES } from "../interop/course/limits.js"
+import { WHOLE_FILE } from "../interop/course/problem.js"
+import { tooLarge } from "../interop/course/too-large.js"
+import type { Io } from "./io.js"
+
+/** The terminal, the files and the clock of this process. */
+export const processIo: Io = {
+  out: (text) => process.stdout.write(text),
+  error: (text) => process.stderr.write(text),
+  read,
+  today: localDay,
+}
+
+async function read(file: string): ReturnType<Io["read"]> {
+  try {
+    if (file !== "-") {
+      const { size } = await stat(file)
+      if (size > LARGEST_FILE_BYTES) return { problem: tooLarge(size) }
+    }
+    return await textOf(file === "-" ? process.stdin : createReadStream(file))
+  } catch (cause) {
+    return { problem: unreadable(file, cause) }
+  }
+}
+
+// Counted while it arrives: the size of a pipe is not known before its end, which may never come.
+async function textOf(stream: AsyncIterable<Uint8Array>): ReturnType<Io["read"]> {
+  const parts: Uint8Array[] = []
+  let bytes = 0
+  for await (const part of stream) {
+    bytes += part.length
+    if (bytes > LARGEST_FILE_BYTES) return { problem: tooLarge(bytes) }
+    parts.push(part)
+  }
+  return { text: Buffer.concat(parts).toString("utf8") }
+}
+
+function unreadable(file: string, cause: unknown) {
+  const code = (cause as { readonly code?: unknown } | null)?.code
+  const reasons: Readonly<Record<string, string>> = {
+    ENOENT: "there is no such file",
+    EISDIR: "it is a folder",
+    EACCES: "reading it is not permitted",
+  }
+  const reason = reasons[String(code)] ?? (cause instanceof Error ? cause.message : String(cause))
+  return {
+    path: WHOLE_FILE,
+    value: file,
+    allowed: "a file that can be read",
+    message: `${file} cannot be read: ${reason}.`,
+  }
+}
+
+/** Today where this computer stands; the day of a visit is a local day, not one of Greenwich. */
+function localDay(): CalendarDate {
+  const now = new Date()
+  const two = (part: number) => String(part).padStart(2, "0")
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+}

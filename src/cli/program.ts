@@ -1,0 +1,145 @@
+import { Command, CommanderError, InvalidArgumentError, Option } from "commander"
+import { dayNumberOrNull } from "../engine/calendar.js"
+import type { CalendarDate } from "../engine/course.js"
+import { METHOD_VERSION } from "../engine/method.js"
+import type { ExitCode, Io } from "./io.js"
+
+/**
+ * The command line: what each verb takes. The verbs themselves are loaded when called, so that each starts fast.
+ *
+ * Exit codes: 0 done, 1 the input is at fault, 2 the command was not understood.
+ */
+export async function runCommandLine(argv: readonly string[], io: Io): Promise<ExitCode> {
+  let code: ExitCode = 0
+  const program = programOf(io, (next) => {
+    code = next
+  })
+  try {
+    await program.parseAsync(argv.map(withoutMinusAtStart), { from: "user" })
+    return code
+  } catch (cause) {
+    if (!(cause instanceof CommanderError)) throw cause
+    return cause.exitCode === 0 ? 0 : 2
+  }
+}
+
+/** A prescription such as "-2.25 -0.50 x 180" begins like an option; a blank before it keeps it an argument. */
+const withoutMinusAtStart = (word: string): string => (/^-[.\d]/.test(word) ? ` ${word}` : word)
+
+function programOf(io: Io, exit: (code: ExitCode) => void): Command {
+  const program = new Command("lengthwise")
+    .description(
+      "Is this child's eye growing slowly enough, is it the treatment, and what is owed next. Not a medical device.",
+    )
+    .version(`Lengthwise, method ${METHOD_VERSION}`)
+    .exitOverride()
+    .configureOutput({ writeOut: io.out, writeErr: io.error })
+    .showHelpAfterError("(lengthwise --help, or lengthwise VERB --help, says what is taken)")
+    .helpCommand(false)
+
+  /** A verb with the two options that all share. `load` brings its code when it is called. */
+  const verb = (
+    name: string,
+    description: string,
+    load: () => Promise<{ run: (args: never, io: Io) => Promise<ExitCode> }>,
+    argumentsOf: (command: Command) => object = (command) => command.opts(),
+  ): Command => {
+    const command = program.command(name).description(description)
+    return command
+      .option("--json", "one JSON document on stdout, messages on stderr")
+      .action(async () => exit(await (await load()).run(argumentsOf(command) as never, io)))
+  }
+  const withFile = (command: Command) => ({ file: command.args[0], ...command.opts() })
+
+  verb(
+    "assess",
+    "what the figures say of growth, and apart from it of the treatment",
+    () => import("./commands/assess.js"),
+    withFile,
+  )
+    .argument("<file>", COURSE_FILE)
+    .addOption(asOf())
+    .addOption(why())
+  verb(
+    "forecast",
+    "where the eyes go, untreated and as treated",
+    () => import("./commands/forecast.js"),
+    withFile,
+  )
+    .argument("<file>", COURSE_FILE)
+    .requiredOption("--to-age <years>", "age up to which the lines are drawn", number)
+    .addOption(asOf())
+    .addOption(why())
+  verb("centile", "where a length stands among peers", () => import("./commands/centile.js"))
+    .requiredOption("--al <mm>", "axial length in mm", number)
+    .requiredOption("--age <years>", "age in years, with decimals", number)
+    .addOption(
+      new Option("--sex <sex>", "sex of the child").choices(["female", "male"]).makeOptionMandatory(),
+    )
+    .addOption(
+      new Option("--ancestry <ancestry>", "picks a reference when none is named").choices(ANCESTRIES),
+    )
+    .option("--reference <id>", "reference to place the length on")
+    .addOption(why())
+  verb(
+    "refraction",
+    "readings of one eye as power vector and printed prescription",
+    () => import("./commands/refraction.js"),
+    (command) => ({
+      readings: command.args.map((reading) => reading.trim()),
+      ...command.opts(),
+    }),
+  )
+    .argument("<readings...>", 'such as "-2.25 -0.50 x 180"')
+    .option("--vertex-mm <mm>", "take the powers to the cornea from this vertex distance", number)
+    .addOption(why())
+  verb("due", "what is owed to the child, and when", () => import("./commands/due.js"), withFile)
+    .argument("<file>", COURSE_FILE)
+    .addOption(asOf())
+    .option("--protocol <file>", "a practice's own protocol instead of the standard one")
+    .addOption(why())
+  verb("order", "how a strength of drops is made from stock", () => import("./commands/order.js"))
+    .requiredOption("--concentration <percent>", "strength ordered, % w/v", number)
+    .requiredOption("--stock <percent>", "strength of the stock, % w/v", number)
+    .requiredOption("--bottles <count>", "how many bottles", number)
+    .requiredOption("--volume-ml <ml>", "volume of one bottle, mL", number)
+    .option("--smallest-volume-ml <ml>", "smallest volume the measuring device allows, mL", number)
+    .addOption(why())
+  verb("method", "version, parameters, sources and grades", () => import("./commands/method.js"))
+  verb("schema", "the JSON Schema of the course file", () => import("./commands/schema.js"))
+  program
+    .command("serve")
+    .description("start the server on a data folder, which is made if absent")
+    .requiredOption("--data <folder>", "data folder")
+    .requiredOption("--port <number>", "port on 127.0.0.1", port)
+    .option("--demo", "load the demo practice into an empty folder", false)
+    .action(async (options) => exit(await (await import("./commands/serve.js")).run(options, io)))
+  return program
+}
+
+const COURSE_FILE = 'course file, or "-" for stdin'
+const ANCESTRIES = ["east-asian", "european", "south-asian", "african", "other", "unstated"]
+
+const asOf = () =>
+  new Option("--as-of <date>", "day the question is asked for, YYYY-MM-DD (default: today)").argParser(date)
+const why = () =>
+  new Option("--why", "the inputs, the formula in words, the parameters, the sources, the grade")
+
+function date(text: string): CalendarDate {
+  if (dayNumberOrNull(text) === null) throw new InvalidArgumentError("It must be a day written YYYY-MM-DD.")
+  return text
+}
+
+function number(text: string): number {
+  const value = Number(text)
+  if (text.trim() === "" || !Number.isFinite(value)) throw new InvalidArgumentError("It must be a number.")
+  return value
+}
+
+function port(text: string): number {
+  const value = number(text)
+  if (!Number.isInteger(value) || value < 0 || value > 65_535) {
+    throw new InvalidArgumentError("It must be a whole number from 0 to 65535.")
+  }
+  return value
+}

@@ -1,0 +1,92 @@
+import { dayNumber } from "../engine/calendar.js"
+import type { CalendarDate } from "../engine/course.js"
+
+/** Figures and dates as they are read aloud from a terminal. */
+
+const MONTHS = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+]
+
+/** "10 January 2025" */
+export function dateInWords(date: CalendarDate): string {
+  const [year, month, day] = date.split("-").map(Number)
+  return `${day} ${MONTHS[(month ?? 1) - 1]} ${year}`
+}
+
+/** Fixed decimals, never "-0.00". */
+export function fixed(value: number, decimals = 2): string {
+  const text = value.toFixed(decimals)
+  return Number(text) === 0 ? (0).toFixed(decimals) : text
+}
+
+/** Up to four digits that count, no trailing zeros: 0.272, 1.03, 12. */
+export const inDigits = (value: number): string => String(Number(value.toPrecision(4)))
+
+/** Whole per cent; a share that only rounds to nothing or all is not said to be it. */
+export function percent(share: number): string {
+  const rounded = Math.round(100 * share)
+  if (rounded === 0 && share > 0) return "under 1 %"
+  if (rounded === 100 && share < 1) return "over 99 %"
+  return `${rounded} %`
+}
+
+/** "9 years and 10 months", completed. */
+export function ageInWords({ born, on }: { readonly born: CalendarDate; readonly on: CalendarDate }): string {
+  const [from, to] = [born, on].map((date) => date.split("-").map(Number)) as [number[], number[]]
+  const [y0 = 0, m0 = 0, d0 = 0] = from
+  const [y1 = 0, m1 = 0, d1 = 0] = to
+  const months = (y1 - y0) * 12 + (m1 - m0) - (d1 < d0 ? 1 : 0)
+  return `${counted(Math.floor(months / 12), "year")} and ${counted(months % 12, "month")}`
+}
+
+export const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? "" : "s"}`
+
+export const daysBetween = ({
+  from,
+  to,
+}: {
+  readonly from: CalendarDate
+  readonly to: CalendarDate
+}): number => dayNumber(to) - dayNumber(from)
+
+/** A sentence from words that may lack a capital or a full stop. */
+export function sentence(words: string): string {
+  const text = words.charAt(0).toUpperCase() + words.slice(1)
+  return /[.?!]$/.test(text) ? text : `${text}.`
+}
+
+const WIDTH = 100
+
+/** Words in lines of a terminal, every line after `indent` blanks. */
+export function paragraph(words: string, indent = 2): string {
+  const blanks = " ".repeat(indent)
+  const lines: string[] = []
+  let line = ""
+  for (const word of words.split(/\s+/).filter((part) => part !== "")) {
+    if (line !== "" && indent + line.length + 1 + word.length > WIDTH) {
+      lines.push(line)
+      line = word
+    } else line = line === "" ? word : `${line} ${word}`
+  }
+  return [...lines, line].map((text) => `${blanks}${text}\n`).join("")
+}
+
+/** A heading, then paragraphs; nothing at all when there are none. */
+export function section(heading: string, paragraphs: readonly string[]): string {
+  if (paragraphs.length === 0) return ""
+  return `${heading}\n${paragraphs.map((words) => paragraph(words)).join("")}\n`
+}
+
+export const CAUTION =
+  "Not a medical device. It supports and never replaces a licensed clinician's judgement; local law, product licences and the pharmacist decide."
