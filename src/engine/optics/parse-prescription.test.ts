@@ -88,7 +88,9 @@ describe("a prescription is refused with every fault", () => {
 
   it("all at once, each under the path of the caller", () => {
     const answer = parsePrescription("-40 -20 x 200", "visits[0].right")
-    const paths = "problems" in answer ? answer.problems.map((problem) => problem.path) : []
-    expect(paths).toEqual(["visits[0].right.sphere", "visits[0].right.cylinder", "visits[0].right.axis"])
+    const problems = "problems" in answer ? answer.problems : []
+    const paths = ["visits[0].right.sphere", "visits[0].right.cylinder", "visits[0].right.axis"]
+    expect(problems.map((problem) => problem.path)).toEqual(paths)
+    for (const [i, path] of paths.entries()) expect(problems[i]!.message).toContain(`${path} must be`)
   })
 })
