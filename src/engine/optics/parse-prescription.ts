@@ -105,7 +105,7 @@ function problemAt(path: string) {
   }): Problem => {
     const at = part === "prescription" ? path || part : path === "" ? part : `${path}.${part}`
     const message =
-      value === null ? `${part} is missing: ${allowed} is needed` : `${at} must be ${allowed}, not "${value}"`
+      value === null ? `${at} is missing: ${allowed} is needed` : `${at} must be ${allowed}, not "${value}"`
     return { path: at, value, allowed, message }
   }
 }

@@ -10,7 +10,7 @@ export type ReferenceOrder = Readonly<Record<Measure, Partial<Readonly<Record<An
  * What the shipped references fit. Length tables exist for Europe and white Californians only; the six Guangzhou cells of
  * refraction show one tail at two ages and are nobody's default.
  */
-export const SHIPPED_ORDER: ReferenceOrder = {
+const SHIPPED_ORDER: ReferenceOrder = {
   "axial-length": { european: ["al-europe-sexed-approx", "olsm-al"] },
   "spherical-equivalent": { european: ["truckenbrod2020-se", "olsm-se"] },
 }
