@@ -47,7 +47,7 @@ export function naturalGrowth({
     (child.ancestry === "east-asian" ? value("eastAsianFactor") : 1) *
     (child.sex === "female" ? value("girlFactor") : value("boyFactor"))
   const { amplitude, peakDay } = season(latitudeDegrees, parameters)
-  const peak = (dayNumber("2000-01-01") + peakDay - 1 - dayNumber(child.born)) / DAYS_PER_YEAR - 10
+  const peak = (dayNumber("2000-01-01") + peakDay - dayNumber(child.born)) / DAYS_PER_YEAR - 10
 
   const primitive = (k: number, x: number): number => {
     const angle = TURN * (x - peak)

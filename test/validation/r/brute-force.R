@@ -9,12 +9,13 @@
 #   r_e(t) = r0_e - kappa (L_e(t) - L0_e) + offset + noise               up to the start of the first treatment
 # N is natural growth since the child's first figure, C_j the part of it in the nights under treatment j.
 
+# Values of the parameter file as of 25 November 2026; the comparison gives the engine these same ones.
 p <- list(
   rateAt10MmPerYear = 0.272, eastAsianFactor = 1.3, girlFactor = 1.03, boyFactor = 0.97,
   declineBefore13PerYear = 0.125, declineAfter13PerYear = 0.3, kneeAgeYears = 13,
   seasonAmplitude = 0.25, seasonPeakDayOfYearNorth = 355, seasonPeakDayOfYearSouth = 172, tropicLatitudeDegrees = 10,
   logPaceSd = 0.31, wobbleMmPerSqrtYear = 0.093, wobbleCorrelationBetweenEyes = 0.88, eyeDifferenceSd = 0.114,
-  opticalSessionSdMm = 0.016, opticalReadingSdMm = 0.0402, opticalUsualReadings = 5,
+  opticalSessionSdMm = 0.016, opticalReadingSdMm = 0.0312, opticalUsualReadings = 3,
   ultrasoundSessionSdMm = 0.18, deviceChangeSdMm = 0.03,
   dioptresPerMm = 1.9, cycloplegicAutorefractionSdD = 0.2, dryAutorefractionSdD = 0.4, subjectiveSdD = 0.25,
   retinoscopySdD = 0.25, dryAutorefractionBiasD = -0.55, methodChangeSdD = 0.25, refractionSharedShare = 0.5,
@@ -126,13 +127,15 @@ scenario <- function(id) {
     )
   })
 
-  # Lengths asked for: at the last length, and at 18 years with the last treatment's nights all covered, or none of them
-  # from the last length on.
+  # Lengths asked for: at the last length, and at 18 years, with no treatment from the last length on or with the last one
+  # continued at the share of its nights covered so far.
   target <- function(eye, at, treatedOn) {
     j <- nrow(course)
     C <- sapply(seq_along(spansSeen), function(i) grownTreated(at, child, spansSeen[[i]]))
     open <- is.na(course$to[j]) || course$to[j] == "" || day(course$to[j]) > last
-    if (treatedOn && open && at > last) C[j] <- C[j] + grown(last, at, child)
+    nights <- last - day(course$from[j])
+    share <- if (nights > 0) sum(spansSeen[[j]]$to - spansSeen[[j]]$from) / nights else 1
+    if (treatedOn && open && at > last) C[j] <- C[j] + share * grown(last, at, child)
     list(eye = eye, length = TRUE, years = (at - first) / 365.25, N = grown(first, at, child), C = C)
   }
   eyes <- unique(lengths$eye)
@@ -287,6 +290,10 @@ answer <- function(id) {
 }
 
 parameters <- paste(sprintf("    \"%s\": %s", names(p), sapply(p, number)), collapse = ",\n")
+trials <- paste(sprintf("    { \"kind\": \"%s\", \"concentrationPercent\": %s, \"mean\": %s, \"sd\": %s }", effects$kind,
+  ifelse(is.na(effects$concentration), "null", number(effects$concentration)), number(effects$mean), number(effects$sd)),
+  collapse = ",\n")
 cat("{\n  \"madeBy\": \"test/validation/r/brute-force.R, ", R.version.string, "\",\n  \"parameters\": {\n", parameters,
-  "\n  },\n  \"children\": {\n", paste(sapply(children$child, answer), collapse = ",\n"), "\n  }\n}\n",
+  "\n  },\n  \"parameterSds\": { \"dioptresPerMm\": ", number(dioptresPerMmSd), ", \"dryAutorefractionBiasD\": ",
+  number(dryAutorefractionBiasSdD), " },\n  \"effects\": [\n", trials, "\n  ],\n  \"children\": {\n", paste(sapply(children$child, answer), collapse = ",\n"), "\n  }\n}\n",
   sep = "", file = "../fixtures/growth-brute-force.json")
