@@ -1,22 +1,33 @@
-import { type Migration, Migrator } from "kysely"
+import { type Kysely, sql } from "kysely"
 import type { OpenDatabase } from "./driver.js"
 import { recordTables } from "./migrations/0001-record.js"
 import { RecordError } from "./record-error.js"
+import type { Tables } from "./tables.js"
 
-/** The steps in their order; a step that was ever released is never edited, a change is a new step. */
-const steps = (database: OpenDatabase): Readonly<Record<string, Migration>> => ({
-  "0001-record": { up: (queries) => recordTables(queries, database) },
-})
+type Step = (queries: Kysely<Tables>, database: OpenDatabase) => Promise<void>
 
-/** Brings the database to the shape this program expects. Safe to call on every start. */
+/** The steps in their order. A step that was ever released is never edited: a change is a new step. */
+const STEPS: readonly (readonly [name: string, step: Step])[] = [["0001-record", recordTables]]
+
+/**
+ * Brings the database to the shape this program expects; safe to call on every start. Each step is one transaction
+ * together with the note that it was done, so a step is never found half done.
+ */
 export async function migrate(database: OpenDatabase): Promise<void> {
-  const migrator = new Migrator({
-    db: database.queries,
-    provider: { getMigrations: async () => steps(database) },
-  })
-  const { error } = await migrator.migrateToLatest()
-  if (error)
-    throw new RecordError("the record can't be brought up to date; was it written by a newer version?", {
-      cause: error,
+  const { queries } = database
+  await sql`CREATE TABLE IF NOT EXISTS migrations (name text PRIMARY KEY)`.execute(queries)
+  const { rows } = await sql<{ name: string }>`SELECT name FROM migrations`.execute(queries)
+  const done = new Set(rows.map(({ name }) => name))
+  const unknown = [...done].filter((name) => !STEPS.some(([known]) => known === name))
+  if (unknown.length > 0)
+    throw new RecordError(
+      `the record was written by a newer version of Lengthwise, which knows ${unknown.join(", ")}; use that version`,
+    )
+  for (const [name, step] of STEPS) {
+    if (done.has(name)) continue
+    await queries.transaction().execute(async (transaction) => {
+      await step(transaction, database)
+      await sql`INSERT INTO migrations (name) VALUES (${name})`.execute(transaction)
     })
+  }
 }

@@ -3,7 +3,7 @@ import { type ChainReport, verifyChain } from "./chain.js"
 import { findChild, type ListedChild, type ListQuery, listChildren, rebuildChildren } from "./children.js"
 import { courseFrom, currentEntriesOfMany } from "./courses.js"
 import type { OpenDatabase } from "./driver.js"
-import { appendEntries, currentOf, entriesOf, type Saved } from "./entries.js"
+import { appendEntries, entriesOf, type Saved } from "./entries.js"
 import type { Draft, Entry } from "./entry.js"
 import { clearLogInAttempts, type LogInAttempts, logInAttempts, setLogInAttempts } from "./log-in-attempts.js"
 import { addPerson, type NewPerson, type Person, peopleOf, personByLogIn, setPasswordHash } from "./people.js"
@@ -29,17 +29,20 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
     children: (query: ListQuery) => listChildren(queries, id, query),
     child: (child: string): Promise<ListedChild | null> => findChild(queries, id, child),
     /**
-     * The course of a child of this practice, null when there is no such child. The entries named in `without` are
-     * left out, as if they had never been recorded.
+     * The course of a child of this practice, null when there is no such child. Entries named in `without`, and what
+     * took their place since, are left out as if they had never been recorded.
      */
     async courseOf(
       child: string,
       { without = [] }: { readonly without?: readonly (string | undefined)[] } = {},
     ): Promise<Course | null> {
-      const entries = currentOf(await entriesOf(queries, id, child))
+      const entries = await entriesOf(queries, id, child)
       if (entries.length === 0) return null
+      const left = new Set(without)
+      for (const { id: entryId, supersedes } of entries)
+        if (supersedes !== null && left.has(supersedes)) left.add(entryId)
       return courseFrom(
-        entries.filter((entry) => !without.includes(entry.id)),
+        entries.filter((entry) => entry.kind === "child" || !left.has(entry.id)),
         practice,
       )
     },

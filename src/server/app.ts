@@ -33,8 +33,7 @@ export interface AppOptions {
 export async function buildApp({ record, clock, staticFolder, log }: AppOptions): Promise<FastifyInstance> {
   const app = fastify({
     bodyLimit: LARGEST_BODY_BYTES,
-    disableRequestLogging: true,
-    logger: log ? { level: "error", file: "/dev/stderr" } : false,
+    logger: log ? { level: "error", stream: process.stderr } : false,
   })
   const context: Context = {
     record,

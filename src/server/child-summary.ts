@@ -1,7 +1,10 @@
+import { assess } from "../engine/assess.js"
 import type { PracticeSettings } from "../engine/assessment.js"
-import { ageYears } from "../engine/calendar.js"
 import type { CalendarDate, Course } from "../engine/course.js"
+import { duties, nextDuty } from "../engine/protocol/duties.js"
+import { standardProtocol } from "../engine/protocol/standard.js"
 import { treatmentName } from "../engine/protocol/treatment-name.js"
+import { evidence } from "../evidence/index.js"
 import type { ListedChild } from "../record/index.js"
 import type { ChildSummary } from "./contract/child.js"
 
@@ -9,19 +12,27 @@ import type { ChildSummary } from "./contract/child.js"
 function childSummary({
   course,
   today,
+  settings,
 }: {
   readonly course: Course
   readonly today: CalendarDate
   readonly settings: PracticeSettings
 }): ChildSummary {
+  const { ageYears, growth, finding } = assess({ course, asOf: today, evidence, settings })
   const inUse = (course.treatments ?? []).filter(({ from, to }) => from <= today && (!to || to > today))
   return {
-    ageYears: ageYears({ born: course.child.born, on: today }),
-    growth: null,
-    finding: null,
-    nextDuty: null,
+    ageYears,
+    growth: { state: growth.state, mmPerYear: growth.mmPerYear },
+    finding: { state: finding.state },
+    nextDuty: dutyInShort(course, today),
     treatment: inUse.length === 0 ? null : inUse.map(treatmentName).join(", "),
   }
+}
+
+function dutyInShort(course: Course, today: CalendarDate): ChildSummary["nextDuty"] {
+  const next = nextDuty(duties({ course, protocol: standardProtocol, today }))
+  if (next?.state !== "overdue" && next?.state !== "open" && next?.state !== "upcoming") return null
+  return { step: next.step, due: next.due, state: next.state }
 }
 
 /** Summaries kept until the child's entries or the day change. */

@@ -27,6 +27,8 @@ export interface ServerOptions {
   readonly host?: string
   readonly staticFolder?: string
   readonly clock?: Clock
+  /** Where the address and the first log-in are told; the standard output unless said otherwise. */
+  readonly say?: (line: string) => void
 }
 
 export interface RunningServer {
@@ -45,7 +47,7 @@ const BUILT_PAGES = fileURLToPath(new URL("../web", import.meta.url))
 
 /** Serves a data folder until it is closed or the process is asked to end. One process at a time holds a folder. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
-  const { clock = machineClock, host = "127.0.0.1", port, staticFolder = BUILT_PAGES } = options
+  const { clock = machineClock, host = "127.0.0.1", port, staticFolder = BUILT_PAGES, say = print } = options
   const dataFolder = resolve(options.dataFolder)
   // Undone in reverse order, by a close as well as by a start that fails half-way.
   const undo: (() => unknown)[] = []
@@ -72,6 +74,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     })
     lock.note(`serving ${address}, process ${process.pid}`)
     undo.push(closeOnSignals(close))
+    for (const line of greeting({ address, logIn, pages })) say(line)
     return { address, ...(logIn ? { firstLogIn: logIn } : {}), close }
   } catch (error) {
     await close()
@@ -93,6 +96,28 @@ async function practiceOf(
   }
   await addPractice(database.queries, { ...practice, createdAt: new Date(nowMs).toISOString() })
   return practiceRecord(database, practice)
+}
+
+function greeting({
+  address,
+  logIn,
+  pages,
+}: {
+  readonly address: string
+  readonly logIn: FirstLogIn | undefined
+  readonly pages: string | undefined
+}): readonly string[] {
+  return [
+    `Lengthwise is at ${address}`,
+    ...(pages ? [] : ["The pages are not built; only the API is served."]),
+    ...(logIn?.password ? [`Log in as ${logIn.name} with the password ${logIn.password}`] : []),
+    ...(logIn ? [`The first log-in is kept in ${logIn.file} until its password is changed.`] : []),
+    "Ctrl+C stops it.",
+  ]
+}
+
+function print(line: string): void {
+  process.stdout.write(`${line}\n`)
 }
 
 function inventedChildren(_clock: Clock): readonly DemoChild[] {

@@ -50,9 +50,7 @@ describe("the embedded database", () => {
   it("says so when the record was written by a newer version", async () => {
     const database = openEmbedded(newFolder())
     await migrate(database)
-    await sql
-      .raw("INSERT INTO kysely_migration (name, timestamp) VALUES ('9999-future', '2030')")
-      .execute(database.queries)
+    await sql.raw("INSERT INTO migrations (name) VALUES ('9999-future')").execute(database.queries)
     await expect(migrate(database)).rejects.toThrow("newer version")
     await database.close()
   })

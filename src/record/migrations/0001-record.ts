@@ -1,8 +1,9 @@
 import { type Kysely, sql } from "kysely"
 import type { OpenDatabase } from "../driver.js"
+import type { Tables } from "../tables.js"
 
 /** The record as first released: practices, people, entries and what is derived from them, sessions. */
-export async function recordTables(queries: Kysely<unknown>, database: OpenDatabase): Promise<void> {
+export async function recordTables(queries: Kysely<Tables>, database: OpenDatabase): Promise<void> {
   const { schema } = queries
   await schema
     .createTable("practices")

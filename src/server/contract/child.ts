@@ -54,18 +54,14 @@ export const listQuery = z.object({
   page: z.coerce.number({ error: "a page number from 1" }).pipe(z.int().min(1).max(100_000)).default(1),
 })
 
-/** What the engine says of a child in one line; null where it has nothing to say. */
+/** What the engine says of a child in one line. */
 export const childSummary = z.object({
   ageYears: z.number(),
-  growth: z
-    .object({
-      state: z.enum(["near-normal", "slowed-growth", "as-untreated", "faster", "unclear"]),
-      mmPerYear: z.number().nullable(),
-    })
-    .nullable(),
-  finding: z
-    .object({ state: z.enum(["slowed", "not-slowed", "cannot-tell-yet", "no-treatment"]) })
-    .nullable(),
+  growth: z.object({
+    state: z.enum(["near-normal", "slowed-growth", "as-untreated", "faster", "unclear"]),
+    mmPerYear: z.number().nullable(),
+  }),
+  finding: z.object({ state: z.enum(["slowed", "not-slowed", "cannot-tell-yet", "no-treatment"]) }),
   nextDuty: z
     .object({ step: z.string(), due: day, state: z.enum(["open", "overdue", "upcoming"]) })
     .nullable(),

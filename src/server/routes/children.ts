@@ -1,5 +1,7 @@
 import type { FastifyInstance } from "fastify"
+import { assess } from "../../engine/assess.js"
 import type { Course } from "../../engine/course.js"
+import { evidence } from "../../evidence/index.js"
 import type { ChildBody } from "../../record/index.js"
 import { childSummaries } from "../child-summary.js"
 import { childViewOf } from "../child-view.js"
@@ -34,6 +36,14 @@ export function childrenRoutes(app: FastifyInstance, context: Context): void {
   })
 
   serveRoute(app, api.child, { answer: ({ params }) => childViewOf(record, params.id) })
+
+  serveRoute(app, api.assessment, {
+    answer: async ({ params, query }) => {
+      const course = await record.courseOf(params.id)
+      if (!course) throw noSuch("child", params.id)
+      return assess({ course, asOf: query.asOf ?? clock.today(), evidence, settings })
+    },
+  })
 
   serveRoute(app, api.addChild, {
     ownBodyCheck: true,
