@@ -46,6 +46,12 @@ describe("A change before the first check was done", () => {
     expect(then.duty(CHECK_AGAIN).due).toBe("2025-03-01")
   })
 
+  it("leaves a check on record that was missed long before the change", () => {
+    const late = [drops("2025-01-10", 0.05, "2025-09-01"), drops("2025-09-01", 0.025)]
+    const visits = [fullVisit("2025-01-10"), fullVisit("2025-07-10")]
+    expect(child({ treatments: late, visits }).on("2025-09-01").state("1-month check")).toBe("missed")
+  })
+
   it("keeps it when the visit of the change was that check", () => {
     const visits = [fullVisit("2025-01-10"), fullVisit("2025-02-01")]
     const then = child({ treatments, visits }).on("2025-02-01")
@@ -66,6 +72,18 @@ describe("Drops added to spectacles", () => {
 
   it("do not move the start of the course", () => {
     expect(child(story).on("2025-08-10").duty("24-month review").due).toBe("2027-01-10")
+  })
+})
+
+describe("Drops given up for spectacles", () => {
+  it("need no pupil and no accommodation at the reviews after", () => {
+    const treatments = [
+      drops("2025-01-10", 0.05, "2025-03-01"),
+      { kind: "lenslet-spectacles" as const, from: "2025-03-01" },
+    ]
+    expect(child({ treatments }).on("2025-06-10").duty("6-month review").needs).not.toContain(
+      "photopic pupil",
+    )
   })
 })
 

@@ -49,6 +49,15 @@ describe("A stop before 24 months", () => {
     expect(steps).not.toContain(STOP)
   })
 
+  it("leaves a review whose window was open when treatment ended", () => {
+    const treatments = [drops("2025-01-10", 0.05, "2025-06-20")]
+    expect(
+      child({ treatments, visits: reviews.slice(0, 2) })
+        .on("2025-07-01")
+        .state("6-month review"),
+    ).toBe("open")
+  })
+
   it("is checked 6 months later all the same", () => {
     expect(child(early).on("2025-10-01").duty(AFTER_STOP)).toMatchObject({
       due: "2026-03-15",
@@ -56,7 +65,17 @@ describe("A stop before 24 months", () => {
     })
   })
 
-  it("asks for no more bottles", () => {
+  it("asks for no more bottles from its first day on", () => {
+    expect(
+      child(early)
+        .on("2025-09-14")
+        .duties.map(({ kind }) => kind),
+    ).toContain("bottle")
+    expect(
+      child(early)
+        .on("2025-09-15")
+        .duties.map(({ kind }) => kind),
+    ).not.toContain("bottle")
     expect(
       child(early)
         .on("2025-10-01")
@@ -99,6 +118,12 @@ describe("6 months after the stop the eye is measured for rebound", () => {
     ).toBe("missed")
   })
 
+  it("a check that has not happened can still be made up for in the 3 months after it", () => {
+    expect(child(stopped).on("2027-10-01").state(AFTER_STOP)).toBe("overdue")
+    const late = child({ ...stopped, visits: [...reviews, growthVisit("2027-10-01")] }).on("2027-10-01")
+    expect(late.state(AFTER_STOP)).toBe("done")
+  })
+
   it("a check that never happened is missed after 9 months, and observation is owed instead", () => {
     const then = child(stopped).on("2027-10-20")
     expect(then.state(AFTER_STOP)).toBe("missed")
@@ -125,6 +150,11 @@ describe("Treatment taken up again after the check", () => {
     ])
   })
 
+  it("leaves the check after the stop owed while it is only planned", () => {
+    const treatments = [drops("2025-01-10", 0.05, "2027-01-10"), drops("2027-09-01", 0.05)]
+    expect(child({ treatments, visits: reviews }).on("2027-07-01").state(AFTER_STOP)).toBe("open")
+  })
+
   it("takes the check after the stop as its baseline", () => {
     expect(child(again).on("2027-07-09").state("baseline")).toBe("done")
   })
@@ -138,6 +168,13 @@ describe("A pause is not a stop", () => {
 
   it("the course goes on as counted from its first start", () => {
     expect(child(paused).on("2025-10-15").duty("12-month review").due).toBe("2026-01-10")
+  })
+
+  it("of up to 150 days", () => {
+    const after = (from: string) =>
+      child({ treatments: [drops("2025-01-10", 0.05, "2025-08-01"), drops(from, 0.05)] })
+    expect(after("2025-12-29").on("2026-01-05").duty("12-month review").due).toBe("2026-01-10")
+    expect(after("2025-12-30").on("2026-01-05").duty("12-month review").due).toBe("2026-12-30")
   })
 
   it("the same strength after a pause needs no new check", () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest"
 import type { Protocol } from "../../../src/engine/protocol/protocol.js"
 import { protocolProblems } from "../../../src/engine/protocol/protocol-problems.js"
 import { standardProtocol } from "../../../src/engine/protocol/standard.js"
-import { child, drops } from "./child.js"
+import { child, drops, fullVisit } from "./child.js"
 
 /** The standard protocol as JSON, with one step changed. */
 function edited(index: number, change: Record<string, unknown>): Record<string, unknown> {
@@ -29,6 +29,12 @@ describe("A practice may change a copy", () => {
     expect(protocolProblems(copy)).toEqual([])
     const then = child({ treatments: [drops("2025-01-10", 0.05)] }, copy).on("2025-01-10")
     expect(then.duty("4-month review").due).toBe("2025-05-10")
+  })
+
+  it("a window that reaches back before the start does not take the baseline for the check", () => {
+    const copy = edited(1, { windowDaysBefore: 60 }) as unknown as Protocol
+    const story = { treatments: [drops("2025-01-10", 0.05)], visits: [fullVisit("2025-01-05")] }
+    expect(child(story, copy).on("2025-01-12").state("1-month check")).toBe("open")
   })
 
   it("a copy without steps for a restart uses those of a first course", () => {
