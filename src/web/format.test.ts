@@ -5,6 +5,7 @@ import {
   intervalInWords,
   odds,
   percent,
+  sentence,
   signed,
   withMinusSigns,
 } from "./format.js"
@@ -30,6 +31,17 @@ describe("figures", () => {
     expect(odds(2.31)).toBe("2.3 : 1")
     expect(odds(0.05)).toBe("20 : 1")
     expect(odds(0)).toBe("over 1000 : 1")
+  })
+})
+
+describe("a phrase of the engine", () => {
+  it("becomes a sentence with its dates in words", () => {
+    expect(sentence("the eye has -2.00 D on 2026-03-10, 6-month review")).toBe(
+      "The eye has −2.00 D on 10 Mar 2026, 6-month review.",
+    )
+  })
+  it("keeps its own question mark", () => {
+    expect(sentence("is a sign lost?")).toBe("Is a sign lost?")
   })
 })
 

@@ -1,5 +1,5 @@
-import { fixed } from "../chart/words.js"
-import { dayNumber, yearsBetween } from "../engine/calendar.js"
+import { dateWords, fixed } from "../chart/words.js"
+import { dayNumber, dayNumberOrNull, yearsBetween } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
 
 /** How figures and dates are written on the pages. A true minus sign is used: a hyphen is not read aloud. */
@@ -15,7 +15,7 @@ export function signed(value: number, decimals: number): string {
 
 /** Text that came from elsewhere with hyphens for minus, e.g. a printed prescription. */
 export function withMinusSigns(text: string): string {
-  return text.replace(/-(?=\d)/g, MINUS)
+  return text.replace(/(?<!\w)-(?=\d)/g, MINUS)
 }
 
 /**
@@ -87,4 +87,18 @@ function month(date: CalendarDate): number {
 
 function monthOf(date: CalendarDate): string {
   return MONTHS[month(date) - 1] ?? date
+}
+
+/**
+ * A phrase of the engine as a sentence of the page: dates in words, true minus signs, a full stop.
+ *
+ * @example
+ * sentence("-2.00 D stood on 2026-03-10") // => "−2.00 D stood on 10 Mar 2026."
+ */
+export function sentence(phrase: string): string {
+  const dated = phrase.replace(/\b\d{4}-\d{2}-\d{2}\b/g, (date) =>
+    dayNumberOrNull(date) === null ? date : dateWords(date),
+  )
+  const text = capitalised(withMinusSigns(dated))
+  return /[.?!]$/.test(text) ? text : `${text}.`
 }

@@ -25,7 +25,7 @@ const FINDING_WORDS: Readonly<Record<FindingState, string>> = {
   slowed: "Slowed by the treatment",
   "not-slowed": "Not slowed by the treatment",
   "cannot-tell-yet": "Cannot tell yet",
-  "no-treatment": "No treatment to judge",
+  "no-treatment": "Not treated",
 }
 
 export const growthInWords = (state: GrowthState): string => GROWTH_WORDS[state]
@@ -56,13 +56,11 @@ export function growthSentence(growth: GrowthVerdict, sex: Sex): string | null {
   return lines ? `${start}; ${lines}.` : `${start}.`
 }
 
-/** "certainty 96 %" for the state said; for an unclear one, the likeliest state and its share. */
+/** "certainty 96 %" for the state said; an unclear one gives its reasons instead. */
 export function certaintyInWords(growth: GrowthVerdict): string | null {
   const { probabilities, state } = growth
-  if (probabilities === null) return null
-  if (state !== "unclear") return `certainty ${percent(probabilities[state])}`
-  const likeliest = Object.entries(probabilities).reduce((a, b) => (b[1] > a[1] ? b : a))
-  return `likeliest: ${GROWTH_WORDS[likeliest[0] as GrowthState].toLowerCase()}, ${percent(likeliest[1])}`
+  if (probabilities === null || state === "unclear") return null
+  return `certainty ${percent(probabilities[state])}`
 }
 
 /** What the measurements say of the treatment, with the odds. */
@@ -110,4 +108,9 @@ export function growthLine(assessment: Pick<Assessment, "growth">): string {
   return mmPerYear === null
     ? GROWTH_WORDS[state]
     : capitalised(`${GROWTH_WORDS[state]}, ${fixed(mmPerYear, 2)} mm per year`)
+}
+
+/** A whole centile; the reference's own words where it gives no number, such as "below p3". */
+export function centileInWords(centile: number | string): string {
+  return typeof centile === "number" ? String(Math.round(centile)) : centile
 }

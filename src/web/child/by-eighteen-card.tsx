@@ -1,7 +1,6 @@
 import { percent } from "../format.js"
 import type { CourseReading } from "../reading.js"
-import { forecastWhy } from "../why/forecast-why.js"
-import { WhyButton } from "../why/why-panel.js"
+import { WhyButton } from "../why/why-button.js"
 import { Reasons } from "./growth-card.js"
 
 /** The chances of a long eye and of high myopia by 18, untreated and as treated now. */
@@ -41,7 +40,13 @@ export function ByEighteenCard({ reading }: { readonly reading: CourseReading })
         </table>
       )}
       <p className="soft small">
-        <WhyButton about="How the chances by 18 were found" answer={() => forecastWhy(reading)} />
+        <WhyButton
+          about="How the chances by 18 were found"
+          answer={async () => {
+            const { forecastWhy } = await import("../why/forecast-why.js")
+            return forecastWhy(reading)
+          }}
+        />
       </p>
     </section>
   )

@@ -1,5 +1,5 @@
 import type { Check, Concern } from "../../engine/assessment.js"
-import { capitalised, kindInWords } from "../format.js"
+import { capitalised, kindInWords, sentence } from "../format.js"
 
 /** Kinds of check that put an entered figure in doubt; the others say what was missing or left out. */
 const DOUBTS: readonly string[] = ["eyes-exchanged", "implausible-change", "sign-changed"]
@@ -15,7 +15,7 @@ export function ConcernList({ concerns }: { readonly concerns: readonly Concern[
       <ul>
         {concerns.map(({ kind, why }) => (
           <li key={`${kind} ${why}`}>
-            <b>{capitalised(kindInWords(kind))}.</b> {capitalised(why)}
+            <b>{capitalised(kindInWords(kind))}.</b> {sentence(why)}
           </li>
         ))}
       </ul>
@@ -34,11 +34,11 @@ export function CheckList({
   const shown = checks.filter((check) => isDoubt(check) === (show === "doubts"))
   if (shown.length === 0) return null
   return (
-    <section className={show === "doubts" ? "banner" : "card answer wide"} aria-labelledby={`checks-${show}`}>
+    <section className={show === "doubts" ? "banner" : "card answer"} aria-labelledby={`checks-${show}`}>
       <h2 id={`checks-${show}`}>{show === "doubts" ? "Check these entries first" : "Taken into account"}</h2>
       <ul className={show === "notes" ? "small" : undefined}>
         {shown.map(({ kind, path, why }) => (
-          <li key={`${kind} ${path}`}>{capitalised(why)}.</li>
+          <li key={`${kind} ${path}`}>{sentence(why)}</li>
         ))}
       </ul>
     </section>

@@ -5,13 +5,18 @@ import type { ChildView } from "../../server/contract/child.js"
 import { ageInWords, completedMonths } from "../format.js"
 import { PageHeading } from "../parts/page-heading.js"
 import type { CourseReading } from "../reading.js"
-import { positionWhy } from "../why/position-why.js"
 import { gradeInWords } from "../why/why.js"
-import { WhyButton } from "../why/why-panel.js"
+import { WhyButton } from "../why/why-button.js"
 import { girlOrBoy } from "../words.js"
 
 /** Who it is: name, girl or boy, age, treatment and its month, and the reference used with its grade. */
-export function ChildHeading({ view, reading }: { readonly view: ChildView; readonly reading: CourseReading }) {
+export function ChildHeading({
+  view,
+  reading,
+}: {
+  readonly view: ChildView
+  readonly reading: CourseReading
+}) {
   const { child } = view
   const { course, today, assessment } = reading
   const facts = [
@@ -22,7 +27,7 @@ export function ChildHeading({ view, reading }: { readonly view: ChildView; read
   const position = EYES.map((eye) => assessment.eyes[eye].position).find((p) => p.reference !== undefined)
   const reference = evidence.references.find(({ id }) => id === position?.reference)
   return (
-    <>
+    <div className="who">
       <PageHeading title={child.name} />
       <p className="soft">
         {facts.join(" · ")} ·{" "}
@@ -31,18 +36,24 @@ export function ChildHeading({ view, reading }: { readonly view: ChildView; read
           : "no reference for a position among peers"}{" "}
         <WhyButton
           about="The position among peers"
-          answer={() => positionWhy({ eyes: assessment.eyes, references: evidence.references })}
+          answer={async () => {
+            const { positionWhy } = await import("../why/position-why.js")
+            return positionWhy({ eyes: assessment.eyes, references: evidence.references })
+          }}
         />
-        {course.child.ancestry === undefined || course.child.ancestry === "unstated" ? " · ancestry not stated" : ""}
+        {course.child.ancestry === undefined || course.child.ancestry === "unstated"
+          ? " · ancestry not stated"
+          : ""}
       </p>
-    </>
+    </div>
   )
 }
 
 /** "atropine 0.05 %, month 20", counting begun months; "not treated" before and between treatments. */
 function treatmentFact({ course, today }: CourseReading): string {
   const running = (course.treatments ?? []).filter(
-    ({ kind, from, to }) => kind !== "none" && from <= today && (to === null || to === undefined || to > today),
+    ({ kind, from, to }) =>
+      kind !== "none" && from <= today && (to === null || to === undefined || to > today),
   )
   if (running.length === 0) return "not treated"
   return running

@@ -10,7 +10,13 @@ import type { CourseReading } from "../reading.js"
 const SAVED_WIDTH = 1000
 
 /** The course on one age axis, and everything that can be done with the figure. */
-export function FigureSection({ view, reading }: { readonly view: ChildView; readonly reading: CourseReading }) {
+export function FigureSection({
+  view,
+  reading,
+}: {
+  readonly view: ChildView
+  readonly reading: CourseReading
+}) {
   const input = useMemo<CourseFigureInput>(() => courseCurves({ ...reading, evidence }), [reading])
   const [toAge18, setToAge18] = useState(false)
   const [asTable, setAsTable] = useState(false)
@@ -31,7 +37,11 @@ export function FigureSection({ view, reading }: { readonly view: ChildView; rea
     )
   }
   const save = () => {
-    saveFile({ name: `course-${view.child.number ?? view.child.id}.svg`, type: "image/svg+xml", text: plainSvg() })
+    saveFile({
+      name: `course-${view.child.number ?? view.child.id}.svg`,
+      type: "image/svg+xml",
+      text: plainSvg(),
+    })
     setSaid("The figure is saved to your downloads.")
   }
   return (
@@ -103,12 +113,22 @@ function Tables({ input }: { readonly input: CourseFigureInput }) {
 
 async function copySvg(svg: string): Promise<void> {
   // As a picture where the browser can, and as text in any case, so that a text editor takes it too.
-  const types = ["text/plain", "image/svg+xml"].filter((type) => ClipboardItem.supports?.(type) ?? type === "text/plain")
+  const types = ["text/plain", "image/svg+xml"].filter(
+    (type) => ClipboardItem.supports?.(type) ?? type === "text/plain",
+  )
   const items = Object.fromEntries(types.map((type) => [type, new Blob([svg], { type })]))
   await navigator.clipboard.write([new ClipboardItem(items)])
 }
 
-function saveFile({ name, type, text }: { readonly name: string; readonly type: string; readonly text: string }): void {
+function saveFile({
+  name,
+  type,
+  text,
+}: {
+  readonly name: string
+  readonly type: string
+  readonly text: string
+}): void {
   const url = URL.createObjectURL(new Blob([text], { type }))
   const link = document.createElement("a")
   link.href = url

@@ -3,11 +3,11 @@ import { fixed, rangeWords } from "../../chart/words.js"
 import type { EyeAssessment } from "../../engine/assessment.js"
 import { EYES } from "../../engine/course.js"
 import { evidence } from "../../evidence/index.js"
+import { sentence } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
 import type { CourseReading } from "../reading.js"
-import { growthWhy } from "../why/growth-why.js"
-import { WhyButton } from "../why/why-panel.js"
-import { certaintyInWords, growthInWords, growthSentence } from "../words.js"
+import { WhyButton } from "../why/why-button.js"
+import { centileInWords, certaintyInWords, growthInWords, growthSentence } from "../words.js"
 
 /** Is the eye growing slowly enough? The state first and large, then its figures. */
 export function GrowthCard({ reading }: { readonly reading: CourseReading }) {
@@ -20,7 +20,7 @@ export function GrowthCard({ reading }: { readonly reading: CourseReading }) {
     <section className="card answer" aria-labelledby="growth-question">
       <h2 id="growth-question">Is the eye growing slowly enough?</h2>
       <p className="big">{growthInWords(growth.state)}</p>
-      <p>{growthSentence(growth, course.child.sex) ?? growth.reasons.join("; ")}</p>
+      <p>{growthSentence(growth, course.child.sex) ?? growth.reasons.map(sentence).join(" ")}</p>
       {scale && <Drawing svg={scale} className="scale" />}
       {growth.mmPerYear !== null && growth.state === "unclear" && <Reasons reasons={growth.reasons} />}
       {measured.length > 0 && (
@@ -53,7 +53,10 @@ export function GrowthCard({ reading }: { readonly reading: CourseReading }) {
         {certainty && `${certainty} · `}
         <WhyButton
           about="How the growth state was found"
-          answer={() => growthWhy({ course, assessment, evidence, settings })}
+          answer={async () => {
+            const { growthWhy } = await import("../why/growth-why.js")
+            return growthWhy({ course, assessment, evidence, settings })
+          }}
         />
       </p>
     </section>
@@ -65,7 +68,7 @@ export function Reasons({ reasons }: { readonly reasons: readonly string[] }) {
     <>
       {reasons.map((reason) => (
         <p key={reason} className="soft small">
-          {reason.charAt(0).toUpperCase() + reason.slice(1)}.
+          {sentence(reason)}
         </p>
       ))}
     </>
@@ -83,7 +86,7 @@ const EYE_FIGURES: readonly (readonly [label: string, figure: (eye: EyeAssessmen
     "Smallest change told, mm",
     ({ detectableChangeMm }) => (detectableChangeMm === null ? "–" : fixed(detectableChangeMm, 2)),
   ],
-  ["Centile", ({ position }) => ("refused" in position ? "not given" : String(position.centile))],
+  ["Centile", ({ position }) => ("refused" in position ? "not given" : centileInWords(position.centile))],
 ]
 
 function scaleOf({ assessment, settings }: CourseReading): string | null {

@@ -20,6 +20,14 @@ export const POSSIBLE_TREATMENTS: readonly Possible[] = evidence.growth.effects.
       ],
 )
 
+/** Where the list opens: drops of 0.05 %, a choice of ours that the page lets change. */
+export const USUAL_TREATMENT = Math.max(
+  0,
+  POSSIBLE_TREATMENTS.findIndex(
+    ({ kind, concentrationPercent }) => kind === "atropine" && concentrationPercent === 0.05,
+  ),
+)
+
 /** What could be told of a child if a treatment began today: for talking it over before anyone starts. */
 export function assessedAsIfTreated(
   course: Course,

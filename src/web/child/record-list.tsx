@@ -1,8 +1,8 @@
 import { Link } from "@tanstack/react-router"
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
-import type { WithdrawalBody } from "../../server/contract/entry.js"
 import type { ChildView } from "../../server/contract/child.js"
+import type { WithdrawalBody } from "../../server/contract/entry.js"
 import { faultsOf } from "../faults.js"
 import { capitalised } from "../format.js"
 import { Dialog } from "../parts/dialog.js"
@@ -51,7 +51,11 @@ export function RecordList({
                 <td>{dateWords(entry.recordedAt.slice(0, 10))}</td>
                 <td>{stateOf(entry, view)}</td>
                 <td>
-                  <EntryActions entry={entry} childId={view.child.id} onWithdraw={() => setWithdrawing(entry)} />
+                  <EntryActions
+                    entry={entry}
+                    childId={view.child.id}
+                    onWithdraw={() => setWithdrawing(entry)}
+                  />
                 </td>
               </tr>
             ))}
@@ -130,7 +134,10 @@ function Withdraw(props: {
     )
   }
   return (
-    <Dialog title={`Withdraw the ${entry.kind}${entry.date ? ` of ${dateWords(entry.date)}` : ""}`} onClose={onClose}>
+    <Dialog
+      title={`Withdraw the ${entry.kind}${entry.date ? ` of ${dateWords(entry.date)}` : ""}`}
+      onClose={onClose}
+    >
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <Field
@@ -138,7 +145,9 @@ function Withdraw(props: {
           note="For an entry that should not be there at all, such as one made for the wrong child."
           fault={faults.at("reason")}
         >
-          {(control) => <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />}
+          {(control) => (
+            <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />
+          )}
         </Field>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={withdraw.isPending}>

@@ -6,11 +6,10 @@ import { evidence } from "../../evidence/index.js"
 import { capitalised, monthAndYear, percent } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
 import type { CourseReading } from "../reading.js"
-import { findingWhy } from "../why/finding-why.js"
-import { WhyButton } from "../why/why-panel.js"
+import { WhyButton } from "../why/why-button.js"
 import { earliestAnswerSentence, findingInWords, findingSentence } from "../words.js"
 import { Reasons } from "./growth-card.js"
-import { assessedAsIfTreated, POSSIBLE_TREATMENTS } from "./possible-treatment.js"
+import { assessedAsIfTreated, POSSIBLE_TREATMENTS, USUAL_TREATMENT } from "./possible-treatment.js"
 
 /** Is it the treatment? Apart from the first question, and often not to be told in one child. */
 export function TreatmentCard({ reading }: { readonly reading: CourseReading }) {
@@ -42,7 +41,10 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
         {finding.lean && open && `leans to ${findingInWords(finding.lean).toLowerCase()} · `}
         <WhyButton
           about="How the answer about the treatment was found"
-          answer={() => findingWhy({ course, assessment, evidence, settings })}
+          answer={async () => {
+            const { findingWhy } = await import("../why/finding-why.js")
+            return findingWhy({ course, assessment, evidence, settings })
+          }}
         />
       </p>
     </section>
@@ -81,7 +83,7 @@ export function ChancesTable({ chances }: { readonly chances: readonly Chance[] 
 
 /** What a family should know before anyone starts: whether it could ever be told that the treatment works. */
 function BeforeTreatment({ reading }: { readonly reading: CourseReading }) {
-  const [index, setIndex] = useState(0)
+  const [index, setIndex] = useState(USUAL_TREATMENT)
   const treatment = POSSIBLE_TREATMENTS[index]
   const possible = useMemo(
     () => (treatment ? assessedAsIfTreated(reading.course, treatment, reading) : null),

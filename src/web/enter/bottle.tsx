@@ -65,7 +65,9 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
             </Field>
           ))}
         </div>
-        <p className="soft small">Nights with a bottle in date are what counts as treated. Drops are poisonous when swallowed.</p>
+        <p className="soft small">
+          Nights with a bottle in date are what counts as treated. Drops are poisonous when swallowed.
+        </p>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
             Record bottle

@@ -8,7 +8,7 @@ import { Dialog } from "../parts/dialog.js"
 import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
 import type { EnterProps } from "./enter-menu.js"
-import { type TypedTreatment, TreatmentFields, treatmentBody } from "./treatment-fields.js"
+import { TreatmentFields, type TypedTreatment, treatmentBody } from "./treatment-fields.js"
 
 export function EnterConsent({ view, reading, onClose, onDone }: EnterProps) {
   const [id] = useState(newEntryId)
@@ -30,7 +30,12 @@ export function EnterConsent({ view, reading, onClose, onDone }: EnterProps) {
         <div className="form-row">
           <Field label="Given on" fault={faults.at("date")}>
             {(control) => (
-              <input {...control} type="date" value={date} onChange={(event) => setDate(event.target.value)} />
+              <input
+                {...control}
+                type="date"
+                value={date}
+                onChange={(event) => setDate(event.target.value)}
+              />
             )}
           </Field>
           <TreatmentFields
@@ -40,7 +45,9 @@ export function EnterConsent({ view, reading, onClose, onDone }: EnterProps) {
             strengthFault={faults.at("covers.concentrationPercent")}
           />
         </div>
-        <p className="soft small">The strength is the highest one agreed to. The signed paper stays with the practice.</p>
+        <p className="soft small">
+          The strength is the highest one agreed to. The signed paper stays with the practice.
+        </p>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
             Record consent

@@ -12,7 +12,10 @@ const LABELS = { date: "Date", right: "Right", left: "Left", from: "Where from" 
 
 /** Old prescriptions as a quick list; what they add to the chance of an answer is said while they are typed. */
 export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
-  const [rows, setRows] = useState<readonly (GlassesRow & { readonly id?: string })[]>(() => [newRow(), newRow()])
+  const [rows, setRows] = useState<readonly (GlassesRow & { readonly id?: string })[]>(() => [
+    newRow(),
+    newRow(),
+  ])
   const [tried, setTried] = useState(false)
   const record = useRecord<GlassesBody>(view.child.id, "glasses")
   const filled = rows.filter((row) => !isEmptyRow(row))
@@ -25,7 +28,9 @@ export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
   )
   const faultAt = (row: GlassesRow, field: (typeof FIELDS)[number]) =>
     faults.at(`[${filled.indexOf(row)}].${field}`) ??
-    (tried ? read.faults.find((fault) => fault.row === rows.indexOf(row) && fault.field === field)?.message : undefined)
+    (tried
+      ? read.faults.find((fault) => fault.row === rows.indexOf(row) && fault.field === field)?.message
+      : undefined)
 
   const change = (index: number, field: (typeof FIELDS)[number], value: string) => {
     record.reset()
@@ -43,14 +48,16 @@ export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
       ...(visit.from ? { from: visit.from } : {}),
     }))
     record.mutate(body, {
-      onSuccess: () => onDone(`Recorded: ${body.length === 1 ? "1 pair" : `${body.length} pairs`} of earlier glasses.`),
+      onSuccess: () =>
+        onDone(`Recorded: ${body.length === 1 ? "1 pair" : `${body.length} pairs`} of earlier glasses.`),
     })
   }
 
   return (
     <Dialog title="Earlier glasses" onClose={onClose} wide>
       <p className="soft small">
-        Prescriptions from before the treatment are a second witness of how fast the eyes grew.
+        Prescriptions from before the treatment are a second witness of how fast the eyes grew. Type them as
+        −1.25 −0.50 x 180; where from is not required.
       </p>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
@@ -80,7 +87,6 @@ export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
                         aria-invalid={fault !== undefined || undefined}
                         aria-describedby={fault ? faultId : undefined}
                         autoComplete="off"
-                        placeholder={PLACEHOLDERS[field]}
                         max={field === "date" ? reading.today : undefined}
                         value={row[field]}
                         onChange={(event) => change(index, field, event.target.value)}
@@ -112,8 +118,6 @@ export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
     </Dialog>
   )
 }
-
-const PLACEHOLDERS = { date: undefined, right: "-1.25 -0.50 x 180", left: "-1.00 DS", from: "old glasses" } as const
 
 function newRow() {
   return { ...EMPTY_ROW, ...newEntryId() }

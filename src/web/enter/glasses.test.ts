@@ -43,7 +43,9 @@ describe("what they add, in words", () => {
     )
   })
   it("says when the answer itself changes", () => {
-    expect(effectInWords(assessment("cannot-tell-yet", 0.31), assessment("slowed", 1))).toContain("changes at once")
+    expect(effectInWords(assessment("cannot-tell-yet", 0.31), assessment("slowed", 1))).toContain(
+      "changes at once",
+    )
   })
   it("says when there was an answer already", () => {
     expect(effectInWords(assessment("slowed", 1), assessment("slowed", 1))).toContain("an answer already")

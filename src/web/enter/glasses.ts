@@ -6,7 +6,7 @@ import { EYES } from "../../engine/course.js"
 import { parsePrescription } from "../../engine/optics/parse-prescription.js"
 import { treatmentName } from "../../engine/protocol/treatment-name.js"
 import { evidence } from "../../evidence/index.js"
-import { assessedAsIfTreated, POSSIBLE_TREATMENTS } from "../child/possible-treatment.js"
+import { assessedAsIfTreated, POSSIBLE_TREATMENTS, USUAL_TREATMENT } from "../child/possible-treatment.js"
 import { monthAndYear, percent } from "../format.js"
 import { type CourseReading, withVisit } from "../reading.js"
 import { findingInWords } from "../words.js"
@@ -47,7 +47,11 @@ export function readGlasses(rows: readonly GlassesRow[]): {
       if (row[eye].trim() === "") continue
       const parsed = parsePrescription(row[eye], `${eye} prescription`)
       if ("problems" in parsed) {
-        faults.push({ row: index, field: eye, message: parsed.problems.map(({ message }) => message).join("; ") })
+        faults.push({
+          row: index,
+          field: eye,
+          message: parsed.problems.map(({ message }) => message).join("; "),
+        })
         continue
       }
       const { sphere, cylinder, axis } = parsed.refraction
@@ -70,9 +74,10 @@ export function readGlasses(rows: readonly GlassesRow[]): {
  * anew. Before any treatment, for one that would begin today.
  */
 export function glassesEffect(reading: CourseReading, glasses: readonly Visit[]): string {
-  if (glasses.length === 0) return "Enter a date and a prescription to see what it adds to the chance of an answer."
+  if (glasses.length === 0)
+    return "Enter a date and a prescription to see what it adds to the chance of an answer."
   const course = glasses.reduce(withVisit, reading.course)
-  const first = POSSIBLE_TREATMENTS.find(({ concentrationPercent }) => concentrationPercent === 0.05)
+  const first = POSSIBLE_TREATMENTS[USUAL_TREATMENT]
   if (reading.assessment.finding.state === "no-treatment" && first) {
     const before = assessedAsIfTreated(reading.course, first, reading)
     const after = assessedAsIfTreated(course, first, reading)

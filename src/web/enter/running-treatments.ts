@@ -5,7 +5,9 @@ import type { ChildView } from "../../server/contract/child.js"
 export function runningTreatments(
   view: Pick<ChildView, "course" | "entries">,
 ): readonly { readonly treatment: Treatment; readonly entryId: string }[] {
-  const entries = view.entries.filter(({ kind, supersededBy }) => kind === "treatment" && supersededBy === null)
+  const entries = view.entries.filter(
+    ({ kind, supersededBy }) => kind === "treatment" && supersededBy === null,
+  )
   const taken = new Set<string>()
   return (view.course.treatments ?? []).flatMap((treatment) => {
     // Two treatments may start on one day (drops and lenses): the entries of a day are handed out in their order.

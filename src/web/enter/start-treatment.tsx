@@ -9,7 +9,7 @@ import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
 import type { EnterProps } from "./enter-menu.js"
 import { runningTreatments } from "./running-treatments.js"
-import { type TypedTreatment, TreatmentFields, treatmentBody } from "./treatment-fields.js"
+import { TreatmentFields, type TypedTreatment, treatmentBody } from "./treatment-fields.js"
 
 export function StartTreatment({ view, reading, onClose, onDone }: EnterProps) {
   const [id] = useState(newEntryId)
@@ -38,14 +38,19 @@ export function StartTreatment({ view, reading, onClose, onDone }: EnterProps) {
           />
           <Field label="First day" fault={faults.at("from")}>
             {(control) => (
-              <input {...control} type="date" value={from} onChange={(event) => setFrom(event.target.value)} />
+              <input
+                {...control}
+                type="date"
+                value={from}
+                onChange={(event) => setFrom(event.target.value)}
+              />
             )}
           </Field>
         </div>
         {running && (
           <p className="field-caution">
-            {treatmentName(running.treatment)} runs since {dateWords(running.treatment.from)}. For a change of strength,
-            first enter its stop, on the day the new one starts.
+            {treatmentName(running.treatment)} runs since {dateWords(running.treatment.from)}. For a change of
+            strength, first enter its stop, on the day the new one starts.
           </p>
         )}
         <p className="soft small">Off-label use needs consent; it is entered apart, with its own date.</p>

@@ -24,7 +24,9 @@ export function StopTreatment({ view, reading, onClose, onDone }: EnterProps) {
       { to, ...(reason.trim() ? { reason } : {}) },
       {
         onSuccess: () =>
-          onDone(`Recorded: ${chosen ? treatmentName(chosen.treatment) : "treatment"} stopped, ${dateWords(to)}.`),
+          onDone(
+            `Recorded: ${chosen ? treatmentName(chosen.treatment) : "treatment"} stopped, ${dateWords(to)}.`,
+          ),
       },
     )
   }
@@ -54,7 +56,9 @@ export function StopTreatment({ view, reading, onClose, onDone }: EnterProps) {
             </Field>
           </div>
           <Field label="Why" note="Not required." fault={faults.at("reason")}>
-            {(control) => <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />}
+            {(control) => (
+              <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />
+            )}
           </Field>
           <div className="form-actions">
             <button type="submit" className="primary" disabled={record.isPending}>

@@ -62,7 +62,6 @@ export function TreatmentFields(props: {
               {...control}
               inputMode="decimal"
               autoComplete="off"
-              placeholder="0.05"
               value={value.strength}
               onChange={(event) => onChange({ ...value, strength: event.target.value })}
             />

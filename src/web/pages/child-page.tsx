@@ -56,17 +56,17 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
       <ConcernList concerns={reading.assessment.concerns} />
       <CheckList checks={reading.assessment.checks} show="doubts" />
       <div className="with-aside">
-        <div className="column">
-          <FigureSection view={view} reading={reading} />
-          <RecordList view={view} onDone={setMessage} />
-        </div>
+        <FigureSection view={view} reading={reading} />
         <aside className="aside" aria-label="What the figures say">
           <GrowthCard reading={reading} />
           <TreatmentCard reading={reading} />
           <DutyCard reading={reading} />
+        </aside>
+        <div className="under">
           <ByEighteenCard reading={reading} />
           <CheckList checks={reading.assessment.checks} show="notes" />
-        </aside>
+          <RecordList view={view} onDone={setMessage} />
+        </div>
       </div>
     </>
   )

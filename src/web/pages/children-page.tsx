@@ -3,7 +3,7 @@ import { type KeyboardEvent, useDeferredValue, useEffect, useRef, useState } fro
 import { dateWords, fixed } from "../../chart/words.js"
 import type { ChildRow } from "../../server/contract/child.js"
 import { failureInWords } from "../client.js"
-import { ageInWords, kindInWords } from "../format.js"
+import { ageInWords } from "../format.js"
 import { PageHeading } from "../parts/page-heading.js"
 import { useChildren, usePractice } from "../queries.js"
 import { dutyTiming, findingInWords, growthInWords } from "../words.js"
@@ -131,7 +131,7 @@ function Row({ child, today }: { readonly child: ChildRow; readonly today: strin
       <td>
         {nextDuty ? (
           <>
-            {kindInWords(nextDuty.step)}
+            {nextDuty.step}
             <span className={nextDuty.state === "overdue" ? "late small" : "soft small"}>
               {dutyTiming(nextDuty, today)}
             </span>

@@ -20,7 +20,12 @@ export function Dialog({ title, onClose, side = false, wide = false, children }:
     return () => element?.close()
   }, [])
   return (
-    <dialog ref={dialog} className={side ? "side" : wide ? "wide" : undefined} aria-labelledby={titleId} onClose={onClose}>
+    <dialog
+      ref={dialog}
+      className={side ? "side" : wide ? "wide" : undefined}
+      aria-labelledby={titleId}
+      onClose={onClose}
+    >
       <header>
         <h2 id={titleId}>{title}</h2>
         <button type="button" onClick={() => dialog.current?.close()}>

@@ -31,8 +31,17 @@ describe("the server's problems", () => {
     expect(fieldAtPath("date")).toBeNull()
   })
   it("are never lost when they have no field", () => {
-    const problem = (path: string) => ({ path, value: 1, allowed: "else", message: `${path} must be else, not 1` })
-    const faults = serverFaults([problem("date"), problem("left.refraction.axis"), problem("symptoms[0].grade")])
+    const problem = (path: string) => ({
+      path,
+      value: 1,
+      allowed: "else",
+      message: `${path} must be else, not 1`,
+    })
+    const faults = serverFaults([
+      problem("date"),
+      problem("left.refraction.axis"),
+      problem("symptoms[0].grade"),
+    ])
     expect(faults.date).toBe("must be else")
     expect(faults.fields).toEqual([{ eye: "left", field: "refraction", message: "must be else" }])
     expect(faults.general).toEqual(["symptoms[0].grade must be else, not 1"])

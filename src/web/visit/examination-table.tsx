@@ -1,10 +1,16 @@
 import type { ReactNode } from "react"
 import { symptomWords } from "../../chart/words.js"
 import type { Check } from "../../engine/assessment.js"
-import type { AccommodationMethod, Eye, LengthMethod, RefractionMethod, Symptom } from "../../engine/course.js"
+import type {
+  AccommodationMethod,
+  Eye,
+  LengthMethod,
+  RefractionMethod,
+  Symptom,
+} from "../../engine/course.js"
 import { EYES } from "../../engine/course.js"
 import { isDoubt } from "../child/checks.js"
-import { capitalised } from "../format.js"
+import { capitalised, sentence } from "../format.js"
 import { Choices, Field } from "../parts/field.js"
 import type { DraftFault } from "./examination.js"
 import type { FieldNote } from "./field-notes.js"
@@ -31,7 +37,7 @@ export function ExaminationTable(props: TableProps) {
         <b>Right</b>
         <b>Left</b>
       </div>
-      <Row {...props} field="length" label="Length" unit="mm" hint="24.03 24.02 24.01">
+      <Row {...props} field="length" label="Length" unit="mm, readings with spaces between">
         <div className="how">
           <select
             aria-label="How the length was measured"
@@ -56,12 +62,14 @@ export function ExaminationTable(props: TableProps) {
           </datalist>
         </div>
       </Row>
-      <Row {...props} field="refraction" label="Refraction" unit="D" hint="-2.00 -0.50 x 175">
+      <Row {...props} field="refraction" label="Refraction" unit="D, as −2.00 −0.50 x 175">
         <div className="how">
           <select
             aria-label="How the refraction was found"
             value={draft.refractionMethod}
-            onChange={(event) => onChange({ ...draft, refractionMethod: event.target.value as RefractionMethod })}
+            onChange={(event) =>
+              onChange({ ...draft, refractionMethod: event.target.value as RefractionMethod })
+            }
           >
             <option value="autorefraction">autorefraction</option>
             <option value="subjective">subjective</option>
@@ -78,8 +86,8 @@ export function ExaminationTable(props: TableProps) {
           />
         </div>
       </Row>
-      <Row {...props} field="pupil" label="Pupil" unit="mm, in bright light" hint="4.5" />
-      <Row {...props} field="accommodation" label="Accommodation" unit="D" hint="12.0">
+      <Row {...props} field="pupil" label="Pupil" unit="mm, in bright light" />
+      <Row {...props} field="accommodation" label="Accommodation" unit="D">
         <div className="how">
           <select
             aria-label="How accommodation was measured"
@@ -93,8 +101,8 @@ export function ExaminationTable(props: TableProps) {
           </select>
         </div>
       </Row>
-      <Row {...props} field="acuityFar" label="Acuity, far" unit="logMAR or 20/25" hint="0.0" />
-      <Row {...props} field="acuityNear" label="Acuity, near" unit="logMAR or 20/25" hint="0.1" />
+      <Row {...props} field="acuityFar" label="Acuity, far" unit="logMAR or 20/25" />
+      <Row {...props} field="acuityNear" label="Acuity, near" unit="logMAR or 20/25" />
       <Symptoms draft={draft} onChange={onChange} />
     </div>
   )
@@ -105,11 +113,10 @@ function Row(
     readonly field: EyeField
     readonly label: string
     readonly unit: string
-    readonly hint: string
     readonly children?: ReactNode
   },
 ) {
-  const { field, label, unit, hint, draft, onChange, faults, notes, checks, children } = props
+  const { field, label, unit, draft, onChange, faults, notes, checks, children } = props
   return (
     <fieldset className="examination-row">
       <legend className="unseen">{label}</legend>
@@ -119,10 +126,12 @@ function Row(
       </div>
       {EYES.map((eye) => {
         const fault = faults.find((candidate) => candidate.eye === eye && candidate.field === field)?.message
-        const doubts = checks.filter((check) => isDoubt(check) && check.path.startsWith(`${eye}.${PATHS[field]}`))
+        const doubts = checks.filter(
+          (check) => isDoubt(check) && check.path.startsWith(`${eye}.${PATHS[field]}`),
+        )
         const said = [
           ...(fault ? [] : (notes[eye][field] ?? [])),
-          ...doubts.map(({ why }) => ({ text: capitalised(why), caution: true })),
+          ...doubts.map(({ why }) => ({ text: sentence(why), caution: true })),
         ]
         return (
           <Field
@@ -130,7 +139,9 @@ function Row(
             label={capitalised(eye)}
             fault={fault}
             note={
-              said.length === 0 ? undefined : said.map(({ text, caution }) => <Note key={text} text={text} caution={caution} />)
+              said.length === 0
+                ? undefined
+                : said.map(({ text, caution }) => <Note key={text} text={text} caution={caution} />)
             }
           >
             {(control) => (
@@ -140,7 +151,6 @@ function Row(
                 aria-label={`${label}, ${eye}`}
                 autoComplete="off"
                 spellCheck={false}
-                placeholder={hint}
                 value={draft[eye][field]}
                 onChange={(event) => onChange(withEyeField(draft, { eye, field, value: event.target.value }))}
               />
@@ -153,7 +163,9 @@ function Row(
 }
 
 function Note({ text, caution = false }: { readonly text: string; readonly caution?: boolean | undefined }) {
-  return <span className={caution ? "note field-caution" : "note"}>{caution ? `Look again: ${text}` : text}</span>
+  return (
+    <span className={caution ? "note field-caution" : "note"}>{caution ? `Look again: ${text}` : text}</span>
+  )
 }
 
 const GRADES: readonly Symptom["grade"][] = [0, 1, 2, 3]

@@ -7,8 +7,8 @@ import { snellenFromLogMAR } from "../../engine/optics/acuity.js"
 import { sphericalEquivalent } from "../../engine/optics/spherical-equivalent.js"
 import { logMAR } from "../../engine/units.js"
 import { evidence } from "../../evidence/index.js"
-import type { CourseReading } from "../reading.js"
 import { signed } from "../format.js"
+import type { CourseReading } from "../reading.js"
 import { parseReadings } from "./readings.js"
 import type { EyeField, VisitDraft } from "./visit-draft.js"
 
@@ -76,7 +76,10 @@ function lengthNotes(input: NoteInput, examination: EyeExamination): readonly Fi
   notes.push({ text: `${change}${words}${outside ? ": outside the expected" : ""}`, caution: outside })
   const device = lastBefore(input, (eye) => eye.axialLength?.device)
   if (device && length.device && device.value !== length.device) {
-    notes.push({ text: `another device than ${device.value} of last time: a change of device costs certainty`, caution: true })
+    notes.push({
+      text: `another device than ${device.value} of last time: a change of device costs certainty`,
+      caution: true,
+    })
   }
   return notes
 }
@@ -105,7 +108,9 @@ function refractionNotes(input: NoteInput, examination: EyeExamination): readonl
   const { refraction } = examination
   if (!refraction) return []
   const now = sphericalEquivalent(refraction)
-  const before = lastBefore(input, (eye) => (eye.refraction ? sphericalEquivalent(eye.refraction) : undefined))
+  const before = lastBefore(input, (eye) =>
+    eye.refraction ? sphericalEquivalent(eye.refraction) : undefined,
+  )
   const change = before ? ` · ${signed(now - before.value, 2)} since ${dateWords(before.date)}` : ""
   const unanswered = input.draft.cycloplegic === null
   return [
@@ -144,7 +149,9 @@ function lastBefore<Value>(
   { reading, visit, eye }: NoteInput,
   pick: (eye: EyeExamination) => Value | undefined,
 ): { readonly value: Value; readonly date: CalendarDate } | null {
-  const earlier = courseBefore(reading.course, visit.date).visits.toSorted((a, b) => b.date.localeCompare(a.date))
+  const earlier = courseBefore(reading.course, visit.date).visits.toSorted((a, b) =>
+    b.date.localeCompare(a.date),
+  )
   for (const { date, [eye]: examination } of earlier) {
     const value = examination && pick(examination)
     if (value !== undefined) return { value, date }

@@ -38,6 +38,10 @@ function owed(before: readonly Duty[], after: readonly Duty[]): IfSaved["stillOw
   const now = before.find(
     ({ kind, state }) => kind === "examination" && (state === "open" || state === "overdue"),
   )
-  const then = now && after.find(({ kind, step, opens }) => kind === now.kind && step === now.step && opens === now.opens)
-  return then && then.state !== "done" && then.needs.length > 0 ? { step: then.step, needs: then.needs } : null
+  const then =
+    now &&
+    after.find(({ kind, step, opens }) => kind === now.kind && step === now.step && opens === now.opens)
+  return then && then.state !== "done" && then.needs.length > 0
+    ? { step: then.step, needs: then.needs }
+    : null
 }

@@ -29,9 +29,10 @@ export function keepInstruments(draft: VisitDraft): void {
   put(INSTRUMENTS_KEY, { lengthMethod, device, refractionMethod, accommodationMethod } satisfies Instruments)
 }
 
-export function keptInstruments(): Instruments {
+/** What was used last on this computer, or null. */
+export function keptInstruments(): Instruments | null {
   const kept = take(INSTRUMENTS_KEY)
-  return { ...USUAL_INSTRUMENTS, ...(isRecord(kept) ? kept : {}) }
+  return isRecord(kept) ? { ...USUAL_INSTRUMENTS, ...kept } : null
 }
 
 function put(key: string, value: unknown): void {
@@ -50,7 +51,8 @@ function take(key: string): unknown {
   }
 }
 
-const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === "object" && value !== null
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null
 
 function looksLikeDraft(value: unknown): value is VisitDraft {
   if (!isRecord(value) || typeof value.date !== "string" || !isRecord(value.symptoms)) return false

@@ -1,6 +1,6 @@
 import { isDoubt } from "../child/checks.js"
 import { Reasons } from "../child/growth-card.js"
-import { capitalised, odds } from "../format.js"
+import { capitalised, odds, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
 import { certaintyInWords, findingInWords, growthInWords, growthSentence } from "../words.js"
 import type { DraftFault } from "./examination.js"
@@ -17,7 +17,14 @@ interface AsideProps {
 }
 
 /** Checks of what is typed, what the page would say if it were saved, and the way to save it. */
-export function VisitAside({ reading, consequence, faults, saving, onExchangeLengths, onDiscard }: AsideProps) {
+export function VisitAside({
+  reading,
+  consequence,
+  faults,
+  saving,
+  onExchangeLengths,
+  onDiscard,
+}: AsideProps) {
   return (
     <aside className="aside visit-aside" aria-label="Checks and result">
       <section className="card answer" aria-labelledby="checks-title">
@@ -26,7 +33,13 @@ export function VisitAside({ reading, consequence, faults, saving, onExchangeLen
       </section>
       <section className="card answer" aria-labelledby="saved-title">
         <h2 id="saved-title">If saved now</h2>
-        <div aria-live="polite">{consequence ? <Result reading={reading} consequence={consequence} /> : <p className="soft">Nothing is entered yet.</p>}</div>
+        <div aria-live="polite">
+          {consequence ? (
+            <Result reading={reading} consequence={consequence} />
+          ) : (
+            <p className="soft">Nothing is entered yet.</p>
+          )}
+        </div>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={saving}>
             Save visit
@@ -60,7 +73,7 @@ function Checks({
       ))}
       {doubts.map(({ kind, path, why }) => (
         <li key={`${kind} ${path}`} className="caution">
-          Look again: {why}.{" "}
+          Look again: {sentence(why)}{" "}
           {kind === "eyes-exchanged" && (
             <button type="button" className="link" onClick={onExchangeLengths}>
               exchange the lengths
@@ -71,7 +84,7 @@ function Checks({
       {!exchanged && faults.length === 0 && <li>The eyes do not look exchanged.</li>}
       {others.map(({ kind, path, why }) => (
         <li key={`${kind} ${path}`} className="soft">
-          {capitalised(why)}.
+          {sentence(why)}
         </li>
       ))}
       {stillOwed && (
@@ -81,14 +94,20 @@ function Checks({
       )}
       {assessment.concerns.map(({ kind, why }) => (
         <li key={`${kind} ${why}`} className="caution">
-          Concern for the clinician: {why}.
+          Concern for the clinician: {sentence(why)}
         </li>
       ))}
     </ul>
   )
 }
 
-function Result({ reading, consequence }: { readonly reading: CourseReading; readonly consequence: IfSaved }) {
+function Result({
+  reading,
+  consequence,
+}: {
+  readonly reading: CourseReading
+  readonly consequence: IfSaved
+}) {
   const { growth, finding } = consequence.assessment
   const certainty = certaintyInWords(growth)
   return (

@@ -1,6 +1,7 @@
 import type {
   AccommodationMethod,
   CalendarDate,
+  Course,
   Eye,
   EyeExamination,
   LengthMethod,
@@ -64,6 +65,15 @@ export const ASKED_SYMPTOMS: readonly SymptomKind[] = [
   "headache",
   "other",
 ]
+
+/** How a child was measured last. */
+export function instrumentsOf(course: Pick<Course, "visits">): Instruments {
+  const last = course.visits.findLast((visit) => visit.right?.axialLength || visit.left?.axialLength)
+  const { lengthMethod, device, refractionMethod, accommodationMethod } = last
+    ? draftOf(last, USUAL_INSTRUMENTS)
+    : USUAL_INSTRUMENTS
+  return { lengthMethod, device, refractionMethod, accommodationMethod }
+}
 
 export function emptyDraft(date: CalendarDate, instruments: Instruments): VisitDraft {
   return { ...instruments, date, cycloplegic: null, right: EMPTY_EYE, left: EMPTY_EYE, symptoms: {} }

@@ -1,7 +1,15 @@
-import { type FormEvent, type KeyboardEvent, useDeferredValue, useEffect, useMemo, useRef, useState } from "react"
-import { type Eye, EYES } from "../../engine/course.js"
-import type { VisitBody, VisitCorrectionBody } from "../../server/contract/entry.js"
+import {
+  type FormEvent,
+  type KeyboardEvent,
+  useDeferredValue,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+} from "react"
+import { EYES, type Eye } from "../../engine/course.js"
 import type { ChildView } from "../../server/contract/child.js"
+import type { VisitBody, VisitCorrectionBody } from "../../server/contract/entry.js"
 import { failureInWords, Refused } from "../client.js"
 import { newEntryId } from "../entry-id.js"
 import { Field } from "../parts/field.js"
@@ -14,8 +22,8 @@ import { ExaminationTable } from "./examination-table.js"
 import { fieldNotes } from "./field-notes.js"
 import { ifSaved } from "./if-saved.js"
 import { dropDraft, keepDraft } from "./kept-draft.js"
-import { isEmpty, type VisitDraft } from "./visit-draft.js"
 import { VisitAside } from "./visit-aside.js"
+import { isEmpty, type VisitDraft } from "./visit-draft.js"
 import type { Correcting } from "./visit-page.js"
 
 interface VisitFormProps {
@@ -87,7 +95,9 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
       // Enter goes on to the next measurement; only the button or Ctrl with Enter saves.
       event.preventDefault()
       const entries = [...event.currentTarget.querySelectorAll<HTMLElement>("[data-entry]")]
-      const next = entries.find((entry) => target.compareDocumentPosition(entry) & Node.DOCUMENT_POSITION_FOLLOWING)
+      const next = entries.find(
+        (entry) => target.compareDocumentPosition(entry) & Node.DOCUMENT_POSITION_FOLLOWING,
+      )
       ;(next ?? event.currentTarget.querySelector<HTMLElement>("button.primary"))?.focus()
     }
   }
@@ -103,7 +113,8 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
       <div className="page-head">
         <PageHeading title={`${view.child.name}, ${correcting ? "correct a visit" : "visit"}`} />
         <p className="soft small">
-          <kbd>Enter</kbd> next measurement · <kbd>Tab</kbd> every field · <kbd>Ctrl</kbd> <kbd>Enter</kbd> save
+          <kbd>Enter</kbd> next measurement · <kbd>Tab</kbd> every field · <kbd>Ctrl</kbd> <kbd>Enter</kbd>{" "}
+          save
         </p>
       </div>
       <div role="alert">

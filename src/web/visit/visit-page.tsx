@@ -11,11 +11,17 @@ import { useChild, usePractice } from "../queries.js"
 import { readCourse } from "../reading.js"
 import { growthLine } from "../words.js"
 import { dropDraft, keepInstruments, keptDraft, keptInstruments } from "./kept-draft.js"
-import { draftOf, emptyDraft, type VisitDraft } from "./visit-draft.js"
+import { draftOf, emptyDraft, instrumentsOf, type VisitDraft } from "./visit-draft.js"
 import { VisitForm } from "./visit-form.js"
 
 /** `corrects` is the entry of the visit that is corrected; without it a new visit is entered. */
-export function VisitPage({ childId, corrects }: { readonly childId: string; readonly corrects?: string | undefined }) {
+export function VisitPage({
+  childId,
+  corrects,
+}: {
+  readonly childId: string
+  readonly corrects?: string | undefined
+}) {
   const child = useChild(childId)
   const practice = usePractice()
   const failure = child.error ?? practice.error
@@ -47,7 +53,7 @@ function VisitOf(props: {
   const correcting = correctedVisit(view, corrects)
   const draftName = corrects ?? view.child.id
   const [start] = useState((): VisitDraft => {
-    const instruments = keptInstruments()
+    const instruments = keptInstruments() ?? instrumentsOf(view.course)
     return (
       keptDraft(draftName) ??
       (correcting ? draftOf(correcting.visit, instruments) : emptyDraft(practice.today, instruments))

@@ -59,7 +59,7 @@ export function findingWhy({ course, assessment, evidence, settings }: WhyInput)
       ...finding.reasons,
     ],
     parameters: [
-      ...effectsInUse(treated, evidence.growth.effects).map(effectAsParameter),
+      ...treated.flatMap((treatment) => effectOf(treatment, evidence.growth.effects)),
       ...namedParameters(evidence.growth, [
         "withheldSpreadSd",
         "unlistedTreatmentSd",
@@ -78,32 +78,26 @@ export function findingWhy({ course, assessment, evidence, settings }: WhyInput)
   }
 }
 
-/** The trial effects of the treatments a child has had. */
-export function effectsInUse(
-  treatments: readonly Treatment[],
-  effects: readonly TreatmentEffect[],
-): readonly TreatmentEffect[] {
-  return effects.filter((effect) =>
-    treatments.some(
-      (treatment) =>
-        treatment.kind === effect.kind &&
-        (treatment.concentrationPercent ?? null) === effect.concentrationPercent,
-    ),
+/** What the trials report of a treatment the child has had; nothing where no trial was read. */
+function effectOf(treatment: Treatment, effects: readonly TreatmentEffect[]): readonly NamedParameter[] {
+  const effect = effects.find(
+    ({ kind, concentrationPercent }) =>
+      kind === treatment.kind && concentrationPercent === (treatment.concentrationPercent ?? null),
   )
-}
-
-function effectAsParameter(effect: TreatmentEffect): NamedParameter {
+  if (!effect) return []
   const nil = effect.mayBeNil ? " The effect may be nil." : ""
-  return {
-    name: `Share of natural growth withheld: ${effect.id}`,
-    parameter: {
-      value: effect.withheldFraction,
-      unit: "1",
-      sd: effect.withheldFractionSd,
-      source: effect.source,
-      note: `${effect.derivation} Confidence: ${effect.confidence}.${nil}`,
+  return [
+    {
+      name: `Share of natural growth withheld by ${treatmentName(treatment)}`,
+      parameter: {
+        value: effect.withheldFraction,
+        unit: "1",
+        sd: effect.withheldFractionSd,
+        source: effect.source,
+        note: `${effect.derivation} Confidence: ${effect.confidence}.${nil}`,
+      },
     },
-  }
+  ]
 }
 
 function capitalisedTreatment(treatment: Treatment): string {

@@ -5,6 +5,7 @@ import type {
   Parameter,
   Provenance,
 } from "../../evidence/types.js"
+import { capitalised } from "../format.js"
 
 /** The answer to "why?" beside a figure: everything that went into it. */
 export interface Why {
@@ -53,7 +54,7 @@ export function parameterInWords(name: string): string {
     .replace(/([a-zA-Z])(\d)/g, "$1 $2")
     .replace(/(\d)([a-zA-Z])/g, "$1 $2")
     .toLowerCase()
-  return words.charAt(0).toUpperCase() + words.slice(1)
+  return capitalised(words)
 }
 
 /** "0.272 mm/a, known to ±0.019" */
@@ -62,9 +63,19 @@ export function valueInWords({ value, unit, sd }: Parameter): string {
   return sd === null ? shown : `${shown}, known to ± ${sd} (1 SD)`
 }
 
-/** Where a value comes from, in words; an assumption says the range that was tried. */
-export function sourceInWords({ source, rangeTried }: Parameter): string {
-  if (source.includes("assumption"))
-    return rangeTried ? `assumption, tried from ${rangeTried[0]} to ${rangeTried[1]}` : "assumption"
-  return source.join(", ")
+/** Every source that the parameters cite, once, in the order of citing. */
+export function citedSources(parameters: readonly NamedParameter[]): readonly string[] {
+  const ids = parameters.flatMap(({ parameter }) => parameter.source)
+  return [...new Set(ids)].filter((id) => id !== ASSUMPTION)
 }
+
+/** Where a value comes from: the numbers of its sources in a list, or that it is assumed, and what range was tried. */
+export function sourceInWords({ source, rangeTried }: Parameter, listed: readonly string[]): string {
+  const numbers = source.filter((id) => id !== ASSUMPTION).map((id) => listed.indexOf(id) + 1)
+  const cited = numbers.length === 0 ? [] : [`source ${numbers.join(", ")}`]
+  const tried = rangeTried ? `, tried from ${rangeTried[0]} to ${rangeTried[1]}` : ""
+  const assumed = source.includes(ASSUMPTION) ? [`assumption${tried}`] : []
+  return [...assumed, ...cited].join("; ")
+}
+
+const ASSUMPTION = "assumption"

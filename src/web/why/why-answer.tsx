@@ -1,25 +1,9 @@
-import { useState } from "react"
-import { Dialog } from "../parts/dialog.js"
-import { gradeInWords, sourceInWords, valueInWords, type Why } from "./why.js"
+import { citationOf } from "../../evidence/index.js"
+import { capitalised } from "../format.js"
+import { citedSources, gradeInWords, sourceInWords, valueInWords, type Why } from "./why.js"
 
-/** A "why?" beside a figure. The answer is only put together when it is asked for. */
-export function WhyButton({ about, answer }: { readonly about: string; readonly answer: () => Why }) {
-  const [why, setWhy] = useState<Why | null>(null)
-  return (
-    <>
-      <button type="button" className="link" aria-label={`why? ${about}`} onClick={() => setWhy(answer())}>
-        why?
-      </button>
-      {why && (
-        <Dialog title={why.title} side onClose={() => setWhy(null)}>
-          <WhyAnswer why={why} />
-        </Dialog>
-      )}
-    </>
-  )
-}
-
-function WhyAnswer({ why }: { readonly why: Why }) {
+export function WhyAnswer({ why }: { readonly why: Why }) {
+  const sources = citedSources(why.parameters)
   return (
     <div className="why">
       <section>
@@ -52,12 +36,22 @@ function WhyAnswer({ why }: { readonly why: Why }) {
                 <dt>{name}</dt>
                 <dd>
                   <b>{valueInWords(parameter)}</b>
-                  <span className="soft"> Source: {sourceInWords(parameter)}.</span>
+                  <span className="soft"> {capitalised(sourceInWords(parameter, sources))}.</span>
                   <p className="soft small">{parameter.note}</p>
                 </dd>
               </div>
             ))}
           </dl>
+        </section>
+      )}
+      {sources.length > 0 && (
+        <section>
+          <h3>Sources</h3>
+          <ol className="small">
+            {sources.map((id) => (
+              <SourceItem key={id} id={id} />
+            ))}
+          </ol>
         </section>
       )}
       {why.tables.length > 0 && (
@@ -84,5 +78,18 @@ function WhyAnswer({ why }: { readonly why: Why }) {
       )}
       {why.method && <p className="soft small">{why.method}</p>}
     </div>
+  )
+}
+
+function SourceItem({ id }: { readonly id: string }) {
+  const source = citationOf(id)
+  if (!source) return <li>{id}</li>
+  return (
+    <li>
+      {source.citation}
+      {source.doi === null ? "" : `, doi ${source.doi}`}.{" "}
+      <span className="soft">Read as: {source.obtained}.</span>
+      {source.caveats && <span className="soft"> {source.caveats}</span>}
+    </li>
   )
 }
