@@ -152,7 +152,7 @@ export const scenarios: readonly Scenario[] = [
     ["girl", "unstated", 8.2, -1.75, 2.6],
     ["boy", "south-asian", 10.1, -2.5, 3.5, { treatments: [drops(0.025, 0.3)] }],
     ["girl", "european", 8.9, -3, 1.2, { treatments: [optics("lenslet-spectacles", 0.5)] }],
-    ["boy", "east-asian", 7.7, -2, 5.9, { treatments: [drops(0.01, 0.15)] }],
+    ["boy", "east-asian", 7.7, -2, 5.6, { treatments: [drops(0.01, 0.15)] }],
   ]),
   ...told("weak-drop", { treatments: [drops(0.01, 0.15)] }, [
     ["girl", "european", 8.6, -1.5, 13],
