@@ -1,4 +1,4 @@
-import type { Fan, Forecast } from "../../engine/assessment.js"
+import type { EyeForecast, Fan, Forecast } from "../../engine/assessment.js"
 import { ageYears } from "../../engine/calendar.js"
 import { type CalendarDate, EYES } from "../../engine/course.js"
 import { forecast } from "../../engine/forecast.js"
@@ -68,14 +68,18 @@ function forecastText(ahead: Forecast, checks: readonly string[]): string {
       const lines = eyes[eye]
       if (lines === undefined) return ""
       const { ages, untreated, asTreated } = lines
+      const line = (index: number) =>
+        isTreated(lines)
+          ? `untreated ${at(untreated, index)}, as treated ${at(asTreated, index)}`
+          : at(untreated, index)
       return section(
         eye === "right" ? "Right eye" : "Left eye",
-        wholeYears(ages).map(
-          (index) =>
-            `At ${fixed(ages[index] ?? 0, 1)} years: untreated ${at(untreated, index)}, as treated ${at(asTreated, index)}.`,
-        ),
+        wholeYears(ages).map((index) => `At ${fixed(ages[index] ?? 0, 1)} years: ${line(index)}.`),
       )
     }),
+    Object.values(eyes).some(isTreated)
+      ? ""
+      : section("Treatment", ["No treatment is in use on this day, so there is one line and not two."]),
     section("By 18 years", [
       ...(chance26mmBy18 === null
         ? []
@@ -90,6 +94,10 @@ function forecastText(ahead: Forecast, checks: readonly string[]): string {
   ].join("")
 }
 
+/** Without a treatment in use the two fans are one. */
+const isTreated = ({ untreated, asTreated }: EyeForecast): boolean =>
+  untreated.p50.some((mm, index) => mm !== asTreated.p50[index])
+
 /** A line a year is enough to read: the quarter nearest to each birthday, and the last age. */
 function wholeYears(ages: readonly number[]): readonly number[] {
   return ages.flatMap((age, index) => {
@@ -103,5 +111,13 @@ function at({ p5, p50, p95 }: Fan, index: number): string {
   return `${fixed(p50[index] ?? Number.NaN)} mm (${fixed(p5[index] ?? Number.NaN)} to ${fixed(p95[index] ?? Number.NaN)})`
 }
 
-const both = ({ untreated, asTreated }: { readonly untreated: number; readonly asTreated: number }): string =>
-  `${percent(untreated)} untreated, ${percent(asTreated)} as treated`
+const both = ({
+  untreated,
+  asTreated,
+}: {
+  readonly untreated: number
+  readonly asTreated: number
+}): string =>
+  untreated === asTreated
+    ? percent(untreated)
+    : `${percent(untreated)} untreated, ${percent(asTreated)} as treated`

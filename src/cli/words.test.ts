@@ -1,0 +1,37 @@
+import { describe, expect, it } from "vitest"
+import { ageInWords, dateInWords, fixed, paragraph, percent, section, sentence } from "./words.js"
+
+describe("figures in words", () => {
+  it("never says minus nothing", () => {
+    expect(fixed(-0.001)).toBe("0.00")
+  })
+
+  it("does not call a small chance none, nor a large one certain", () => {
+    expect([0, 0.001, 0.5, 0.999, 1].map(percent)).toEqual(["0 %", "under 1 %", "50 %", "over 99 %", "100 %"])
+  })
+
+  it("counts completed months of age", () => {
+    expect(ageInWords({ born: "2017-03-14", on: "2026-04-13" })).toBe("9 years and 0 months")
+    expect(ageInWords({ born: "2017-03-14", on: "2026-04-14" })).toBe("9 years and 1 month")
+    expect(ageInWords({ born: "2017-12-14", on: "2026-01-14" })).toBe("8 years and 1 month")
+  })
+
+  it("says a date as it is spoken", () => {
+    expect(dateInWords("2026-01-09")).toBe("9 January 2026")
+  })
+
+  it("ends a sentence once", () => {
+    expect(sentence("too early")).toBe("Too early.")
+    expect(sentence("Is a sign lost?")).toBe("Is a sign lost?")
+  })
+
+  it("breaks lines at a hundred columns and indents each", () => {
+    const lines = paragraph("word ".repeat(60)).trimEnd().split("\n")
+    expect(lines.length).toBeGreaterThan(2)
+    expect(lines.every((line) => line.length <= 100 && line.startsWith("  word"))).toBe(true)
+  })
+
+  it("has no heading without paragraphs", () => {
+    expect(section("Concerns", [])).toBe("")
+  })
+})

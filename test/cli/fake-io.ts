@@ -1,0 +1,39 @@
+import { readFileSync } from "node:fs"
+import { runCommandLine } from "../../src/cli/program.js"
+import { WHOLE_FILE } from "../../src/interop/course/problem.js"
+
+/** What a command line answers, with files and the clock made up: no process, no disk but the examples. */
+export async function commandLine(
+  argv: readonly string[],
+  {
+    files = {},
+    today = "2026-08-01",
+  }: { readonly files?: Readonly<Record<string, unknown>>; readonly today?: string } = {},
+) {
+  let stdout = ""
+  let stderr = ""
+  const code = await runCommandLine(argv, {
+    out: (text) => {
+      stdout += text
+    },
+    error: (text) => {
+      stderr += text
+    },
+    today: () => today,
+    read: async (file) => {
+      if (file in files) {
+        const held = files[file]
+        return { text: typeof held === "string" ? held : JSON.stringify(held) }
+      }
+      if (file.startsWith("examples/")) {
+        return { text: readFileSync(new URL(`../../${file}`, import.meta.url), "utf8") }
+      }
+      const message = `${file} cannot be read: there is no such file.`
+      return { problem: { path: WHOLE_FILE, value: file, allowed: "a file that can be read", message } }
+    },
+  })
+  return { code, stdout, stderr }
+}
+
+/** The one JSON document on stdout; throws when there is anything else. */
+export const json = ({ stdout }: { readonly stdout: string }) => JSON.parse(stdout)
