@@ -113,6 +113,7 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .requiredOption("--data <folder>", "data folder")
     .requiredOption("--port <number>", "port on 127.0.0.1", port)
     .option("--demo", "load the demo practice into an empty folder", false)
+    .option("--json", "the address as one JSON document on stdout, messages on stderr")
     .action(async (options) => exit(await (await import("./commands/serve.js")).run(options, io)))
   return program
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest"
 import { commandLine, json } from "./fake-io.js"
 
 const slowed = ["assess", "examples/slowed.json", "--as-of", "2026-08-01"]
+const early = ["assess", "examples/too-early.json", "--as-of", "2026-08-01"]
 const born = "2017-03-14"
 const girl = { born, sex: "female", ancestry: "east-asian" }
 const eyes = (right: number, left: number, sphere = -2.25) => ({
@@ -64,12 +65,17 @@ describe("lengthwise assess --json", () => {
     expect(Object.keys(answer.growth)).toEqual(
       expect.arrayContaining(["state", "probabilities", "mmPerYear"]),
     )
+    expect(answer.method).toEqual({ version: expect.any(String), parameters: expect.any(String) })
+  })
+
+  it("gives the chance of an answer by each coming review while there is none", async () => {
+    const answer = json(await commandLine([...early, "--json"]))
+    expect(answer.chances.length).toBeGreaterThan(2)
     expect(answer.chances[0]).toMatchObject({
       review: expect.any(String),
       ifItWorks: expect.any(Number),
       ifNot: expect.any(Number),
     })
-    expect(answer.method).toEqual({ version: expect.any(String), parameters: expect.any(String) })
   })
 
   it("finds the slowed example slowed by its treatment", async () => {
@@ -164,7 +170,7 @@ describe("lengthwise assess --json", () => {
 
 describe("lengthwise assess", () => {
   it("tells the growth first, then the treatment, the eyes, chances, the next duty and the caution", async () => {
-    const { stdout } = await commandLine(slowed)
+    const { stdout } = await commandLine(early)
     const headings = [
       "Growth:",
       "Treatment:",
