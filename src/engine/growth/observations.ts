@@ -59,7 +59,11 @@ export function observations({
     .sort()[0]
   const devices = new Map<string, number>()
   const found: Observation[] = []
-  course.visits.forEach((visit, index) => {
+  // By date, whatever the order of the file: the first instrument is the one that lengths are told by.
+  const inOrder = course.visits
+    .map((visit, index) => ({ visit, index }))
+    .sort((a, b) => (a.visit.date < b.visit.date ? -1 : a.visit.date > b.visit.date ? 1 : a.index - b.index))
+  inOrder.forEach(({ visit, index }) => {
     const age = ageYears({ born: course.child.born, on: visit.date })
     if (visit.date > asOf || age < values.youngestAgeYears.value || age > values.oldestAgeYears.value) return
     for (const eye of EYES) {
@@ -99,12 +103,17 @@ export function observations({
 }
 
 // An instrument that is not named is taken as the one used before: a change that nobody stated is not invented.
+// The map is kept in order of last use.
 function deviceNumber(length: AxialLength, seen: Map<string, number>): number {
   const method = length.method ?? "optical-biometry"
   const last = [...seen.keys()].findLast((name) => name.startsWith(`${method}/`))
   const name = length.device === undefined ? (last ?? `${method}/`) : `${method}/${length.device}`
   const known = seen.get(name)
-  if (known !== undefined) return known
+  if (known !== undefined) {
+    seen.delete(name)
+    seen.set(name, known)
+    return known
+  }
   // The first name given to a nameless instrument names it; it is not a second one.
   const nameless = seen.get(`${method}/`)
   if (nameless !== undefined) {

@@ -81,7 +81,10 @@ export function study(input: StudyInput): Study {
  * One eye at or past the cut-off is enough.
  */
 function myopiaOf(course: Course, asOf: CalendarDate, cutOffD: number): Study["myopia"] {
-  const firstTreated = (course.treatments ?? []).map((t) => t.from).sort()[0]
+  const firstTreated = (course.treatments ?? [])
+    .filter((t) => t.kind !== "none")
+    .map((t) => t.from)
+    .sort()[0]
   const refracted = course.visits
     .filter((visit) => visit.date <= asOf)
     .map((visit) => ({

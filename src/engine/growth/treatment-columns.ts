@@ -54,11 +54,14 @@ export function treatmentColumns({
   const columns = new Map<string, { parts: readonly Treatment[]; stretches: [number, number][] }>()
   edges.slice(0, -1).forEach((fromAge, i) => {
     const toAge = edges[i + 1] as number
-    const parts = given.filter(
+    const together = given.filter(
       (t) => age(t.from) <= fromAge && (t.to ? age(t.to) : Number.POSITIVE_INFINITY) >= toAge,
     )
-    if (parts.length === 0) return
-    const key = [...new Set(parts.map(treatmentWords))].sort().join(" with ")
+    if (together.length === 0) return
+    // A treatment entered twice over the same days is still one.
+    const byName = new Map(together.map((t) => [treatmentWords(t), t]))
+    const parts = [...byName.values()]
+    const key = [...byName.keys()].sort().join(" with ")
     const known = columns.get(key)
     if (known) known.stretches.push([fromAge, toAge])
     else columns.set(key, { parts, stretches: [[fromAge, toAge]] })
@@ -95,7 +98,10 @@ function priorOf(
     parameters.effects.find(
       (effect) =>
         effect.kind === kind &&
-        (percent === undefined || Math.abs((effect.concentrationPercent ?? -1) - percent) < 1e-9),
+        // Drops of unknown strength match no trial: never the weakest by accident.
+        (percent === undefined
+          ? effect.concentrationPercent === null
+          : Math.abs((effect.concentrationPercent ?? -1) - percent) < 1e-9),
     )
   const kinds = new Set(parts.map((part) => part.kind))
   const singles = parts.map((part) => found(part.kind, part.concentrationPercent))
