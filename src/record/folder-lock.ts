@@ -14,9 +14,8 @@ export interface FolderLock {
  * system drops it when the process dies, however it dies, so there is never a stale lock to clear by hand.
  */
 export function lockFolder(folder: string): FolderLock {
-  mkdirSync(folder, { recursive: true, mode: 0o700 })
   const noteFile = join(folder, "in-use.txt")
-  const connection = new Database(join(folder, "lock.sqlite"), { timeout: 0 })
+  const connection = lockFile(folder)
   try {
     connection.exec("BEGIN IMMEDIATE")
   } catch (cause) {
@@ -29,6 +28,15 @@ export function lockFolder(folder: string): FolderLock {
   return {
     note: (text) => writeFileSync(noteFile, `${text}\n`, { mode: 0o600 }),
     release: () => connection.close(),
+  }
+}
+
+function lockFile(folder: string): Database.Database {
+  try {
+    mkdirSync(folder, { recursive: true, mode: 0o700 })
+    return new Database(join(folder, "lock.sqlite"), { timeout: 0 })
+  } catch (cause) {
+    throw new RecordError(`the data folder ${folder} can't be used: ${(cause as Error).message}`, { cause })
   }
 }
 

@@ -1,12 +1,6 @@
 import type { CalendarDate, Course, Treatment } from "../engine/course.js"
+import type { DemoChild } from "../engine/simulate/demo.js"
 import { type Draft, dayOf, type PracticeRecord } from "../record/index.js"
-
-/** An invented child, as the engine's simulation makes it. */
-export interface DemoChild {
-  readonly name: string
-  readonly number: string
-  readonly course: Course
-}
 
 type Event = Pick<Draft, "child" | "kind" | "body" | "id" | "supersedes" | "reason"> & {
   readonly on: CalendarDate

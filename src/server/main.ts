@@ -1,6 +1,8 @@
 import { existsSync } from "node:fs"
 import { join, resolve } from "node:path"
 import { fileURLToPath } from "node:url"
+import { demoCourses } from "../engine/simulate/demo.js"
+import { evidence } from "../evidence/index.js"
 import {
   addPractice,
   lockFolder,
@@ -13,7 +15,7 @@ import {
 } from "../record/index.js"
 import { buildApp } from "./app.js"
 import { type Clock, machineClock } from "./clock.js"
-import { type DemoChild, loadDemo } from "./demo.js"
+import { loadDemo } from "./demo.js"
 import { type FirstLogIn, firstLogIn } from "./first-log-in.js"
 
 export interface ServerOptions {
@@ -43,6 +45,9 @@ export class ServerStartError extends Error {
   override readonly name = "ServerStartError"
 }
 
+/** Any number would do; this one makes every demo of one day the same. */
+const DEMO_SEED = 7
+
 const BUILT_PAGES = fileURLToPath(new URL("../web", import.meta.url))
 
 /** Serves a data folder until it is closed or the process is asked to end. One process at a time holds a folder. */
@@ -63,7 +68,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const record = await practiceOf(database, { demo: options.demo ?? false, nowMs: clock.nowMs() })
     const logIn = await firstLogIn({ record, dataFolder, nowMs: clock.nowMs() })
     if (options.demo)
-      await loadDemo({ record, children: () => inventedChildren(clock), nowMs: clock.nowMs() })
+      await loadDemo({
+        record,
+        children: () => demoCourses({ today: clock.today(), seed: DEMO_SEED, evidence }),
+        nowMs: clock.nowMs(),
+      })
     const pages = existsSync(join(staticFolder, "index.html")) ? staticFolder : undefined
     const app = await buildApp({ record, clock, staticFolder: pages, log: true })
     undo.push(() => app.close())
@@ -118,10 +127,6 @@ function greeting({
 
 function print(line: string): void {
   process.stdout.write(`${line}\n`)
-}
-
-function inventedChildren(_clock: Clock): readonly DemoChild[] {
-  return []
 }
 
 /** Ends the server in good order when the process is asked to end; returns how to stop listening for that. */

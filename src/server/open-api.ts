@@ -1,6 +1,6 @@
 import fastifySwagger from "@fastify/swagger"
 import type { FastifyInstance } from "fastify"
-import { createJsonSchemaTransform } from "fastify-type-provider-zod"
+import { createJsonSchemaTransform, createJsonSchemaTransformObject } from "fastify-type-provider-zod"
 
 /** Describes every route registered after it, as OpenAPI 3.1 at `/api/openapi.json`. */
 export async function documentApi(app: FastifyInstance): Promise<void> {
@@ -13,14 +13,27 @@ export async function documentApi(app: FastifyInstance): Promise<void> {
         version: "1",
       },
     },
-    transform: createJsonSchemaTransform({
-      zodToJsonConfig: {
-        override: ({ jsonSchema }) => {
-          // The pattern of a date is a page long and says no more than its format does.
-          if (jsonSchema.format === "date" || jsonSchema.format === "date-time") delete jsonSchema.pattern
-        },
-      },
-    }),
+    transform: createJsonSchemaTransform(TO_JSON_SCHEMA),
+    transformObject: (document) => withoutInputs(componentsOf(document)),
   })
   app.get("/api/openapi.json", { config: { open: true }, schema: { hide: true } }, async () => app.swagger())
 }
+
+/** Each named answer would be described once more as something that could be sent. */
+function withoutInputs(document: ReturnType<typeof componentsOf>): ReturnType<typeof componentsOf> {
+  const { components } = document as { readonly components?: { readonly schemas?: Record<string, unknown> } }
+  const schemas = components?.schemas ?? {}
+  for (const name of Object.keys(schemas)) if (name.endsWith("Input")) delete schemas[name]
+  return document
+}
+
+const TO_JSON_SCHEMA: Parameters<typeof createJsonSchemaTransform>[0] = {
+  zodToJsonConfig: {
+    override: ({ jsonSchema }) => {
+      // The pattern of a date or a UUID is a page long and says no more than its format does.
+      if (jsonSchema.format) delete jsonSchema.pattern
+    },
+  },
+}
+
+const componentsOf = createJsonSchemaTransformObject(TO_JSON_SCHEMA)

@@ -24,28 +24,30 @@ export const childCorrectionBody = z.object({ child: namedChild, reason: reasonF
 const day = z.iso.date()
 const entryKind = z.enum(["child", "visit", "treatment", "consent", "supply", "withdrawal"])
 
-export const childView = z.object({
-  child: z.object({
-    id: z.string(),
-    name: z.string(),
-    number: z.string().nullable(),
-    born: day,
-    sex: z.enum(["female", "male"]),
-  }),
-  course: courseAnswer,
-  entries: z.array(
-    z.object({
+export const childView = z
+  .object({
+    child: z.object({
       id: z.string(),
-      kind: entryKind,
-      date: day.nullable().describe("The day the entry is about"),
-      author: z.string(),
-      recordedAt: z.iso.datetime(),
-      supersedes: z.string().nullable(),
-      supersededBy: z.string().nullable(),
-      reason: z.string().nullable(),
+      name: z.string(),
+      number: z.string().nullable(),
+      born: day,
+      sex: z.enum(["female", "male"]),
     }),
-  ),
-})
+    course: courseAnswer,
+    entries: z.array(
+      z.object({
+        id: z.string(),
+        kind: entryKind,
+        date: day.nullable().describe("The day the entry is about"),
+        author: z.string(),
+        recordedAt: z.iso.datetime(),
+        supersedes: z.string().nullable(),
+        supersededBy: z.string().nullable(),
+        reason: z.string().nullable(),
+      }),
+    ),
+  })
+  .meta({ id: "Child" })
 
 export const PAGE_SIZE = 50
 

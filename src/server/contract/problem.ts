@@ -7,7 +7,9 @@ export const problemSchema = z.object({
   allowed: z.string().describe("What may stand there, in words"),
   message: z.string().describe("The whole sentence"),
 })
-export const problemAnswer = z.object({ title: z.string(), problems: z.array(problemSchema) })
+export const problemAnswer = z
+  .object({ title: z.string(), problems: z.array(problemSchema) })
+  .meta({ id: "Refused" })
 
 export type Problem = z.infer<typeof problemSchema>
 export type ProblemAnswer = z.infer<typeof problemAnswer>
