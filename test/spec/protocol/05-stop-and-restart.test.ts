@@ -20,6 +20,20 @@ describe("At 24 months somebody decides", () => {
     expect(child(goingOn).on("2029-02-10").state(STOP)).toBe("overdue")
   })
 
+  it("a child seen again and treated on still waits for it", () => {
+    const visits = [...reviews, fullVisit("2027-07-10")]
+    expect(
+      child({ ...goingOn, visits })
+        .on("2027-07-11")
+        .state(STOP),
+    ).toBe("overdue")
+  })
+
+  it("a change of strength on the first day of its window settles it", () => {
+    const treatments = [drops("2025-01-10", 0.05, "2026-12-11"), drops("2026-12-11", 0.025)]
+    expect(child({ treatments, visits: reviews }).on("2027-01-12").state(STOP)).toBe("done")
+  })
+
   it("a stop settles it", () => {
     expect(child(stopped).on("2027-01-10").state(STOP)).toBe("done")
   })
@@ -171,10 +185,10 @@ describe("A pause is not a stop", () => {
   })
 
   it("of up to 150 days", () => {
-    const after = (from: string) =>
+    const resumed = (from: string) =>
       child({ treatments: [drops("2025-01-10", 0.05, "2025-08-01"), drops(from, 0.05)] })
-    expect(after("2025-12-29").on("2026-01-05").duty("12-month review").due).toBe("2026-01-10")
-    expect(after("2025-12-30").on("2026-01-05").duty("12-month review").due).toBe("2026-12-30")
+    expect(resumed("2025-12-29").on("2026-01-05").duty("12-month review").due).toBe("2026-01-10")
+    expect(resumed("2025-12-30").on("2026-01-05").duty("12-month review").due).toBe("2026-12-30")
   })
 
   it("the same strength after a pause needs no new check", () => {

@@ -45,6 +45,23 @@ describe("Consent comes before treatment", () => {
     expect(child(story).on("2025-02-13").state(CONSENT)).toBe("open")
   })
 
+  it("a planned change of strength asks for one as well", () => {
+    const treatments = [drops("2025-01-10", 0.05, "2025-07-10"), drops("2025-07-10", 0.025)]
+    expect(
+      child({ ...started, treatments })
+        .on("2025-07-01")
+        .state("consent to atropine 0.025 %"),
+    ).toBe("open")
+  })
+
+  it("on the first day without treatment a review no longer asks for consent", () => {
+    const treatments = [drops("2025-01-10", 0.05, "2025-07-10")]
+    const needs = child({ ...started, treatments })
+      .on("2025-07-10")
+      .duty("6-month review").needs
+    expect(needs).not.toContain("consent to atropine 0.05 %")
+  })
+
   it("a treatment that ended without one can no longer get it", () => {
     const story = { ...started, treatments: [drops("2025-01-10", 0.05, "2025-04-01")] }
     expect(child(story).on("2025-05-01").state(CONSENT)).toBe("missed")
