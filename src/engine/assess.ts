@@ -1,15 +1,7 @@
 import type { Evidence } from "../evidence/types.js"
-import type {
-  Assessment,
-  Belief,
-  Chance,
-  EyeAssessment,
-  PracticeSettings,
-  Rate,
-} from "./assessment.js"
+import type { Assessment, Belief, Chance, EyeAssessment, PracticeSettings, Rate } from "./assessment.js"
 import { ageYears } from "./calendar.js"
 import type { CalendarDate, Course, Eye } from "./course.js"
-import { EYES } from "./course.js"
 import { eyeIndex } from "./growth/observations.js"
 import { distributionOf } from "./growth/posterior.js"
 import { refusal, type Study, study } from "./growth/study.js"
@@ -56,7 +48,11 @@ export function assess({
   const child = study(input)
   const weighed = weighing(child)
   const found = finding(child, weighed)
-  const coming = child.myopia === "not-myopic" ? [] : comingChances(child, weighed, protocol)
+  // Once there is an answer, or none is to be had, there is no chance of one to tell.
+  const coming =
+    found.state === "cannot-tell-yet" && child.myopia !== "not-myopic"
+      ? comingChances(child, weighed, protocol)
+      : []
   return {
     ...head(input),
     eyes: { right: eyeAssessment(child, "right"), left: eyeAssessment(child, "left") },
@@ -127,7 +123,11 @@ function eyeAssessment(child: Study, eye: Eye): EyeAssessment {
     }
   }
   const now = distributionOf(child.posterior, [{ eye: index, ageYears: last.ageYears, coefficient: 1 }])
-  const length = { mm: mixtureMean(now), low95: mixtureQuantile(now, 0.025), high95: mixtureQuantile(now, 0.975) }
+  const length = {
+    mm: mixtureMean(now),
+    low95: mixtureQuantile(now, 0.025),
+    high95: mixtureQuantile(now, 0.975),
+  }
   const position = lengthPosition({ child: course.child, mm: last.value, ageYears: last.ageYears, evidence })
   const window = growthWindow({ course, asOf, eyes: [eye] })
   const first = figures[0]
@@ -135,16 +135,16 @@ function eyeAssessment(child: Study, eye: Eye): EyeAssessment {
     const alone = detectableChangeMm({ first: last, last, parameters: evidence.growth })
     return { length, rate: null, natural: null, emmetropic: null, detectableChangeMm: alone, position }
   }
-  const [fromAge, toAge] = [window.from, window.to].map((on) => ageYears({ born: course.child.born, on })) as [
-    number,
-    number,
-  ]
+  const [fromAge, toAge] = [window.from, window.to].map((on) =>
+    ageYears({ born: course.child.born, on }),
+  ) as [number, number]
   const grown = distributionOf(child.posterior, [
     { eye: index, ageYears: toAge, coefficient: 1 },
     { eye: index, ageYears: fromAge, coefficient: -1 },
   ])
   const years = toAge - fromAge
-  const over = (growth: Study["natural"]) => (growth.cumulativeMm(toAge) - growth.cumulativeMm(fromAge)) / years
+  const over = (growth: Study["natural"]) =>
+    (growth.cumulativeMm(toAge) - growth.cumulativeMm(fromAge)) / years
   const start = figures.findLast((figure) => figure.ageYears <= fromAge) ?? first
   return {
     length,
@@ -187,9 +187,7 @@ function earliestAnswer(
     return child.course.visits[child.lengths.at(-1)?.visit ?? -1]?.date ?? null
   }
   const works = 1 / (1 + Math.exp(-weighed.logRatio))
-  return (
-    coming.find((chance) => works * chance.ifItWorks + (1 - works) * chance.ifNot >= 0.5)?.review ?? null
-  )
+  return coming.find((chance) => works * chance.ifItWorks + (1 - works) * chance.ifNot >= 0.5)?.review ?? null
 }
 
 function beliefs(child: Study): readonly Belief[] {

@@ -91,81 +91,90 @@ export const startLengthMm = START_LENGTH_MM
 export const slope = (observation: Observation, dioptresPerMm: number): number =>
   observation.kind === "length" ? 1 : -dioptresPerMm
 
-/** Covariance of the unexplained growth (lasting difference of the eye and wobble) of two eyes at two ages, mm^2. */
-function growthCovariance(
-  { variances, originAge }: ChildModel,
-  a: { eye: number; ageYears: number; natural: number },
-  b: { eye: number; ageYears: number; natural: number },
-): number {
-  const common = Math.max(0, Math.min(a.ageYears, b.ageYears) - originAge)
-  return a.eye === b.eye
-    ? variances.wobble * common + variances.eyeDifference * a.natural * b.natural
-    : variances.wobble * variances.wobbleCorrelation * common
+/** Places at which lengths are asked for or were measured: eye, years and natural growth since the origin. */
+export interface Places {
+  readonly eye: Uint8Array
+  readonly years: Float64Array
+  readonly natural: Float64Array
 }
 
-/** Covariance of two figures as entered, given m, w and kappa. `natural[i]` is N at figure i. */
-export function figureCovariance(
+export function placesOf(
   model: ChildModel,
-  natural: ArrayLike<number>,
-  dioptresPerMm: number,
-  i: number,
-  j: number,
-): number {
-  const a = model.observations[i] as Observation
-  const b = model.observations[j] as Observation
-  let sum =
-    slope(a, dioptresPerMm) *
-    slope(b, dioptresPerMm) *
-    growthCovariance(
-      model,
-      { eye: a.eye, ageYears: a.ageYears, natural: natural[i] as number },
-      { eye: b.eye, ageYears: b.ageYears, natural: natural[j] as number },
-    )
-  if (a.kind === b.kind) {
-    if (a.eye === b.eye) sum += a.kind === "length" ? START_VARIANCE_LENGTH : START_VARIANCE_REFRACTION
-    if (a.group >= 0 && a.group === b.group) sum += a.groupVariance
-    if (a.visit === b.visit) sum += Math.sqrt(a.sharedVariance * b.sharedVariance)
+  points: readonly { readonly eye: 0 | 1; readonly ageYears: number }[],
+): Places {
+  return {
+    eye: Uint8Array.from(points, (point) => point.eye),
+    years: Float64Array.from(points, (point) => Math.max(0, point.ageYears - model.originAge)),
+    natural: Float64Array.from(points, (point) => naturalSinceOrigin(model, point.ageYears)),
   }
-  return i === j ? sum + a.ownVariance : sum
 }
 
-/** Covariance of a sum of lengths with a figure, and of two sums of lengths. */
-export function termsFigureCovariance(
+/** Covariance of the unexplained growth (lasting difference of the eye, wobble) at two places, mm^2. */
+function growthCovariance(variances: Variances, a: Places, i: number, b: Places, j: number): number {
+  const wobble = variances.wobble * Math.min(a.years[i] as number, b.years[j] as number)
+  return a.eye[i] === b.eye[j]
+    ? wobble + variances.eyeDifference * (a.natural[i] as number) * (b.natural[j] as number)
+    : wobble * variances.wobbleCorrelation
+}
+
+/**
+ * Covariance of the figures given pace, effects and kappa, in two parts, rows of the lower triangle: growth, which
+ * shows in a figure by its slope, and the rest (where an eye starts, offsets, noise), which does not. Kappa changes
+ * slopes only, so one pair of triangles serves all its nodes.
+ */
+export function figureCovariances(
   model: ChildModel,
-  terms: readonly LengthTerm[],
-  naturalOfTerms: readonly number[],
-  natural: ArrayLike<number>,
-  dioptresPerMm: number,
-  i: number,
-): number {
-  const figure = model.observations[i] as Observation
-  const point = { eye: figure.eye, ageYears: figure.ageYears, natural: natural[i] as number }
-  let sum = 0
-  terms.forEach((term, t) => {
-    const grown = growthCovariance(
-      model,
-      { eye: term.eye, ageYears: term.ageYears, natural: naturalOfTerms[t] as number },
-      point,
-    )
-    sum += term.coefficient * slope(figure, dioptresPerMm) * grown
-    if (figure.kind === "length" && figure.eye === term.eye) sum += term.coefficient * START_VARIANCE_LENGTH
+  places: Places,
+): { growth: Float64Array; rest: Float64Array } {
+  const figures = model.observations
+  const growth = new Float64Array((figures.length * (figures.length + 1)) / 2)
+  const rest = new Float64Array(growth.length)
+  let at = 0
+  figures.forEach((a, i) => {
+    for (let j = 0; j <= i; j++, at++) {
+      const b = figures[j] as Observation
+      growth[at] = growthCovariance(model.variances, places, i, places, j)
+      if (a.kind !== b.kind) continue
+      let sum = i === j ? a.ownVariance : 0
+      if (a.eye === b.eye) sum += a.kind === "length" ? START_VARIANCE_LENGTH : START_VARIANCE_REFRACTION
+      if (a.group >= 0 && a.group === b.group) sum += a.groupVariance
+      if (a.visit === b.visit) sum += Math.sqrt(a.sharedVariance * b.sharedVariance)
+      rest[at] = sum
+    }
   })
-  return sum
+  return { growth, rest }
 }
 
-export function termsVariance(
-  model: ChildModel,
-  terms: readonly LengthTerm[],
-  naturalOfTerms: readonly number[],
-): number {
+/** Covariance of a sum of lengths with each of the first `rows` figures. */
+export function termsFigureCovariance(input: {
+  model: ChildModel
+  terms: readonly LengthTerm[]
+  ofTerms: Places
+  ofFigures: Places
+  dioptresPerMm: number
+  rows: number
+}): Float64Array {
+  const { model, terms, ofTerms, ofFigures, dioptresPerMm, rows } = input
+  const out = new Float64Array(rows)
+  for (let i = 0; i < rows; i++) {
+    const figure = model.observations[i] as Observation
+    const gain = slope(figure, dioptresPerMm)
+    let sum = 0
+    for (let t = 0; t < terms.length; t++) {
+      const { coefficient, eye } = terms[t] as LengthTerm
+      sum += coefficient * gain * growthCovariance(model.variances, ofTerms, t, ofFigures, i)
+      if (figure.kind === "length" && figure.eye === eye) sum += coefficient * START_VARIANCE_LENGTH
+    }
+    out[i] = sum
+  }
+  return out
+}
+
+export function termsVariance(model: ChildModel, terms: readonly LengthTerm[], ofTerms: Places): number {
   let sum = 0
   terms.forEach((a, i) => {
     terms.forEach((b, j) => {
-      const grown = growthCovariance(
-        model,
-        { eye: a.eye, ageYears: a.ageYears, natural: naturalOfTerms[i] as number },
-        { eye: b.eye, ageYears: b.ageYears, natural: naturalOfTerms[j] as number },
-      )
+      const grown = growthCovariance(model.variances, ofTerms, i, ofTerms, j)
       sum += a.coefficient * b.coefficient * (grown + (a.eye === b.eye ? START_VARIANCE_LENGTH : 0))
     })
   })

@@ -5,13 +5,13 @@ import {
   type ChildModel,
   exposedGrowth,
   type LengthTerm,
-  naturalSinceOrigin,
+  placesOf,
   startLengthMm,
   termsFigureCovariance,
   termsVariance,
 } from "./child-model.js"
 import { givenPace, type WithheldGivenPace, type WithheldPrior } from "./given-pace.js"
-import { forwardSolve, type Gram, gram, type Whitened, whiten } from "./whiten.js"
+import { forwardSolve, type Gram, gram, unwhitened, type Whitened, whiten } from "./whiten.js"
 
 /** One child's figures factored at each node of kappa, with the prior weight of the node. */
 export interface Factored {
@@ -27,25 +27,30 @@ export interface Nodes {
 }
 
 /** Enough that doubling either moves no figure that is shown (test/validation/quadrature.test.ts). */
-export const usualNodes: Nodes = { stepsPerSd: 3, kappa: 3 }
+export const usualNodes: Nodes = { stepsPerSd: 3, kappa: 7 }
 const REACH_SD = 5
 /** Nodes below this share of the posterior cannot move a shown figure and are left out of forecasts. */
 const NEGLIGIBLE = 1e-8
 
-/** Factors a child once per node of kappa; without refractions kappa does not matter and one node is exact. */
+/**
+ * Factors a child once per node of kappa. Until an eye has two refractions kappa does not matter and one node is
+ * exact: a refraction alone only says where that eye started, which is left open.
+ */
 export function factored(
   model: ChildModel,
   parameters: GrowthParameters,
   nodes: Nodes = usualNodes,
 ): Factored {
   const { dioptresPerMm, logPaceSd } = parameters.values
-  const witnessed = model.observations.some((figure) => figure.kind === "refraction")
+  const refracted = model.observations.filter((figure) => figure.kind === "refraction").map(({ eye }) => eye)
+  const witnessed = new Set(refracted).size < refracted.length
   const rule = normalRule(witnessed ? nodes.kappa : 1)
+  const raw = unwhitened(model)
   return {
     model,
     logPaceSd: logPaceSd.value,
     parts: rule.nodes.map((node, i) => {
-      const whitened = whiten(model, dioptresPerMm.value + node * (dioptresPerMm.sd ?? 0))
+      const whitened = whiten(raw, dioptresPerMm.value + node * (dioptresPerMm.sd ?? 0))
       return { whitened, gram: gram(whitened), weight: rule.weights[i] as number }
     }),
   }
@@ -134,30 +139,27 @@ export function distributionOf(
 ): Mixture {
   const { model } = factored
   const k = model.columns.length
-  const naturalOfTerms = terms.map((term) => naturalSinceOrigin(model, term.ageYears))
+  const ofTerms = placesOf(model, terms)
   const sum = (pick: (term: LengthTerm, index: number) => number) =>
     terms.reduce((total, term, i) => total + term.coefficient * pick(term, i), 0)
   const start = sum(() => startLengthMm)
-  const natural = sum((_, i) => naturalOfTerms[i] as number)
+  const natural = sum((_, i) => ofTerms.natural[i] as number)
   const exposed = model.columns.map((column) =>
     sum((term) => exposedGrowth(model, column, term.ageYears, scenario.treatmentEndsAge)),
   )
-  const own = termsVariance(model, terms, naturalOfTerms)
+  const own = termsVariance(model, terms, ofTerms)
 
   // Per node of kappa: what is left of the sum once the figures are known, as weights on [y | N | C_1 .. C_k].
   const parts = factored.parts.map(({ whitened }) => {
     const n = rows ?? whitened.rows
-    const cross = new Float64Array(n)
-    for (let i = 0; i < n; i++) {
-      cross[i] = termsFigureCovariance(
-        model,
-        terms,
-        naturalOfTerms,
-        whitened.natural,
-        whitened.dioptresPerMm,
-        i,
-      )
-    }
+    const cross = termsFigureCovariance({
+      model,
+      terms,
+      ofTerms,
+      ofFigures: whitened.places,
+      dioptresPerMm: whitened.dioptresPerMm,
+      rows: n,
+    })
     const solved = forwardSolve(whitened, cross, n)
     const onColumn = new Array<number>(k + 2).fill(0)
     let explained = 0

@@ -2,8 +2,9 @@ import {
   type ChildModel,
   centred,
   exposedGrowth,
-  figureCovariance,
-  naturalSinceOrigin,
+  figureCovariances,
+  type Places,
+  placesOf,
   slope,
 } from "./child-model.js"
 
@@ -23,48 +24,64 @@ export interface Whitened {
   readonly factor: Float64Array
   /** Whitened columns, row by row: y, N, C_1 .. C_k. */
   readonly values: Float64Array
-  /** N at each figure, mm. */
-  readonly natural: Float64Array
+  readonly places: Places
 }
 
-export function whiten(model: ChildModel, dioptresPerMm: number): Whitened {
-  const rows = model.observations.length
-  const columns = 2 + model.columns.length
-  const factor = new Float64Array((rows * (rows + 1)) / 2)
-  const values = new Float64Array(rows * columns)
-  const natural = new Float64Array(rows)
+/** What every node of kappa shares: columns before their slopes, and the covariance in its two parts. */
+export interface Unwhitened {
+  readonly model: ChildModel
+  readonly places: Places
+  readonly columns: number
+  /** Per figure: y, N, C_1 .. C_k, growth in mm whatever the figure. */
+  readonly values: Float64Array
+  readonly growth: Float64Array
+  readonly rest: Float64Array
+}
 
+export function unwhitened(model: ChildModel): Unwhitened {
+  const columns = 2 + model.columns.length
+  const places = placesOf(model, model.observations)
+  const values = new Float64Array(model.observations.length * columns)
   model.observations.forEach((figure, i) => {
-    natural[i] = naturalSinceOrigin(model, figure.ageYears)
-    const gain = slope(figure, dioptresPerMm)
-    const at = i * columns
-    values[at] = centred(figure)
-    values[at + 1] = gain * (natural[i] as number)
+    values[i * columns] = centred(figure)
+    values[i * columns + 1] = places.natural[i] as number
     model.columns.forEach((column, j) => {
-      values[at + 2 + j] = gain * exposedGrowth(model, column, figure.ageYears)
+      values[i * columns + 2 + j] = exposedGrowth(model, column, figure.ageYears)
     })
   })
+  return { model, places, columns, values, ...figureCovariances(model, places) }
+}
+
+export function whiten(raw: Unwhitened, dioptresPerMm: number): Whitened {
+  const { model, places, columns, growth, rest } = raw
+  const rows = model.observations.length
+  const factor = new Float64Array(growth.length)
+  const values = raw.values.slice()
+  const gains = Float64Array.from(model.observations, (figure) => slope(figure, dioptresPerMm))
 
   for (let i = 0; i < rows; i++) {
     const rowStart = (i * (i + 1)) / 2
+    const gain = gains[i] as number
     for (let j = 0; j <= i; j++) {
       const otherStart = (j * (j + 1)) / 2
-      let sum = figureCovariance(model, natural, dioptresPerMm, i, j)
+      let sum =
+        gain * (gains[j] as number) * (growth[rowStart + j] as number) + (rest[rowStart + j] as number)
       for (let p = 0; p < j; p++) {
         sum -= (factor[rowStart + p] as number) * (factor[otherStart + p] as number)
       }
       factor[rowStart + j] = i === j ? Math.sqrt(sum) : sum / (factor[otherStart + j] as number)
     }
     const pivot = factor[rowStart + i] as number
+    const at = i * columns
     for (let c = 0; c < columns; c++) {
-      let sum = values[i * columns + c] as number
+      let sum = (values[at + c] as number) * (c === 0 ? 1 : gain)
       for (let p = 0; p < i; p++) {
         sum -= (factor[rowStart + p] as number) * (values[p * columns + c] as number)
       }
-      values[i * columns + c] = sum / pivot
+      values[at + c] = sum / pivot
     }
   }
-  return { model, dioptresPerMm, rows, columns, factor, values, natural }
+  return { model, dioptresPerMm, rows, columns, factor, values, places }
 }
 
 /** Solves L x = right for a vector as long as the figures (or a first part of them). */

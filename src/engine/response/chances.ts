@@ -5,7 +5,7 @@ import type { ChildModel } from "../growth/child-model.js"
 import type { Observation } from "../growth/observations.js"
 import { type Posterior, paceMultiple } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
-import { type Whitened, whiten } from "../growth/whiten.js"
+import { unwhitened, type Whitened, whiten } from "../growth/whiten.js"
 import { spreadPoints } from "../numeric/low-discrepancy.js"
 import { detectableChangeMm } from "./detectable-change.js"
 import { type Weighing, waldLimits } from "./finding.js"
@@ -15,10 +15,10 @@ export interface PlannedReview {
   readonly date: CalendarDate
 }
 
-const DRAWS = 256
+const DRAWS = 128
 const NEGLIGIBLE = 1e-6
-const PACE_NODES = 10
-const PACE_NODES_PER_SD = 2.5
+const PACE_NODES = 7
+const PACE_NODES_PER_SD = 2
 
 /**
  * The chance that there is an answer, right or wrong, at or before each coming review: once if the treatment
@@ -113,7 +113,7 @@ function pathOf(input: {
   weighed: Weighing
 }): Path {
   const { study, model, index, ages, weighed } = input
-  const whitened = whiten(model, study.evidence.growth.values.dioptresPerMm.value)
+  const whitened = whiten(unwhitened(model), study.evidence.growth.values.dioptresPerMm.value)
   const { columns, values, rows } = whitened
   const known = study.model.observations.length
   const others = model.columns.map((_, j) => (j === index ? 0 : meanWithheld(weighed.works, j)))

@@ -1,0 +1,32 @@
+import { measurementPlan, randomFrom, virtualChild } from "../dist/engine/index.js"
+import { evidence } from "../dist/evidence/index.js"
+
+export { evidence }
+
+const TREATMENTS = [
+  { kind: "atropine", concentrationPercent: 0.01 },
+  { kind: "atropine", concentrationPercent: 0.025 },
+  { kind: "atropine", concentrationPercent: 0.05 },
+]
+
+/** Twelve half-yearly visits of both eyes from 6.5 years, old glasses, one treatment or three in a row from month 12. */
+export function benchCourse({ seed, treatments }) {
+  const plan = measurementPlan({
+    sex: seed % 2 === 0 ? "female" : "male",
+    ancestry: "east-asian",
+    startAgeYears: 6.5 + (seed % 5) / 2,
+    start: "2020-03-10",
+    latitude: 51.5,
+    visitMonths: Array.from({ length: 12 }, (_, i) => 6 * i),
+  })
+  const months = treatments === 1 ? [54] : [12, 30, 54]
+  const dates = months.map((month) => plan.visits[month / 6].date)
+  const given = (treatments === 1 ? TREATMENTS.slice(2) : TREATMENTS).map((treatment, i) => ({
+    ...treatment,
+    from: dates[i],
+    to: dates[i + 1] ?? null,
+  }))
+  return virtualChild({ plan: { ...plan, treatments: given }, evidence, random: randomFrom(seed) }).course
+}
+
+export const lastVisit = (course) => course.visits.at(-1).date
