@@ -60,8 +60,14 @@ describe("lengthwise centile", () => {
     expect(json(await commandLine([...centile, "--ancestry", "european", "--json"])).reference).toBeTruthy()
   })
 
+  it("takes the only population at hand for a bare question, and says so", async () => {
+    const answer = json(await commandLine([...centile, "--json"]))
+    expect(answer.reference).toBe("al-europe-sexed-approx")
+    expect(answer.note).toMatch(/no ancestry was given/)
+  })
+
   it("refuses by name where none fits, and exits 0", async () => {
-    const result = await commandLine([...centile, "--json"])
+    const result = await commandLine([...centile, "--ancestry", "east-asian", "--json"])
     expect(result.code).toBe(0)
     expect(Object.keys(json(result))).toEqual(["refused"])
   })

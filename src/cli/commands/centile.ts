@@ -29,16 +29,7 @@ export async function run(args: CentileArguments, io: Io): Promise<ExitCode> {
   const problems = faults(args)
   if (problems.length > 0) return toldProblems(problems, { io, json })
   const chosen = referenceOf(args)
-  const placed: Position =
-    "refused" in chosen
-      ? chosen
-      : position({
-          measure: "axial-length",
-          value: args.al,
-          ageYears: args.age,
-          sex: args.sex,
-          reference: chosen.reference,
-        })
+  const placed = placedOn(chosen, args)
   const why = args.why
     ? await centileWhy(args, "reference" in chosen ? chosen.reference : undefined)
     : undefined
@@ -66,10 +57,23 @@ function faults({ al, age, reference }: CentileArguments) {
   ]
 }
 
-function referenceOf({ reference, sex, age, ancestry }: CentileArguments) {
+/**
+ * The reference named, or the one that fits the ancestry. A bare question names no child: it gets the only population
+ * that length tables at hand are of, and the answer says so.
+ */
+function referenceOf({ reference, sex, age, ancestry = "european" }: CentileArguments) {
   const named = lengthReferences.find(({ id }) => id === reference)
   if (named !== undefined) return { reference: named }
   return chooseReference({ references, sex, ageYears: age, ancestry, measure: "axial-length" })
+}
+
+function placedOn(chosen: ReturnType<typeof referenceOf>, args: CentileArguments): Position {
+  if ("refused" in chosen) return chosen
+  const { al: value, age: ageYears, sex } = args
+  const placed = position({ measure: "axial-length", value, ageYears, sex, reference: chosen.reference })
+  if ("refused" in placed || args.ancestry !== undefined || args.reference !== undefined) return placed
+  const caution = "no ancestry was given: European children are the ones at hand"
+  return { ...placed, note: placed.note === undefined ? caution : `${placed.note}; ${caution}` }
 }
 
 function positionText(placed: Position, { al, age, sex }: CentileArguments): string {
@@ -96,7 +100,7 @@ const centileWhy = ({ al, age, sex, ancestry }: CentileArguments, reference: Ref
       ["Axial length", `${al} mm`],
       ["Age", `${age} years`],
       ["Sex", sex],
-      ["Ancestry", ancestry ?? "unstated"],
+      ["Ancestry", ancestry ?? "not given, taken as European"],
       ["Reference", reference?.id ?? "none fits"],
     ],
     formula: [
