@@ -2,7 +2,7 @@ import { scaleLog } from "d3-scale"
 import { colours as coloursOf } from "./colours.js"
 import type { CourseFigureOptions } from "./course-figure-input.js"
 import { label, line } from "./marks.js"
-import { el, type SvgElement } from "./svg.js"
+import { decimals, el, type SvgElement } from "./svg.js"
 import { svgDocument } from "./svg-document.js"
 import { TEXT, textWidth } from "./text-size.js"
 
@@ -42,7 +42,7 @@ export function answerScale(
     title: "Odds between the two limits",
     description: message({ likelihoodRatio, upper, lower }),
     content: [
-      line({ x: SIDE, y: AXIS }, { x: width - SIDE, y: AXIS }, { stroke: colours.line, width: 2 }),
+      line({ x: SIDE, y: AXIS }, { x: width - SIDE, y: AXIS }, { stroke: colours.shadeDark, width: 1.2 }),
       ...[lower, 1, upper].map((odds) => {
         const [at, reach] = [x(odds), odds === 1 ? 5 : 8]
         return line(
@@ -97,7 +97,7 @@ function childMark(
   const half = textWidth(text, { size: TEXT.label, bold: true }) / 2
   const style = { fill: colours.ink, anchor: "middle", bold: true } as const
   const beyond = ratio > upper ? 1 : ratio < lower ? -1 : 0
-  const point = `M${at - 5 * beyond},${AXIS - 7}l${12 * beyond},7l${-12 * beyond},7Z`
+  const point = `M${decimals(at + 3 * beyond)},${AXIS - 7}l${12 * beyond},7l${-12 * beyond},7Z`
   return [
     beyond === 0
       ? el("circle", { cx: at, cy: AXIS, r: 6, fill: colours.accent })

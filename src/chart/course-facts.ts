@@ -10,7 +10,7 @@ import {
   symptomPoints,
   treatmentSpans,
 } from "./course-points.js"
-import { dutyWords, symptomWords } from "./words.js"
+import { symptomWords } from "./words.js"
 
 /** Everything that belongs to one date: the one source of the read-out and of the table. */
 export interface DateFacts {
@@ -61,9 +61,7 @@ export function courseFacts(input: CourseFigureInput): readonly DateFacts[] {
       growth: input.growthIntervals.find(({ toAge }) => Math.abs(toAge - age) < SAME_DAY) ?? null,
       treatments: here(treatments).map(({ words }) => words),
       symptoms: here(symptoms).map(({ kind, grade }) => `${symptomWords(kind)} ${grade}`),
-      duties: input.duties
-        .filter(({ due }) => due === date)
-        .map((duty) => `${dutyWords(duty)}: ${duty.state}`),
+      duties: input.duties.filter(({ due }) => due === date).map((duty) => `${duty.step}: ${duty.state}`),
     }
   })
 }

@@ -37,7 +37,8 @@ export function courseFigure(input: CourseFigureInput, options: CourseFigureOpti
   const { width = 880, ageDomain = openingWindow(input), colours: kind = "themed" } = options
   if (!(width >= 320)) throw new RangeError(`width must be at least 320: ${width}`)
   if (!(ageDomain[1] > ageDomain[0])) throw new RangeError(`ageDomain must rise: ${ageDomain.join(" to ")}`)
-  const todayAge = ageYears({ born: input.course.child.born, on: input.today })
+  const { born } = input.course.child
+  const todayAge = ageYears({ born, on: input.today })
   const frame = frameOf({ width, domain: ageDomain, todayAge, kind })
   const tracks = stacked(
     [lengthTrack, growthTrack, refractionTrack, treatmentTrack, safetyTrack, dutiesTrack].map((track) =>
@@ -47,7 +48,9 @@ export function courseFigure(input: CourseFigureInput, options: CourseFigureOpti
   )
   const last = tracks.at(-1) as PlacedTrack
   const bottom = last.plot.y + last.plot.height + 8
-  const notes = wrapped(note(input, frame), { width: width - 4, size: TEXT.small })
+  const notes = wrapped(note(input, frame), { width: width - 4, size: TEXT.small }).filter(
+    (text) => text !== "",
+  )
   const height = Math.ceil(bottom + 10 + notes.length * LINE_HEIGHT)
 
   const svg = svgDocument({
@@ -56,11 +59,12 @@ export function courseFigure(input: CourseFigureInput, options: CourseFigureOpti
     title: courseTitle(input, ageDomain),
     description: courseMessage(input, ageDomain),
     content: [
+      ...tracks.flatMap(({ track, plot }) => track.behind?.(plot) ?? []),
       ...ageAxis(frame, bottom),
+      ...todayLine(frame, { bottom, age: ageWords({ born, on: input.today }) }),
       ...tracks.map(({ track, plot }) =>
         el("g", { "data-track": track.name }, [...heading(track, plot, frame), ...track.marks(plot)]),
       ),
-      ...todayLine(frame, { bottom, age: todayAge }),
       ...notes.map((text, i) =>
         label(
           text,
@@ -138,7 +142,8 @@ function heading(track: Track, plot: Rectangle, frame: Frame): readonly SvgEleme
 function ageAxis(frame: Frame, bottom: number): readonly SvgElement[] {
   const { colours, x, domain } = frame
   const style = { fill: colours.soft, size: TEXT.small, anchor: "middle" } as const
-  const ages = x.ticks(Math.max(2, Math.min(20, domain[1] - domain[0]))).filter(Number.isInteger)
+  const room = Math.floor((frame.right - frame.left) / 28)
+  const ages = x.ticks(Math.min(room, Math.ceil(domain[1] - domain[0]))).filter(Number.isInteger)
   return [
     label(frame.narrow ? "age" : "age, years", { x: 0, y: 14 }, { fill: colours.soft, size: TEXT.small }),
     ...ages.flatMap((age) => [
@@ -148,10 +153,10 @@ function ageAxis(frame: Frame, bottom: number): readonly SvgElement[] {
   ]
 }
 
-function todayLine(frame: Frame, { bottom, age }: { readonly bottom: number; readonly age: number }) {
+function todayLine(frame: Frame, { bottom, age }: { readonly bottom: number; readonly age: string }) {
   const { todayX, colours, width } = frame
   if (todayX === null) return []
-  const text = `today, ${ageWords(age)}`
+  const text = `today, ${age}`
   const room = todayX + 5 + textWidth(text, { size: TEXT.small }) <= width
   const at = { x: todayX + (room ? 5 : -5), y: 31 }
   return [
@@ -170,8 +175,8 @@ function note(input: CourseFigureInput, frame: Frame): string {
   const shading =
     eye === null
       ? ""
-      : `Forecast of the ${eye} eye: line the median, shading 5 to 95 % and, darker, 25 to 75 %. `
-  return `${whiskers}${shading}Right eye filled circle, left eye open square.`
+      : `Forecast of the ${eye} eye: median, with shading from 5 to 95 % and, darker, from 25 to 75 %.`
+  return (whiskers + shading).trim()
 }
 
 function layoutOf(

@@ -2,9 +2,8 @@ import type { FindingState, GrowthState } from "../engine/assessment.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
 import { lengthPoints, treatmentSpans } from "./course-points.js"
 import { fanWords } from "./course-stops.js"
-import { dutySteps } from "./duties-track.js"
 import { drawnForecast } from "./forecast-fan.js"
-import { ageWords, dateWords, fixed, mmWords, plainWords, rangeWords } from "./words.js"
+import { ageWords, axisAge, dateWords, fixed, mmWords, rangeWords } from "./words.js"
 
 const GROWTH_WORDS: Readonly<Record<GrowthState, string>> = {
   "near-normal": "near-normal growth",
@@ -47,7 +46,7 @@ function lengthSentence(input: CourseFigureInput): string {
   const eyes = points
     .filter(({ date }) => date === last.date)
     .map(({ eye, value }) => `${eye} ${mmWords(value)}`)
-  return `Last axial length ${dateWords(last.date)}, ${ageWords(last.age)}: ${eyes.join(", ")}.`
+  return `Last axial length ${dateWords(last.date)}, ${ageWords({ born: input.course.child.born, on: last.date })}: ${eyes.join(", ")}.`
 }
 
 function growthSentence({ assessment }: CourseFigureInput): string {
@@ -86,14 +85,12 @@ function forecastSentence(input: CourseFigureInput, domain: readonly [number, nu
   if (forecast === null || end === undefined) return ""
   const treated = forecast.asTreated?.at(-1)
   const asTreated = treated === undefined ? "" : `, as treated ${fanWords(treated)}`
-  return `Forecast of the ${forecast.eye} eye at ${ageWords(end.age)}: untreated ${fanWords(end)}${asTreated}.`
+  return `Forecast of the ${forecast.eye} eye at age ${axisAge(end.age)}: untreated ${fanWords(end)}${asTreated}.`
 }
 
 function dutySentence({ duties }: CourseFigureInput): string {
-  const next = dutySteps(duties)
+  const next = duties
     .filter(({ state }) => state === "overdue" || state === "open" || state === "upcoming")
     .sort((a, b) => (a.due < b.due ? -1 : 1))[0]
-  return next === undefined
-    ? ""
-    : `Next: ${plainWords(next.step)}, ${next.state}, due ${dateWords(next.due)}.`
+  return next === undefined ? "" : `Next: ${next.step}, ${next.state}, due ${dateWords(next.due)}.`
 }

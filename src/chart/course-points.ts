@@ -1,8 +1,9 @@
 import { ageYears, calendarDate, dayNumber } from "../engine/calendar.js"
 import type { CalendarDate, Course, Eye, SymptomKind } from "../engine/course.js"
 import { EYES } from "../engine/course.js"
+import { sphericalEquivalent } from "../engine/optics/spherical-equivalent.js"
+import { treatmentName } from "../engine/protocol/treatment-name.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
-import { treatmentWords } from "./words.js"
 
 /** One value of one eye at one date. */
 export interface EyePoint {
@@ -45,11 +46,11 @@ export function lengthPoints({ course, lengthSd }: CourseFigureInput): readonly 
   })
 }
 
-/** Spherical equivalents (sphere plus half the cylinder) in dioptres, in order of date. */
+/** Spherical equivalents in dioptres, in order of date. */
 export function refractionPoints({ course }: CourseFigureInput): readonly EyePoint[] {
   return eyePoints(course, (visit, eye) => {
     const refraction = visit[eye]?.refraction
-    return refraction && refraction.sphere + (refraction.cylinder ?? 0) / 2
+    return refraction && sphericalEquivalent(refraction)
   })
 }
 
@@ -70,7 +71,7 @@ export function treatmentSpans({ course, today }: CourseFigureInput): readonly T
         fromAge: ageYears({ born, on: treatment.from }),
         toAge: ageYears({ born, on: ongoing && treatment.from < today ? today : (to ?? treatment.from) }),
         ongoing,
-        words: treatmentWords(treatment),
+        words: treatmentName(treatment),
         nothing: treatment.kind === "none",
       }
     })

@@ -1,7 +1,8 @@
-import { ageYears } from "../engine/calendar.js"
+import { addMonths, ageYears } from "../engine/calendar.js"
+import type { CalendarDate } from "../engine/course.js"
 import { courseFacts, type DateFacts } from "./course-facts.js"
 import type { CourseFigureInput, CourseStop } from "./course-figure-input.js"
-import { dateAtAge, type EyePoint } from "./course-points.js"
+import type { EyePoint } from "./course-points.js"
 import { type DrawnForecast, drawnForecast, type FanRow, fanAt } from "./forecast-fan.js"
 import { within } from "./frame.js"
 import { ageWords, dateWords, dioptreWords, fixed, listed, mmWords, rangeWords } from "./words.js"
@@ -18,7 +19,7 @@ export function courseStops(
   const stops = new Map(past.map((stop) => [stop.date, stop.lines]))
   const forecast = drawnForecast(input.forecast, domain)
   for (const { age, lines } of forecast === null ? [] : forecastBirthdays(forecast)) {
-    const date = dateAtAge({ born, age })
+    const date = birthday({ born, age })
     stops.set(date, [...(stops.get(date) ?? []), ...lines])
   }
   return [...stops]
@@ -30,10 +31,14 @@ export function courseStops(
         ageYears: age,
         date,
         x: x(age),
-        lines: [`${ageWords(age)} · ${dateWords(date)}${today}`, ...lines],
+        lines: [`${ageWords({ born, on: date })} · ${dateWords(date)}${today}`, ...lines],
       }
     })
 }
+
+/** The date at which a child turns `age`, years. */
+export const birthday = ({ born, age }: { readonly born: CalendarDate; readonly age: number }) =>
+  addMonths(born, 12 * age)
 
 /** The forecast at each whole year of age. */
 export function forecastBirthdays(

@@ -2,7 +2,7 @@ import type { Eye } from "../engine/course.js"
 import { courseFacts, type DateFacts } from "./course-facts.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
 import { dateAtAge, type EyePoint } from "./course-points.js"
-import { fanWords, forecastBirthdays } from "./course-stops.js"
+import { birthday, fanWords, forecastBirthdays } from "./course-stops.js"
 import { drawnForecast, fanAt } from "./forecast-fan.js"
 import { ageWords, dateWords, dioptreWords, fixed, listed, mmWords, rangeWords } from "./words.js"
 
@@ -44,7 +44,7 @@ function courseByDate(input: CourseFigureInput): FigureTable {
     ],
     rows: courseFacts(input).map((facts) => [
       dateWords(facts.date) + (facts.today ? ", today" : ""),
-      ageWords(facts.age),
+      ageWords({ born: input.course.child.born, on: facts.date }),
       cell(facts.lengths, "right", mmWords),
       cell(facts.lengths, "left", mmWords),
       growthCell(facts),
@@ -84,19 +84,20 @@ function forecastByBirthday(input: CourseFigureInput): FigureTable {
         const row = fanAt(rows, age)
         return row === null ? "" : fanWords(row)
       })
-      return [dateWords(dateAtAge({ born, age })), ageWords(age), ...cells]
+      const date = birthday({ born, age })
+      return [dateWords(date), ageWords({ born, on: date }), ...cells]
     }),
   }
 }
 
 function coverageByMonth({ coverageByMonth: months = [], course }: CourseFigureInput): FigureTable {
+  const { born } = course.child
   return {
     caption: "Nights covered by the bottles supplied",
     headers: ["Month from", "Age", "Nights covered"],
-    rows: months.map(({ age, share }) => [
-      dateWords(dateAtAge({ born: course.child.born, age })),
-      ageWords(age),
-      `${fixed(100 * share, 0)} %`,
-    ]),
+    rows: months.map(({ age, share }) => {
+      const date = dateAtAge({ born, age })
+      return [dateWords(date), ageWords({ born, on: date }), `${fixed(100 * share, 0)} %`]
+    }),
   }
 }

@@ -12,11 +12,11 @@ export function eyeMark(
   { eye, x, y, earlier = false }: { eye: Eye; x: number; y: number; earlier?: boolean },
   { ink, paper }: Colours,
 ): SvgElement {
-  const hollow = { fill: paper, stroke: ink, "stroke-width": earlier ? 1.1 : 1.6 }
+  const hollow = { fill: paper, stroke: ink, "stroke-width": earlier ? 1.1 : 1.5 }
   if (eye === "right") {
-    return el("circle", { cx: x, cy: y, r: earlier ? 2.6 : 4, ...(earlier ? hollow : { fill: ink }) })
+    return el("circle", { cx: x, cy: y, r: earlier ? 2.6 : 3.5, ...(earlier ? hollow : { fill: ink }) })
   }
-  const side = earlier ? 5 : 7
+  const side = earlier ? 5 : 6.2
   return el("rect", { x: x - side / 2, y: y - side / 2, width: side, height: side, ...hollow })
 }
 

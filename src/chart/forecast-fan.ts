@@ -34,7 +34,7 @@ export function drawnForecast(
   if (longest === undefined) return null
   const { eye, untreated, asTreated } = longest
   const differs = untreated.some(({ p50 }, i) => Math.abs(p50 - (asTreated[i]?.p50 ?? p50)) > 0.005)
-  const shown = (rows: readonly FanRow[]) => windowed(rows, domain, rowBetween)
+  const shown = (rows: readonly FanRow[]) => windowed(rows, { window: domain, between: rowBetween })
   const drawn = { eye, untreated: shown(untreated), asTreated: differs ? shown(asTreated) : null }
   return drawn.untreated.length < 2 ? null : drawn
 }

@@ -26,6 +26,8 @@ export interface Track {
   readonly height: number
   /** Beside the unit: a key of the marks, drawn from (0, 0) rightwards along the baseline. */
   readonly key?: Key | undefined
+  /** Areas that the lines of the axis must stay visible on. */
+  readonly behind?: ((plot: Rectangle) => readonly SvgElement[]) | undefined
   readonly marks: (plot: Rectangle) => readonly SvgElement[]
 }
 
@@ -53,22 +55,29 @@ export function frame({
 export const within = ([from, to]: readonly [number, number], age: number) => age >= from && age <= to
 
 /**
- * The rows of a curve inside the window, with a row interpolated at each edge that the curve crosses, so that a
- * curve reaches the edge of the plot and never passes it.
+ * The rows of a curve whose `key` (its age unless told) lies in the window, with a row interpolated at each edge that
+ * the curve crosses, so that it reaches the edge of the plot and never passes it.
  */
 export function windowed<Row extends { readonly age: number }>(
   curve: readonly Row[],
-  domain: readonly [number, number],
-  between: (a: Row, b: Row, share: number) => Row,
+  { window, between, key = ({ age }) => age }: Windowing<Row>,
 ): readonly Row[] {
   return curve.flatMap((row, i) => {
     const before = curve[i - 1]
-    const crossed = before === undefined ? [] : domain.filter((edge) => before.age < edge && edge < row.age)
-    const edges = crossed.map((edge) =>
-      before === undefined ? row : between(before, row, (edge - before.age) / (row.age - before.age)),
-    )
-    return within(domain, row.age) ? [...edges, row] : edges
+    if (before === undefined) return within(window, key(row)) ? [row] : []
+    const [from, to] = [key(before), key(row)]
+    const crossed = window
+      .map((edge) => (edge - from) / (to - from))
+      .filter((share) => share > 0 && share < 1)
+    const edges = crossed.sort((a, b) => a - b).map((share) => between(before, row, share))
+    return within(window, to) ? [...edges, row] : edges
   })
+}
+
+interface Windowing<Row> {
+  readonly window: readonly [number, number]
+  readonly between: (a: Row, b: Row, share: number) => Row
+  readonly key?: (row: Row) => number
 }
 
 export const mix = ({ from, to, share }: { from: number; to: number; share: number }) =>
@@ -101,8 +110,8 @@ export function valueAxis({
 export function emptyNote(frame: Frame, plot: Rectangle, why: string): SvgElement {
   return label(
     why,
-    { x: plot.x + 2, y: plot.y + plot.height / 2 + 4 },
-    { fill: frame.colours.soft, size: TEXT.label },
+    { x: plot.x + 2, y: plot.y + 12 },
+    { fill: frame.colours.soft, halo: frame.colours.paper },
   )
 }
 

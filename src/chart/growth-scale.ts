@@ -4,7 +4,7 @@ import { colours as coloursOf } from "./colours.js"
 import type { CourseFigureOptions } from "./course-figure-input.js"
 import { spread } from "./label-placement.js"
 import { label, line } from "./marks.js"
-import { el, type SvgElement } from "./svg.js"
+import { el, polygon, type SvgElement } from "./svg.js"
 import { svgDocument } from "./svg-document.js"
 import { TEXT, textWidth } from "./text-size.js"
 import { fixed, rangeWords } from "./words.js"
@@ -38,13 +38,13 @@ export function growthScale(input: GrowthScaleInput, options: Options = {}): str
   const { mmPerYear, low95, high95, emmetropic, natural } = input
   const colours = coloursOf(kind)
   const x = scaleLinear(shownRates(input), [SIDE, width - SIDE])
+  const drawing = { x, width, colours }
   const dotWords = `${fixed(mmPerYear, 2)} mm`
   const half = textWidth(dotWords, { size: TEXT.title, bold: true }) / 2
   const interval = {
     stroke: colours.accent,
-    "stroke-width": 5,
+    "stroke-width": 6,
     "stroke-opacity": 0.4,
-    "stroke-linecap": "round",
   }
   return svgDocument({
     width,
@@ -54,15 +54,16 @@ export function growthScale(input: GrowthScaleInput, options: Options = {}): str
       `Growth ${fixed(mmPerYear, 2)} mm a year (95 % ${rangeWords({ low: low95, high: high95, digits: 2 })}); ` +
       `emmetropic growth ${fixed(emmetropic, 2)}, natural growth of untreated myopia ${fixed(natural, 2)}.`,
     content: [
-      ...zones(input, { x, width, colours }),
+      ...band(input, drawing),
       el("line", { x1: x(low95), x2: x(high95), y1: AXIS, y2: AXIS, ...interval }),
+      ...markedRates(input, drawing),
+      ...zoneWords(input, drawing),
       el("circle", { cx: x(mmPerYear), cy: AXIS, r: 6, fill: colours.accent, stroke: colours.paper }),
       label(
         dotWords,
         { x: Math.max(half, Math.min(x(mmPerYear), width - half)), y: 18 },
         { fill: colours.ink, size: TEXT.title, anchor: "middle", bold: true },
       ),
-      ...markedRates(input, { x, width, colours }),
     ],
   })
 }
@@ -85,36 +86,57 @@ function shownRates({
   const span = Math.max(natural - emmetropic, 0.05)
   const low = Math.min(emmetropic - 0.4 * span, low95, mmPerYear)
   const high = Math.max(emmetropic + (cuts.asUntreated + 0.4) * span, high95, mmPerYear, natural)
-  return [low, high]
+  return [low - 0.04 * (high - low), high + 0.04 * (high - low)]
+}
+
+interface Zone {
+  readonly words: string
+  readonly from: number
+  readonly to: number
 }
 
 /** The stretches that the words stand for; where natural growth is no faster than emmetropic there are none. */
-function zones(
-  { emmetropic, natural, cuts }: GrowthScaleInput,
-  { x, width, colours }: Drawing,
-): readonly SvgElement[] {
+function zones({ emmetropic, natural, cuts }: GrowthScaleInput, { x, width }: Drawing): readonly Zone[] {
   const span = natural - emmetropic
-  if (span <= 0) {
-    return [line({ x: SIDE, y: AXIS }, { x: width - SIDE, y: AXIS }, { stroke: colours.shadeDark, width: 2 })]
-  }
+  if (span <= 0) return []
   const edges = [cuts.nearNormal, cuts.slowed, cuts.asUntreated].map((cut) => x(emmetropic + cut * span))
   const bounds = [SIDE, ...edges, width - SIDE]
-  const words = ["near-normal", "slowed", "as untreated", "faster"]
-  return words.flatMap((text, i) => {
-    const [from, to] = [bounds[i] as number, bounds[i + 1] as number]
-    const fits = textWidth(text, { size: TEXT.small }) <= to - from
-    const style = { fill: colours.soft, size: TEXT.small, anchor: "middle" } as const
-    return [
-      el("rect", {
-        x: from,
-        y: BAND.top,
-        width: Math.max(0, to - from - 1.5),
-        height: BAND.height,
-        fill: i % 2 === 0 ? colours.faint : colours.line,
-      }),
-      ...(fits ? [label(text, { x: (from + to) / 2, y: BAND.top + BAND.height + 14 }, style)] : []),
-    ]
-  })
+  return ["near-normal", "slowed", "as untreated", "faster"].map((words, i) => ({
+    words,
+    from: bounds[i] as number,
+    to: bounds[i + 1] as number,
+  }))
+}
+
+function band(input: GrowthScaleInput, drawing: Drawing): readonly SvgElement[] {
+  const { colours, width } = drawing
+  const stretches = zones(input, drawing)
+  if (stretches.length === 0) {
+    return [line({ x: SIDE, y: AXIS }, { x: width - SIDE, y: AXIS }, { stroke: colours.line, width: 2 })]
+  }
+  return stretches.map(({ from, to }, i) =>
+    el("rect", {
+      x: from,
+      y: BAND.top,
+      width: Math.max(0, to - from - 1.5),
+      height: BAND.height,
+      fill: i % 2 === 0 ? colours.faint : colours.line,
+    }),
+  )
+}
+
+/** The word of each stretch under it, where it is wide enough for its word. */
+function zoneWords(input: GrowthScaleInput, drawing: Drawing): readonly SvgElement[] {
+  const { soft, paper } = drawing.colours
+  return zones(input, drawing)
+    .filter(({ words, from, to }) => textWidth(words, { size: TEXT.small }) <= to - from)
+    .map(({ words, from, to }) =>
+      label(
+        words,
+        { x: (from + to) / 2, y: BAND.top + BAND.height + 14 },
+        { fill: soft, size: TEXT.small, anchor: "middle", halo: paper },
+      ),
+    )
 }
 
 /** The two published lines: a tick through the band, led to its name and figure below the zones. */
@@ -130,12 +152,28 @@ function markedRates(
     marked.map(({ name, at }) => ({ at, size: textWidth(name, { size: TEXT.label }) })),
     { low: 0, high: width, gap: 8 },
   )
-  const [bandEnd, knee, names] = [BAND.top + BAND.height, BAND.top + BAND.height + 20, HEIGHT - 8]
+  const [knee, names] = [BAND.top + BAND.height + 18, HEIGHT - 8]
   return marked.flatMap(({ name, at }, i) => {
     const middle = middles[i] as number
     return [
-      line({ x: at, y: BAND.top - 3 }, { x: at, y: bandEnd + 3 }, { stroke: colours.ink, width: 1.4 }),
-      line({ x: at, y: knee }, { x: middle, y: names - 12 }, { stroke: colours.shadeDark, width: 0.8 }),
+      line(
+        { x: at, y: BAND.top - 3 },
+        { x: at, y: BAND.top + BAND.height + 3 },
+        { stroke: colours.ink, width: 1.4 },
+      ),
+      el("path", {
+        d: polygon(
+          [
+            { x: at, y: BAND.top + BAND.height + 3 },
+            { x: at, y: knee },
+            { x: middle, y: names - 11 },
+          ],
+          { closed: false },
+        ),
+        fill: "none",
+        stroke: colours.shadeDark,
+        "stroke-width": 0.8,
+      }),
       label(name, { x: middle, y: names }, { fill: colours.ink, anchor: "middle" }),
     ]
   })

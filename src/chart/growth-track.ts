@@ -1,8 +1,10 @@
 import { scaleLinear } from "d3-scale"
 import { area, line as curve, curveMonotoneX } from "d3-shape"
 import type { CourseFigureInput, GrowthInterval, RateAtAge } from "./course-figure-input.js"
+import { lengthPoints } from "./course-points.js"
 import { type EndLabel, endLabels } from "./end-labels.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, mix, type Track, valueAxis, windowed } from "./frame.js"
+import { spreadWithin } from "./label-placement.js"
 import { label, line } from "./marks.js"
 import { el, type Rectangle, type SvgElement } from "./svg.js"
 import { LINE_HEIGHT, TEXT, textWidth } from "./text-size.js"
@@ -11,12 +13,14 @@ import { fixed } from "./words.js"
 /** Growth between one length and the next, against what an untreated and an emmetropic eye would grow. */
 export function growthTrack(input: CourseFigureInput, frame: Frame): Track {
   const { domain, colours } = frame
-  const shared = { name: "growth", title: "Growth", unit: "mm per year, mean of eyes" } as const
+  const eyes = [...new Set(lengthPoints(input).map(({ eye }) => eye))]
+  const whose = eyes.length === 1 ? `${eyes[0]} eye` : "mean of eyes"
+  const shared = { name: "growth", title: "Growth", unit: `mm per year, ${whose}` } as const
   const intervals = input.growthIntervals.filter(
     ({ fromAge, toAge }) => toAge > domain[0] && fromAge < domain[1],
   )
-  const natural = windowed(input.naturalRate, domain, rateBetween)
-  const emmetropic = windowed(input.emmetropicRate, domain, rateBetween)
+  const natural = windowed(input.naturalRate, { window: domain, between: rateBetween })
+  const emmetropic = windowed(input.emmetropicRate, { window: domain, between: rateBetween })
 
   if (intervals.length === 0) {
     const why =
@@ -34,14 +38,17 @@ export function growthTrack(input: CourseFigureInput, frame: Frame): Track {
   )
   const bottom = Math.max(Math.min(0, ...intervals.map(({ low95 }) => low95)), Math.min(-0.12, ...rates))
 
+  const scale = (plot: Rectangle) =>
+    scaleLinear([bottom, top], [plot.y + plot.height - LINE_HEIGHT - 2, plot.y])
+
   return {
     ...shared,
     height: frame.narrow ? 108 : 116,
+    behind: (plot) => zone({ natural, emmetropic, frame, y: scale(plot) }),
     marks: (plot) => {
-      const y = scaleLinear([bottom, top], [plot.y + plot.height - LINE_HEIGHT - 2, plot.y])
+      const y = scale(plot)
       return [
         ...valueAxis({ frame, ticks: y.ticks(3), y, words: (rate) => fixed(rate, rate === 0 ? 0 : 1) }),
-        ...zone({ natural, emmetropic, frame, y }),
         ...intervals.map((interval) => bar(interval, { frame, y })),
         ...lines({ natural, emmetropic, frame, y }),
         line(
@@ -99,21 +106,25 @@ function whisker(
   ]
 }
 
-/** The figure of each bar under it, left out where it would touch the one before. */
+/** The figure of each bar under it, unless the bars are too close for all to have one. */
 function figures(
   intervals: readonly GrowthInterval[],
   { frame, plot }: { readonly frame: Frame; readonly plot: Rectangle },
 ): readonly SvgElement[] {
-  let end = Number.NEGATIVE_INFINITY
-  return intervals.flatMap((interval) => {
-    const text = fixed(interval.mmPerYear, 2)
-    const x = middleX(frame, interval)
-    const half = textWidth(text, { size: TEXT.small }) / 2
-    if (x - half < end + 4) return []
-    end = x + half
-    const at = { x, y: plot.y + plot.height }
-    return [label(text, at, { fill: frame.colours.ink, size: TEXT.small, anchor: "middle" })]
-  })
+  const { ink, paper } = frame.colours
+  const texts = intervals.map(({ mmPerYear }) => fixed(mmPerYear, 2))
+  const wishes = intervals.map((interval, i) => ({
+    at: middleX(frame, interval),
+    size: textWidth(texts[i] as string, { size: TEXT.small }),
+  }))
+  const middles = spreadWithin(wishes, { low: plot.x, high: frame.width, gap: 3, reach: 8 }) ?? []
+  return middles.map((x, i) =>
+    label(
+      texts[i] as string,
+      { x, y: plot.y + plot.height },
+      { fill: ink, size: TEXT.small, anchor: "middle", halo: paper },
+    ),
+  )
 }
 
 function zone({ natural, emmetropic, frame, y }: Expected & Drawing): readonly SvgElement[] {

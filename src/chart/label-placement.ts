@@ -54,6 +54,18 @@ export function spread(wishes: readonly Wish[], { low, high, gap = 0 }: Room): r
   return middles
 }
 
+/**
+ * As `spread`, or null when a label would end up further than `reach` from where it belongs: then some could no longer
+ * be read as theirs, and showing only the others would be a choice nobody made.
+ */
+export function spreadWithin(
+  wishes: readonly Wish[],
+  { reach, ...room }: Room & { readonly reach: number },
+): readonly number[] | null {
+  const middles = spread(wishes, room)
+  return middles.every((middle, i) => Math.abs(middle - (wishes[i] as Wish).at) <= reach) ? middles : null
+}
+
 /** A stretch that something occupies along a line. */
 export interface Stretch {
   readonly from: number
@@ -61,22 +73,21 @@ export interface Stretch {
 }
 
 /**
- * The row for each stretch, in the order given, filled from the left so that no two of one row come closer than `gap`.
+ * The row for each stretch: the first in which it comes no closer than `gap` to those placed before it.
  *
  * @example
  * rows([{ from: 0, to: 10 }, { from: 5, to: 20 }, { from: 15, to: 30 }], { gap: 2 }) // => [0, 1, 0]
  */
 export function rows(stretches: readonly Stretch[], { gap }: { gap: number }): readonly number[] {
-  const ends: number[] = []
-  const result = stretches.map(() => 0)
-  for (const index of inOrder(stretches, (stretch) => stretch.from)) {
-    const { from, to } = stretches[index] as Stretch
-    const free = ends.findIndex((end) => end + gap <= from)
-    const row = free === -1 ? ends.length : free
-    ends[row] = to
-    result[index] = row
-  }
-  return result
+  const taken: Stretch[][] = []
+  return stretches.map((stretch) => {
+    const free = taken.findIndex((row) =>
+      row.every(({ from, to }) => to + gap <= stretch.from || stretch.to + gap <= from),
+    )
+    const row = free === -1 ? taken.length : free
+    taken[row] = [...(taken[row] ?? []), stretch]
+    return row
+  })
 }
 
 function inOrder<T>(items: readonly T[], key: (item: T) => number): readonly number[] {

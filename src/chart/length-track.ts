@@ -6,11 +6,11 @@ import type { CourseFigureInput, LengthAtAge, ReferenceBand } from "./course-fig
 import { type EyePoint, lengthPoints } from "./course-points.js"
 import { type EndLabel, endLabels } from "./end-labels.js"
 import { eyeKey, eyeMark, eyeShift } from "./eye-mark.js"
-import { type DrawnForecast, drawnForecast, fanMarks } from "./forecast-fan.js"
+import { type DrawnForecast, drawnForecast, type FanRow, fanMarks } from "./forecast-fan.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, mix, type Track, valueAxis, windowed, within } from "./frame.js"
 import { line } from "./marks.js"
-import { el, type SvgElement } from "./svg.js"
-import { fixed } from "./words.js"
+import { el, type Rectangle, type SvgElement } from "./svg.js"
+import { axisAge, fixed } from "./words.js"
 
 type BandRow = ReferenceBand["rows"][number]
 
@@ -20,41 +20,48 @@ export function lengthTrack(input: CourseFigureInput, frame: Frame): Track {
   const all = lengthPoints(input)
   const points = all.filter(({ age }) => within(domain, age))
   const forecast = drawnForecast(input.forecast, domain)
-  const emmetropic = windowed(input.emmetropicLength, domain, lengthBetween)
-  const band = windowed(input.referenceBand?.rows ?? [], domain, bandBetween)
+  const emmetropic = windowed(input.emmetropicLength, { window: domain, between: lengthBetween })
+  const band = windowed(input.referenceBand?.rows ?? [], { window: domain, between: bandBetween })
   const eyes = EYES.filter((eye) => points.some((point) => point.eye === eye))
-  const shared = {
-    name: "length",
-    title: "Length",
-    unit: eyes.length === 1 ? `mm, ${eyes[0]} eye` : "mm",
-  } as const
+  const shared = { name: "length", title: "Length", unit: "mm" } as const
 
   if (points.length === 0 && forecast === null) {
     const why = all.length === 0 ? "no axial length recorded yet" : "no axial length at these ages"
     return { ...shared, height: EMPTY_HEIGHT, marks: (plot) => [emptyNote(frame, plot, why)] }
   }
 
-  const [low, high] = extent([
-    ...points.flatMap(({ value, half95 }) => [value - (half95 ?? 0), value + (half95 ?? 0)]),
-    ...fanEnds(forecast),
-    ...emmetropic.map(({ mm }) => mm),
-    ...band.flatMap(({ lowMm, highMm }) => [lowMm, highMm]),
-  ])
-  const margin = Math.max(0.1, (high - low) * 0.04)
+  const shown = shownLengths({
+    points,
+    forecast,
+    behind: [...emmetropic.map(({ mm }) => mm), ...band.flatMap(({ lowMm, highMm }) => [lowMm, highMm])],
+  })
+  const shownCurve = windowed(emmetropic, { window: shown, between: lengthBetween, key: ({ mm }) => mm })
+  const shownBand = band.map((row) => ({
+    ...row,
+    lowMm: clamped(row.lowMm, shown),
+    highMm: clamped(row.highMm, shown),
+  }))
+
+  const scale = (plot: Rectangle) => scaleLinear(shown, [plot.y + plot.height, plot.y])
 
   return {
     ...shared,
     height: frame.narrow ? 200 : 216,
     key: eyes.length === 0 ? undefined : eyeKey(eyes, colours),
+    behind: (plot) => bandMarks(shownBand, { frame, y: scale(plot) }),
     marks: (plot) => {
-      const y = scaleLinear([low - margin, high + margin], [plot.y + plot.height, plot.y])
+      const y = scale(plot)
       const ticks = y.ticks(4)
       return [
         ...valueAxis({ frame, ticks, y, words: (mm) => fixed(mm, ticks.every(Number.isInteger) ? 0 : 1) }),
-        ...referenceMarks({ band, emmetropic, frame, y }),
+        ...emmetropicMarks(shownCurve, { frame, y }),
         ...(forecast === null ? [] : fanMarks(forecast, { frame, y })),
         ...points.flatMap((point) => lengthMark(point, { frame, y })),
-        ...endLabels(frame, plot, lineNames({ input, forecast, band, emmetropic, y })),
+        ...endLabels(frame, plot, [
+          ...forecastNames(forecast, y),
+          ...behindName("emmetropic", { at: emmetropic.at(-1)?.mm, shown, y }),
+          ...behindName(input.referenceBand?.label ?? "", { at: middle(shownBand.at(-1)), shown, y }),
+        ]),
       ]
     },
   }
@@ -65,90 +72,105 @@ function lengthMark(
   { frame, y }: { frame: Frame; y: (mm: number) => number },
 ): readonly SvgElement[] {
   const x = frame.x(age) + eyeShift(eye)
-  const whisker = { stroke: frame.colours.ink, width: 1.1 }
-  return [
-    ...(half95 === null ? [] : [line({ x, y: y(value - half95) }, { x, y: y(value + half95) }, whisker)]),
-    eyeMark({ eye, x, y: y(value) }, frame.colours),
+  const stroke = { stroke: frame.colours.ink, width: 1 }
+  const [from, to] = [y(value - (half95 ?? 0)), y(value + (half95 ?? 0))]
+  const whisker = [
+    line({ x, y: from }, { x, y: to }, stroke),
+    ...[from, to].map((end) => line({ x: x - 2.5, y: end }, { x: x + 2.5, y: end }, stroke)),
   ]
+  // A whisker that the mark covers would only blur the shape that tells the eye.
+  const seen = half95 !== null && from - to >= 8
+  return [...(seen ? whisker : []), eyeMark({ eye, x, y: y(value) }, frame.colours)]
 }
 
-function referenceMarks({
-  band,
-  emmetropic,
-  frame,
-  y,
-}: {
-  readonly band: readonly BandRow[]
-  readonly emmetropic: readonly LengthAtAge[]
+interface Drawing {
   readonly frame: Frame
   readonly y: (mm: number) => number
-}): readonly SvgElement[] {
+}
+
+function bandMarks(band: readonly BandRow[], { frame, y }: Drawing): readonly SvgElement[] {
+  if (band.length < 2) return []
   const between = area<BandRow>()
     .curve(curveMonotoneX)
     .digits(2)
     .x(({ age }) => frame.x(age))
     .y0(({ lowMm }) => y(lowMm))
     .y1(({ highMm }) => y(highMm))
+  return [el("path", { d: between([...band]) as string, fill: frame.colours.ground })]
+}
+
+function emmetropicMarks(rows: readonly LengthAtAge[], { frame, y }: Drawing): readonly SvgElement[] {
+  if (rows.length < 2) return []
   const along = curve<LengthAtAge>()
     .curve(curveMonotoneX)
     .digits(2)
     .x(({ age }) => frame.x(age))
     .y(({ mm }) => y(mm))
-  const { ground, shadeDark } = frame.colours
+  const stroke = { fill: "none", stroke: frame.colours.shadeDark, "stroke-width": 1.2 }
+  return [el("path", { d: along([...rows]) as string, ...stroke })]
+}
+
+/**
+ * The lengths that the plot spans: all that was measured and is forecast, and of what lies behind it only so much that
+ * the child's own course keeps at least three fifths of the height.
+ */
+function shownLengths({
+  points,
+  forecast,
+  behind,
+}: {
+  readonly points: readonly EyePoint[]
+  readonly forecast: DrawnForecast | null
+  readonly behind: readonly number[]
+}): readonly [number, number] {
+  const own = [
+    ...points.flatMap(({ value, half95 }) => [value - (half95 ?? 0), value + (half95 ?? 0)]),
+    ...[...(forecast?.untreated ?? []), ...(forecast?.asTreated ?? [])].flatMap(({ p5, p95 }) => [p5, p95]),
+  ]
+  const [low, high] = [Math.min(...own), Math.max(...own)]
+  const margin = Math.max(0.1, (high - low) * 0.06)
+  const room = Math.max(0.5, high - low) / 2
+  const lowest = Math.max(low - room, Math.min(low, ...behind.map((mm) => mm - margin)))
+  const highest = Math.min(high + room / 4, Math.max(high, ...behind))
+  return [Math.min(lowest, low - margin), Math.max(highest, high + margin)]
+}
+
+function forecastNames(forecast: DrawnForecast | null, y: (mm: number) => number): readonly EndLabel[] {
+  const figure = ({ age, p50 }: FanRow) => `${fixed(p50, 1)} at ${axisAge(age)}`
+  const [untreated, treated] = [forecast?.untreated.at(-1), forecast?.asTreated?.at(-1)]
   return [
-    ...(band.length < 2 ? [] : [el("path", { d: between([...band]) as string, fill: ground })]),
-    ...(emmetropic.length < 2
-      ? []
-      : [
-          el("path", {
-            d: along([...emmetropic]) as string,
-            fill: "none",
-            stroke: shadeDark,
-            "stroke-width": 1.2,
-          }),
-        ]),
+    ...(untreated ? [{ y: y(untreated.p50), name: "untreated", figure: figure(untreated) }] : []),
+    ...(treated ? [{ y: y(treated.p50), name: "as treated", figure: figure(treated), strong: true }] : []),
   ]
 }
 
-function lineNames({
-  input,
-  forecast,
-  band,
-  emmetropic,
-  y,
-}: {
-  readonly input: CourseFigureInput
-  readonly forecast: DrawnForecast | null
-  readonly band: readonly BandRow[]
-  readonly emmetropic: readonly LengthAtAge[]
-  readonly y: (mm: number) => number
-}): readonly EndLabel[] {
-  const [bandEnd, curveEnd] = [band.at(-1), emmetropic.at(-1)]
-  const [untreatedEnd, treatedEnd] = [forecast?.untreated.at(-1), forecast?.asTreated?.at(-1)]
-  const figure = (mm: number) => `${fixed(mm, 1)} mm`
-  const names: (EndLabel | undefined)[] = [
-    untreatedEnd && { y: y(untreatedEnd.p50), name: "untreated", figure: figure(untreatedEnd.p50) },
-    treatedEnd && { y: y(treatedEnd.p50), name: "as treated", figure: figure(treatedEnd.p50), strong: true },
-    curveEnd && { y: y(curveEnd.mm), name: "emmetropic" },
-    bandEnd && {
-      y: y(mix({ from: bandEnd.lowMm, to: bandEnd.highMm, share: 0.5 })),
-      name: input.referenceBand?.label ?? "",
-    },
-  ]
-  return names.filter((name) => name !== undefined)
+/** The name of a line behind the course; where the line ends outside the plot, at the edge with its length. */
+function behindName(
+  name: string,
+  {
+    at,
+    shown,
+    y,
+  }: {
+    readonly at: number | undefined
+    readonly shown: readonly [number, number]
+    readonly y: (mm: number) => number
+  },
+): readonly EndLabel[] {
+  if (at === undefined) return []
+  if (within(shown, at)) return [{ y: y(at), name }]
+  const side = at < shown[0] ? "below" : "above"
+  return [{ y: y(clamped(at, shown)), name, figure: `${side}, ${fixed(at, 1)}` }]
 }
+
+const clamped = (mm: number, [low, high]: readonly [number, number]) => Math.max(low, Math.min(mm, high))
+
+const middle = (row: BandRow | undefined) =>
+  row === undefined ? undefined : mix({ from: row.lowMm, to: row.highMm, share: 0.5 })
 
 /** The eye whose forecast is drawn, for the words under the figure. */
 export function forecastEye(input: CourseFigureInput, domain: readonly [number, number]): Eye | null {
   return drawnForecast(input.forecast, domain)?.eye ?? null
-}
-
-function fanEnds(forecast: DrawnForecast | null): readonly number[] {
-  return [...(forecast?.untreated ?? []), ...(forecast?.asTreated ?? [])].flatMap(({ p5, p95 }) => [p5, p95])
-}
-
-function extent(values: readonly number[]): readonly [number, number] {
-  return [Math.min(...values), Math.max(...values)]
 }
 
 const lengthBetween = (a: LengthAtAge, b: LengthAtAge, share: number): LengthAtAge => ({

@@ -12,12 +12,14 @@ export interface TextStyle {
   readonly size?: number
   readonly anchor?: "start" | "middle" | "end"
   readonly bold?: boolean
+  /** Colour around the letters, for words that a line may cross. */
+  readonly halo?: string
 }
 
 export function label(
   text: string,
   at: Point,
-  { fill, size = TEXT.label, anchor, bold = false }: TextStyle,
+  { fill, size = TEXT.label, anchor, bold = false, halo }: TextStyle,
 ): SvgElement {
   return el(
     "text",
@@ -28,6 +30,9 @@ export function label(
       fill,
       "text-anchor": anchor === "start" ? undefined : anchor,
       "font-weight": bold ? 600 : undefined,
+      ...(halo === undefined
+        ? {}
+        : { stroke: halo, "stroke-width": 3, "stroke-linejoin": "round", "paint-order": "stroke" }),
     },
     text,
   )

@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3-scale"
-import { line as curve, curveMonotoneX } from "d3-shape"
+import { line as curve } from "d3-shape"
 import { EYES } from "../engine/course.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
 import { type EyePoint, refractionPoints } from "./course-points.js"
@@ -38,16 +38,11 @@ export function refractionTrack(input: CourseFigureInput, frame: Frame): Track {
     marks: (plot) => {
       const y = scaleLinear([low - slack, high + slack], [plot.y + plot.height, plot.y])
       const along = curve<EyePoint>()
-        .curve(curveMonotoneX)
         .digits(2)
         .x(({ age, eye }) => frame.x(age) + eyeShift(eye))
         .y(({ value }) => y(value))
-      const ticks = y.ticks(3)
-      const digits = ticks.every(Number.isInteger)
-        ? 0
-        : ticks.every((tick) => Number.isInteger(tick * 2))
-          ? 1
-          : 2
+      const ticks = dioptreTicks([low - slack, high + slack])
+      const digits = ticks.every(Number.isInteger) ? 0 : 1
       return [
         ...valueAxis({ frame, ticks, y, words: (dioptres) => fixed(dioptres, digits) }),
         ...EYES.flatMap((eye) => {
@@ -68,4 +63,13 @@ export function refractionTrack(input: CourseFigureInput, frame: Frame): Track {
       ]
     },
   }
+}
+
+/** Whole or half dioptres, as prescriptions are thought of, in the finest step that gives at most four of them. */
+function dioptreTicks([low, high]: readonly [number, number]): readonly number[] {
+  const ticksBy = (step: number) => {
+    const first = Math.ceil(low / step)
+    return Array.from({ length: Math.floor(high / step) - first + 1 }, (_, i) => (first + i) * step)
+  }
+  return [0.5, 1, 2, 5].map(ticksBy).find((ticks) => ticks.length <= 4) ?? ticksBy(10)
 }

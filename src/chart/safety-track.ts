@@ -2,12 +2,14 @@ import type { SymptomKind } from "../engine/course.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
 import { type EyePoint, pupilPoints, type SymptomPoint, symptomPoints } from "./course-points.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, type Track, within } from "./frame.js"
+import { spreadWithin } from "./label-placement.js"
 import { label, line } from "./marks.js"
 import { el, type SvgElement } from "./svg.js"
 import { TEXT, textWidth } from "./text-size.js"
-import { fixed, symptomWords } from "./words.js"
+import { fixed, rangeWords, symptomWords } from "./words.js"
 
 const ROW = 19
+const DISC = 7
 
 /** A row for the pupil in daylight and one for each symptom that was ever reported. */
 export function safetyTrack(input: CourseFigureInput, frame: Frame): Track {
@@ -46,53 +48,54 @@ function byVisit(points: readonly EyePoint[]): readonly VisitPupil[] {
   })
 }
 
-/** Each figure in mm at its visit; one that would touch the figure before it is a small ring instead. */
+/** Each figure in mm at its visit; where they stand too close, dots at the visits and the range in words. */
 function pupilRow(pupils: readonly VisitPupil[], frame: Frame, y: number): readonly SvgElement[] {
-  const { ink, soft } = frame.colours
-  let end = Number.NEGATIVE_INFINITY
-  const marks = pupils.map(({ age, widest }) => {
-    const text = fixed(widest, 1)
-    const half = textWidth(text, { size: TEXT.small }) / 2
-    const x = frame.x(age)
-    if (x - half < end + 5) {
-      end = Math.max(end, x + 3)
-      return el("circle", { cx: x, cy: y, r: 2.5, fill: "none", stroke: soft })
-    }
-    end = x + half
-    return label(text, { x, y: y + 4 }, { fill: ink, size: TEXT.small, anchor: "middle" })
-  })
-  return [...marks, rowName("pupil, mm", { x: end + 10, y, frame })]
+  const { ink, paper } = frame.colours
+  const size = textWidth("0.0", { size: TEXT.small })
+  const wishes = pupils.map(({ age }) => ({ at: frame.x(age), size }))
+  const middles = spreadWithin(wishes, { low: 0, high: frame.width, gap: 3, reach: 12 })
+  const widths = pupils.map(({ widest }) => widest)
+  const range = rangeWords({ low: Math.min(...widths), high: Math.max(...widths), digits: 1 })
+  const marks = pupils.map(({ age, widest }, i) =>
+    middles === null
+      ? el("circle", { cx: frame.x(age), cy: y, r: 2, fill: ink })
+      : label(
+          fixed(widest, 1),
+          { x: middles[i] as number, y: y + 4 },
+          { fill: ink, size: TEXT.small, anchor: "middle", halo: paper },
+        ),
+  )
+  const end = Math.max(...(middles ?? wishes.map(({ at }) => at))) + size / 2 + 10
+  return [...marks, rowName(middles === null ? `pupil ${range} mm` : "pupil, mm", { x: end, y, frame })]
 }
 
-/** The grade in a disc; back at 0 after having been there: an open ring. */
+/** The grade in a disc, an open ring at 0; where they stand too close, dots and rings with the highest grade in words. */
 function symptomRow(
   kind: SymptomKind,
   { asked, frame, y }: { readonly asked: readonly SymptomPoint[]; readonly frame: Frame; readonly y: number },
 ): readonly SvgElement[] {
   const { warm, paper, soft } = frame.colours
   const ofKind = asked.filter((point) => point.kind === kind)
-  const first = ofKind.findIndex(({ grade }) => grade > 0)
-  const shown = ofKind.slice(first)
-  const marks = shown.flatMap(({ age, grade }) => {
-    const x = frame.x(age)
-    const reported = grade > 0
-    return [
-      el("circle", {
-        cx: x,
-        cy: y,
-        r: 7,
-        fill: reported ? warm : paper,
-        stroke: reported ? paper : soft,
-      }),
-      label(
-        String(grade),
-        { x, y: y + 4 },
-        { fill: reported ? paper : soft, size: TEXT.small, anchor: "middle", bold: reported },
-      ),
-    ]
+  const shown = ofKind.slice(ofKind.findIndex(({ grade }) => grade > 0))
+  const wishes = shown.map(({ age }) => ({ at: frame.x(age), size: 2 * DISC }))
+  const middles = spreadWithin(wishes, { low: 0, high: frame.width, reach: 12 })
+  const places = middles ?? wishes.map(({ at }) => at)
+  const marks = shown.flatMap(({ grade }, i) => {
+    const x = places[i] as number
+    const [fill, ink] = grade > 0 ? [warm, paper] : [paper, soft]
+    const disc = {
+      cx: x,
+      cy: y,
+      r: middles === null ? 2.5 : DISC,
+      fill,
+      stroke: grade > 0 ? undefined : soft,
+    }
+    const style = { fill: ink, size: TEXT.small, anchor: "middle", bold: grade > 0 } as const
+    return [el("circle", disc), ...(middles === null ? [] : [label(String(grade), { x, y: y + 4 }, style)])]
   })
-  const x = frame.x(shown.at(-1)?.age ?? frame.domain[0]) + 14
-  return [...marks, rowName(symptomWords(kind), { x, y, frame })]
+  const highest = Math.max(...shown.map(({ grade }) => grade))
+  const name = symptomWords(kind) + (middles === null ? `, up to ${highest}` : "")
+  return [...marks, rowName(name, { x: Math.max(...places) + 14, y, frame })]
 }
 
 function noneRow(asked: readonly SymptomPoint[], frame: Frame, y: number): readonly SvgElement[] {
@@ -111,5 +114,9 @@ function rowName(
 ): SvgElement {
   const width = textWidth(text, { size: TEXT.label })
   const latest = frame.width - width
-  return label(text, { x: Math.min(x, latest), y: y + 4 }, { fill: frame.colours.soft })
+  return label(
+    text,
+    { x: Math.min(x, latest), y: y + 4 },
+    { fill: frame.colours.soft, halo: frame.colours.paper },
+  )
 }

@@ -1,10 +1,11 @@
 import type { CourseFigureInput, MonthOfCoverage } from "./course-figure-input.js"
 import { type TreatmentSpan, treatmentSpans } from "./course-points.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, type Track } from "./frame.js"
-import { rows } from "./label-placement.js"
+import { rows, type Stretch } from "./label-placement.js"
 import { label } from "./marks.js"
-import { el, type Point, polygon, type SvgElement } from "./svg.js"
+import { el, polygon, type SvgElement } from "./svg.js"
 import { TEXT, textWidth } from "./text-size.js"
+import { type WordsBeside, wordsBeside } from "./words-beside.js"
 
 const RIBBON = 18
 const CELL = 8
@@ -44,51 +45,50 @@ export function treatmentTrack(input: CourseFigureInput, frame: Frame): Track {
 
 interface Ribbon {
   readonly span: TreatmentSpan
-  readonly from: number
-  readonly to: number
-  /** Start of the words, and whether they end or begin there. */
-  readonly words: { readonly x: number; readonly anchor: "start" | "end" }
-  readonly extent: { readonly from: number; readonly to: number }
+  readonly bar: Stretch
+  /** Null where the words stand on the ribbon itself. */
+  readonly beside: WordsBeside | null
+  readonly extent: Stretch
 }
 
-/** Words stand on the ribbon where they fit, else right of it, else left of it. */
+/** Words stand on the ribbon where they fit, else beside it. */
 function placed(span: TreatmentSpan, frame: Frame): Ribbon {
   const from = frame.x(Math.max(span.fromAge, frame.domain[0]))
-  const to = Math.max(from + 3, frame.x(Math.min(span.toAge, frame.domain[1])))
-  const width = textWidth(span.words, { size: TEXT.label })
-  const ribbon = { span, from, to }
-  if (width + 16 <= to - from) {
-    return { ...ribbon, words: { x: from + 6, anchor: "start" }, extent: { from, to } }
-  }
-  if (to + 6 + width <= frame.right) {
-    return { ...ribbon, words: { x: to + 6, anchor: "start" }, extent: { from, to: to + 12 + width } }
-  }
-  return { ...ribbon, words: { x: from - 6, anchor: "end" }, extent: { from: from - 12 - width, to } }
+  const bar = { from, to: Math.max(from + 3, frame.x(Math.min(span.toAge, frame.domain[1]))) }
+  const fits = textWidth(span.words, { size: TEXT.label }) + 16 <= bar.to - bar.from
+  const beside = fits ? null : wordsBeside(span.words, { bar, frame })
+  return { span, bar, beside, extent: beside?.extent ?? bar }
 }
 
-function ribbonMarks({ span, from, to, words }: Ribbon, frame: Frame, top: number): readonly SvgElement[] {
+function ribbonMarks({ span, bar, beside }: Ribbon, frame: Frame, top: number): readonly SvgElement[] {
   const { colours } = frame
+  const { from, to } = bar
   const bottom = top + RIBBON
   const goesOn = span.ongoing && to - from > 8
   // A point at the end means that it goes on; a straight end means that it was stopped.
-  const end: readonly Point[] = goesOn
-    ? [
-        { x: to - 5, y: top },
-        { x: to, y: top + RIBBON / 2 },
-        { x: to - 5, y: bottom },
-      ]
-    : [
-        { x: to, y: top },
-        { x: to, y: bottom },
-      ]
+  const shoulder = goesOn ? to - 5 : to
+  const outline = [
+    { x: from, y: top },
+    { x: shoulder, y: top },
+    { x: to, y: top + RIBBON / 2 },
+    { x: shoulder, y: bottom },
+    { x: from, y: bottom },
+  ]
+  const words = beside
+    ? label(
+        beside.text,
+        { x: beside.x, y: top + 13 },
+        { fill: colours.ink, anchor: beside.anchor, halo: colours.paper },
+      )
+    : label(span.words, { x: from + 6, y: top + 13 }, { fill: colours.ink })
   return [
     el("path", {
-      d: polygon([{ x: from, y: top }, ...end, { x: from, y: bottom }], { closed: true }),
+      d: polygon(outline, { closed: true }),
       fill: span.nothing ? colours.paper : colours.wash,
       stroke: span.nothing ? colours.shadeDark : colours.accent,
       "stroke-dasharray": span.nothing ? "3 3" : undefined,
     }),
-    label(span.words, { x: words.x, y: top + 13 }, { fill: colours.ink, anchor: words.anchor }),
+    words,
   ]
 }
 
@@ -96,7 +96,7 @@ function ribbonMarks({ span, from, to, words }: Ribbon, frame: Frame, top: numbe
 function coverageCell({ age, share }: MonthOfCoverage, frame: Frame, top: number): readonly SvgElement[] {
   const { accent, warm, paper } = frame.colours
   const [from, to] = [Math.max(frame.x(age), frame.left), Math.min(frame.x(age + MONTH_YEARS), frame.right)]
-  const width = Math.max(1, to - from - 1.5)
+  const width = Math.max(1, to - from - Math.min(1.5, (to - from) / 4))
   const filled = CELL * Math.max(0, Math.min(1, share))
   const gap = { x: from + 0.5, y: top + 0.5, width: Math.max(0.5, width - 1), height: CELL - 1 }
   return [

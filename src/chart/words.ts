@@ -1,5 +1,4 @@
-import type { Duty } from "../engine/assessment.js"
-import type { CalendarDate, Eye, SymptomKind, Treatment, TreatmentKind } from "../engine/course.js"
+import type { CalendarDate, SymptomKind } from "../engine/course.js"
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
 
@@ -9,12 +8,20 @@ export function dateWords(date: CalendarDate): string {
   return `${Number(day)} ${MONTHS[Number(month) - 1]} ${year}`
 }
 
-/** Completed years and months. @example ageWords(10.5) // => "10 y 6 m" */
-export function ageWords(ageYears: number): string {
-  // A day of slack: a birthday in decimal years may fall a hair short of the whole number.
-  const months = Math.floor(ageYears * 12 + 12 / 365.25)
-  return `${Math.floor(months / 12)} y ${months % 12} m`
+/** Completed years and months. @example ageWords({ born: "2016-03-14", on: "2025-09-12" }) // => "9 y 5 m" */
+export function ageWords({ born, on }: { born: CalendarDate; on: CalendarDate }): string {
+  const [from, to] = [born, on].map((date) => date.split("-").map(Number)) as [number[], number[]]
+  const [years, months, days] = [0, 1, 2].map((part) => (to[part] ?? 0) - (from[part] ?? 0)) as [
+    number,
+    number,
+    number,
+  ]
+  const completed = years * 12 + months - (days < 0 ? 1 : 0)
+  return `${Math.floor(completed / 12)} y ${completed % 12} m`
 }
+
+/** An age of the axis, e.g. 13 or 13.5, years. */
+export const axisAge = (age: number) => fixed(age, Number.isInteger(age) ? 0 : 1)
 
 /** A number with a true minus sign and fixed decimals. */
 export function fixed(value: number, digits: number): string {
@@ -33,24 +40,6 @@ export function rangeWords({ low, high, digits }: { low: number; high: number; d
   return `${fixed(low, digits)} to ${fixed(high, digits)}`
 }
 
-export const EYE_WORDS: Readonly<Record<Eye, string>> = { right: "right", left: "left" }
-
-const TREATMENT_WORDS: Readonly<Record<TreatmentKind, string>> = {
-  atropine: "atropine",
-  "defocus-spectacles": "defocus spectacles",
-  "lenslet-spectacles": "lenslet spectacles",
-  "dual-focus-lens": "dual-focus lenses",
-  "multifocal-lens": "multifocal lenses",
-  orthokeratology: "orthokeratology",
-  none: "no treatment",
-}
-
-/** @example treatmentWords({ kind: "atropine", concentrationPercent: 0.05 }) // => "atropine 0.05 %" */
-export function treatmentWords({ kind, concentrationPercent }: Omit<Treatment, "from" | "to">): string {
-  const strength = concentrationPercent === undefined ? "" : ` ${concentrationPercent} %`
-  return TREATMENT_WORDS[kind] + strength
-}
-
 const SYMPTOM_WORDS: Readonly<Record<SymptomKind, string>> = {
   "light-sensitivity": "light sensitivity",
   "near-blur": "near blur",
@@ -62,15 +51,6 @@ const SYMPTOM_WORDS: Readonly<Record<SymptomKind, string>> = {
 }
 
 export const symptomWords = (kind: SymptomKind) => SYMPTOM_WORDS[kind]
-
-/** Ids of the engine ("6-month-review") as words. */
-export const plainWords = (id: string) => id.replaceAll(/[-_]+/g, " ").trim()
-
-/** What is owed, in one phrase. @example dutyWords(review) // => "review, stop" */
-export function dutyWords({ kind, step }: Pick<Duty, "kind" | "step">): string {
-  const [what, when] = [plainWords(kind), plainWords(step)]
-  return what === when || what === "" ? when : `${what}, ${when}`
-}
 
 /** @example listed(["a", "b"]) // => "a, b" */
 export const listed = (parts: readonly string[]) => parts.filter((part) => part !== "").join(", ")

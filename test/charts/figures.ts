@@ -1,7 +1,7 @@
+import type { CourseFigureInput } from "../../src/chart/course-figure-input.js"
 import type { Assessment, Duty, EyeForecast, Fan } from "../../src/engine/assessment.js"
 import { addMonths, ageYears } from "../../src/engine/calendar.js"
 import type { Course, EyeExamination, Visit } from "../../src/engine/course.js"
-import type { CourseFigureInput } from "../../src/chart/course-figure-input.js"
 
 /**
  * Invented children for the figures. The lines behind them follow the published curves (emmetropic: yii2023-curve;
@@ -91,12 +91,13 @@ const duty = (step: string, due: string, state: Duty["state"]): Duty => ({
 
 const DUTIES: readonly Duty[] = [
   duty("baseline", "2025-03-10", "done"),
-  duty("1-month", "2025-04-12", "done"),
-  duty("6-month", "2025-09-10", "done"),
-  duty("12-month", "2026-03-10", "done"),
-  duty("18-month", "2026-09-10", "open"),
-  duty("24-month-decision", "2027-03-10", "upcoming"),
-  duty("6-months-after-stop", "2027-09-10", "upcoming"),
+  duty("1-month check", "2025-04-12", "done"),
+  duty("6-month review", "2025-09-10", "done"),
+  duty("12-month review", "2026-03-10", "done"),
+  duty("18-month review", "2026-09-10", "open"),
+  duty("24-month review", "2027-03-10", "upcoming"),
+  duty("decision to stop at 24 months", "2027-03-10", "upcoming"),
+  duty("check 6 months after the stop", "2027-09-10", "upcoming"),
 ]
 
 /** A forecast from a length: natural growth times `multiple`, spread as a child's pace and wobble would. */
@@ -106,17 +107,23 @@ function forecastOf(startAge: number, startMm: number, withheld: number): EyeFor
     const median = list.map((age) => {
       const steps = 60
       const width = (age - startAge) / steps
-      return Array.from({ length: steps }, (_, i) => naturalRate(startAge + (i + 0.5) * width) * width).reduce(
-        (sum, part) => sum + part * share,
-        startMm,
-      )
+      return Array.from(
+        { length: steps },
+        (_, i) => naturalRate(startAge + (i + 0.5) * width) * width,
+      ).reduce((sum, part) => sum + part * share, startMm)
     })
     const quantile = (z: number) =>
       median.map((mm, i) => {
         const years = (list[i] as number) - startAge
         return mm + z * Math.hypot(0.02, 0.31 * (mm - startMm), 0.09 * Math.sqrt(years))
       })
-    return { p5: quantile(-1.645), p25: quantile(-0.674), p50: median, p75: quantile(0.674), p95: quantile(1.645) }
+    return {
+      p5: quantile(-1.645),
+      p25: quantile(-0.674),
+      p50: median,
+      p75: quantile(0.674),
+      p95: quantile(1.645),
+    }
   }
   return { ages: list, untreated: fan(1), asTreated: fan(1 - withheld) }
 }
@@ -255,11 +262,18 @@ export const untreated: CourseFigureInput = {
     ...(full.forecast as NonNullable<CourseFigureInput["forecast"]>),
     eyes: { right: forecastOf(at("2026-09-02"), 24.21, 0) },
   },
-  duties: [duty("baseline", "2026-08-20", "overdue"), duty("consent-talk", "2026-10-20", "upcoming")],
+  duties: [
+    duty("baseline", "2026-08-20", "overdue"),
+    duty("consent to atropine 0.05 %", "2026-10-20", "upcoming"),
+  ],
   coverageByMonth: undefined,
   referenceBand: {
     label: "European, centiles 2.5 to 97.5, approximate",
-    rows: ages(6, 15, 1).map((age) => ({ age, lowMm: 20.95 + 0.1 * (age - 6), highMm: 23.85 + 0.14 * (age - 6) })),
+    rows: ages(6, 15, 1).map((age) => ({
+      age,
+      lowMm: 20.95 + 0.1 * (age - 6),
+      highMm: 23.85 + 0.14 * (age - 6),
+    })),
   },
 }
 
@@ -293,10 +307,10 @@ export const stopped: CourseFigureInput = {
   coverageByMonth: coverage("2022-06-10", Array<number>(24).fill(1)),
   duties: [
     ...["2022-07-10", "2022-12-10", "2023-06-10", "2023-12-10", "2024-06-10", "2024-12-10", "2025-06-10"].map(
-      (due, i) => duty(`review-${i + 1}`, due, i === 5 ? "missed" : "done"),
+      (due, i) => duty(`review ${i + 1}`, due, i === 5 ? "missed" : "done"),
     ),
-    duty("6-month", "2026-06-10", "done"),
-    duty("12-month", "2026-12-10", "upcoming"),
+    duty("6-month review", "2026-06-10", "done"),
+    duty("12-month review", "2026-12-10", "upcoming"),
   ],
 }
 

@@ -10,7 +10,14 @@ describe("the growth scale is drawn as it was looked at and accepted", () => {
   const accepted = {
     "growth-scale": usual,
     "growth-scale-fast": { ...usual, mmPerYear: 0.62, low95: 0.4, high95: 0.84 },
-    "growth-scale-lines-close": { ...usual, mmPerYear: 0.05, low95: -0.03, high95: 0.13, emmetropic: 0.03, natural: 0.05 },
+    "growth-scale-lines-close": {
+      ...usual,
+      mmPerYear: 0.05,
+      low95: -0.03,
+      high95: 0.13,
+      emmetropic: 0.03,
+      natural: 0.05,
+    },
     "growth-scale-lines-reversed": { ...usual, emmetropic: 0.1, natural: 0.09 },
   }
   for (const [name, input] of Object.entries(accepted)) it(name, () => expectFigure(name, growthScale(input)))
