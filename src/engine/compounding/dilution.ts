@@ -96,8 +96,8 @@ function mixturesBackwards({
   for (let index = strengths.length - 1; index > 0; index--) {
     const share = strengths[index]! / strengths[index - 1]!
     const isLast = index === strengths.length - 1
-    // An intermediate is made in at least the volume that makes its own transfer and diluent measurable.
-    const leastMl = transfers.smallestVolumeMl / Math.min(share, 1 - share)
+    // An intermediate is made in at least the volume that makes its transfer measurable; its diluent is never less.
+    const leastMl = transfers.smallestVolumeMl / share
     const madeMl = isLast ? neededMl : Math.max(neededMl, leastMl)
     const takeMl = (isLast ? roundTo : roundUpTo)(madeMl * share, transfers.readableMl)
     const mixture = { takeMl, volumeMl: isLast ? madeMl : roundTo(takeMl / share, transfers.readableMl) }

@@ -136,5 +136,7 @@ describe("A child on drops never runs out", () => {
     const need = "a bottle of atropine 0.05 % in date"
     expect(child(supplied).on("2025-07-10").duty("6-month review").needs).toContain(need)
     expect(child(started).on("2025-07-10").duty("6-month review").needs).not.toContain(need)
+    const lasting = { ...started, supplies: [{ ...bottle, beyondUse: "2025-07-10" }] }
+    expect(child(lasting).on("2025-07-10").duty("6-month review").needs).not.toContain(need)
   })
 })

@@ -77,6 +77,11 @@ describe("The coming reviews of length", () => {
     })
   })
 
+  it("plan the stop for today while its decision is open", () => {
+    const visits = ["2025-01-10", "2025-02-10", "2027-01-10"].map(fullVisit)
+    expect(child({ ...story, visits }).on("2027-01-20").plan.plannedStop).toBe("2027-01-20")
+  })
+
   it("go on every 6 months with no stop in sight when the decision has passed", () => {
     const visits = ["2025-01-10", "2025-02-10", "2027-01-10"].map(fullVisit)
     const { reviews, plannedStop } = child({ ...story, visits }).on("2027-03-01").plan
