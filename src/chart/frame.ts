@@ -46,7 +46,7 @@ export function frame({
 }): Frame {
   const narrow = width < NARROW_BELOW
   const left = narrow ? 40 : 128
-  const right = width - (narrow ? 84 : 96)
+  const right = width - (narrow ? 90 : 96)
   const x = scaleLinear([...domain], [left, right])
   const todayX = todayAge >= domain[0] && todayAge <= domain[1] ? x(todayAge) : null
   return { width, narrow, left, right, domain, x, colours: colours(kind), todayX }

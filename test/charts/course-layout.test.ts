@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { courseFigure, courseTable, openingWindow } from "../../src/chart/index.js"
 import { empty, full, oneEye, stopped, untreated } from "./figures.js"
+import { overlapping, textBoxes } from "./texts.js"
 
 const stopAt = (layout: ReturnType<typeof courseFigure>["layout"], date: string) =>
   layout.stops.find((stop) => stop.date === date)
@@ -109,6 +110,19 @@ describe("the figure", () => {
     )
     expect(sizes.length).toBeGreaterThan(100)
     expect(Math.min(...sizes)).toBe(11)
+  })
+
+  it("writes no text over another", () => {
+    expect(
+      everyFigure.flatMap(({ name, svg }) => overlapping(textBoxes(svg)).map((pair) => `${name}: ${pair}`)),
+    ).toEqual([])
+  })
+
+  it("cuts no text off at its edges", () => {
+    for (const { svg, width } of everyFigure) {
+      const outside = textBoxes(svg).filter(({ left, right }) => left < -1 || right > width + 1)
+      expect(outside).toEqual([])
+    }
   })
 
   it("draws nothing left or right of its own width", () => {

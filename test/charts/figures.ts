@@ -1,46 +1,21 @@
 import type { CourseFigureInput } from "../../src/chart/course-figure-input.js"
-import type { Assessment, Duty, EyeForecast, Fan } from "../../src/engine/assessment.js"
-import { addMonths, ageYears } from "../../src/engine/calendar.js"
-import type { Course, EyeExamination, Visit } from "../../src/engine/course.js"
-
-/**
- * Invented children for the figures. The lines behind them follow the published curves (emmetropic: yii2023-curve;
- * natural: the fit of the progression evidence for a girl of other than East Asian ancestry); forecasts and intervals
- * are made up to look as the engine's do, and nothing is tested against them but the drawing.
- */
-const BORN = "2016-03-14"
-const TODAY = "2026-09-14"
-
-const emmetropicMm = (age: number) => 23.598968 - 5.598103 * Math.exp(-0.298611 * age)
-const emmetropicRate = (age: number) => 0.298611 * 5.598103 * Math.exp(-0.298611 * age)
-const naturalRate = (age: number) =>
-  0.272 * 1.03 * Math.exp(-0.125 * (Math.min(age, 13) - 10)) * Math.exp(-0.3 * Math.max(0, age - 13))
-
-const ages = (from: number, to: number, step: number) =>
-  Array.from({ length: Math.round((to - from) / step) + 1 }, (_, i) => from + i * step)
-
-const curves = {
-  naturalRate: ages(6, 18, 0.5).map((age) => ({ age, mmPerYear: naturalRate(age) })),
-  emmetropicRate: ages(6, 18, 0.5).map((age) => ({ age, mmPerYear: emmetropicRate(age) })),
-  emmetropicLength: ages(6, 18, 0.5).map((age) => ({ age, mm: emmetropicMm(age) })),
-}
-
-const at = (on: string) => ageYears({ born: BORN, on })
-
-function eye(mm: number, sphere: number, pupil?: number): EyeExamination {
-  return {
-    axialLength: { mm, readings: 5, method: "optical-biometry", device: "A" },
-    refraction: { sphere, cylinder: -0.5, axis: 180, cycloplegic: true, method: "autorefraction" },
-    ...(pupil === undefined ? {} : { pupil: { photopic: pupil } }),
-  }
-}
-
-const oldGlasses = (date: string, right: number, left: number): Visit => ({
-  date,
-  right: { refraction: { sphere: right, method: "subjective" } },
-  left: { refraction: { sphere: left, method: "subjective" } },
-  from: "old glasses",
-})
+import type { Assessment, Duty } from "../../src/engine/assessment.js"
+import type { Visit } from "../../src/engine/course.js"
+import {
+  ages,
+  at,
+  BORN,
+  course,
+  coverage,
+  curves,
+  duty,
+  eye,
+  forecastOf,
+  intervals,
+  lengthSd,
+  oldGlasses,
+  TODAY,
+} from "./invented-child.js"
 
 const VISITS: readonly Visit[] = [
   oldGlasses("2023-05-02", -0.75, -0.5),
@@ -79,16 +54,6 @@ const VISITS: readonly Visit[] = [
   { date: "2026-09-10", right: eye(23.95, -2, 4.4), left: eye(23.88, -2, 4.3) },
 ]
 
-const duty = (step: string, due: string, state: Duty["state"]): Duty => ({
-  kind: "review",
-  step,
-  opens: addMonths(due, -1),
-  due,
-  closes: addMonths(due, 1),
-  state,
-  needs: [],
-})
-
 const DUTIES: readonly Duty[] = [
   duty("baseline", "2025-03-10", "done"),
   duty("1-month check", "2025-04-12", "done"),
@@ -99,70 +64,6 @@ const DUTIES: readonly Duty[] = [
   duty("decision to stop at 24 months", "2027-03-10", "upcoming"),
   duty("check 6 months after the stop", "2027-09-10", "upcoming"),
 ]
-
-/** A forecast from a length: natural growth times `multiple`, spread as a child's pace and wobble would. */
-function forecastOf(startAge: number, startMm: number, withheld: number): EyeForecast {
-  const list = [startAge, ...ages(Math.ceil(startAge * 2) / 2, 18, 0.5)]
-  const fan = (share: number): Fan => {
-    const median = list.map((age) => {
-      const steps = 60
-      const width = (age - startAge) / steps
-      return Array.from(
-        { length: steps },
-        (_, i) => naturalRate(startAge + (i + 0.5) * width) * width,
-      ).reduce((sum, part) => sum + part * share, startMm)
-    })
-    const quantile = (z: number) =>
-      median.map((mm, i) => {
-        const years = (list[i] as number) - startAge
-        return mm + z * Math.hypot(0.02, 0.31 * (mm - startMm), 0.09 * Math.sqrt(years))
-      })
-    return {
-      p5: quantile(-1.645),
-      p25: quantile(-0.674),
-      p50: median,
-      p75: quantile(0.674),
-      p95: quantile(1.645),
-    }
-  }
-  return { ages: list, untreated: fan(1), asTreated: fan(1 - withheld) }
-}
-
-const course = (visits: readonly Visit[], rest: Partial<Course> = {}): Course => ({
-  lengthwise: 1,
-  child: { id: "invented", born: BORN, sex: "female" },
-  visits,
-  ...rest,
-})
-
-/** Growth between the lengths of the visits, mean of the eyes both have, with the error of one session at each end. */
-function intervals(visits: readonly Visit[], sd: number): CourseFigureInput["growthIntervals"] {
-  const measured = visits.filter((visit) => visit.right?.axialLength ?? visit.left?.axialLength)
-  return measured.slice(1).map((visit, i) => {
-    const before = measured[i] as Visit
-    const grown = (["right", "left"] as const).flatMap((side) => {
-      const [from, to] = [before[side]?.axialLength?.mm, visit[side]?.axialLength?.mm]
-      return from === undefined || to === undefined ? [] : [to - from]
-    })
-    const years = at(visit.date) - at(before.date)
-    const mmPerYear = grown.reduce((sum, mm) => sum + mm, 0) / grown.length / years
-    const half = (1.96 * sd * Math.SQRT2) / Math.sqrt(grown.length) / years
-    return {
-      fromAge: at(before.date),
-      toAge: at(visit.date),
-      mmPerYear,
-      low95: mmPerYear - half,
-      high95: mmPerYear + half,
-    }
-  })
-}
-
-const lengthSd = (visits: readonly Visit[], mm: number) =>
-  visits.flatMap((visit) =>
-    (["right", "left"] as const).flatMap((side) =>
-      visit[side]?.axialLength ? [{ date: visit.date, eye: side, mm }] : [],
-    ),
-  )
 
 const eyeAssessment = {
   length: null,
@@ -203,9 +104,6 @@ const ASSESSMENT: Assessment = {
   beliefs: [],
   method: { version: "0", parameters: "invented" },
 }
-
-const coverage = (from: string, shares: readonly number[]) =>
-  shares.map((share, i) => ({ age: at(addMonths(from, i)), share }))
 
 export const full: CourseFigureInput = {
   course: course(VISITS, {
@@ -268,7 +166,7 @@ export const untreated: CourseFigureInput = {
   ],
   coverageByMonth: undefined,
   referenceBand: {
-    label: "European, centiles 2.5 to 97.5, approximate",
+    label: "invented, centiles 2.5 to 97.5, approximate",
     rows: ages(6, 15, 1).map((age) => ({
       age,
       lowMm: 20.95 + 0.1 * (age - 6),
