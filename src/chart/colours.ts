@@ -15,7 +15,7 @@ export interface Colours {
 }
 
 /** `themed` lets a page set its own inks through custom properties; `plain` is for paper and for PDF writers. */
-export type ColourKind = "themed" | "plain"
+type ColourKind = "themed" | "plain"
 
 const PLAIN: Colours = {
   ink: "#1d2328",

@@ -5,7 +5,7 @@ import { EYES } from "../engine/course.js"
 import { type Frame, mix, windowed } from "./frame.js"
 import { el, type SvgElement } from "./svg.js"
 
-export type Quantile = keyof Fan
+type Quantile = keyof Fan
 const QUANTILES: readonly Quantile[] = ["p5", "p25", "p50", "p75", "p95"]
 
 /** The forecast at one age, mm. */

@@ -7,7 +7,7 @@ export interface Key {
   readonly marks: readonly SvgElement[]
 }
 
-export interface TextStyle {
+interface TextStyle {
   readonly fill: string
   readonly size?: number
   readonly anchor?: "start" | "middle" | "end"
