@@ -134,7 +134,7 @@ function listed(row: Tables["children"]): ListedChild {
  * @example
  * searchTerms("Åsa 3.4.2017") // => [["asa"], ["2017-04-03", "2017-03-04"]]
  */
-export function searchTerms(search: string): readonly (readonly string[])[] {
+function searchTerms(search: string): readonly (readonly string[])[] {
   return plainText(search)
     .split(/\s+/)
     .filter((word) => word !== "")

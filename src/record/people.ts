@@ -1,7 +1,7 @@
 import type { Kysely } from "kysely"
 import type { Tables } from "./tables.js"
 
-export type Role = "clinician"
+type Role = "clinician"
 
 export interface Person {
   readonly id: string

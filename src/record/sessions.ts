@@ -4,12 +4,12 @@ import { type Person, personOf } from "./people.js"
 import type { Tables } from "./tables.js"
 
 /** Common practice, no source: half an hour without use, twelve hours at most. */
-export const SESSION_LIMITS = { idleMs: 30 * 60_000, absoluteMs: 12 * 3_600_000 } as const
+const SESSION_LIMITS = { idleMs: 30 * 60_000, absoluteMs: 12 * 3_600_000 } as const
 
 /** A use is written down at most this often, so that reading pages does not write at every click. */
 const TOUCH_EVERY_MS = 60_000
 
-/** Opens a session and returns its token: 256 random bits, of which only the hash is stored. */
+/** Opens a session and returns its token: 256 random bits, of which only the hash is stored. Forgets those too old. */
 export async function openSession(
   queries: Kysely<Tables>,
   practice: string,
@@ -17,6 +17,12 @@ export async function openSession(
 ): Promise<string> {
   const token = randomBytes(32).toString("base64url")
   const now = instant(nowMs)
+  const tooOld = instant(nowMs - SESSION_LIMITS.absoluteMs)
+  await queries
+    .deleteFrom("sessions")
+    .where("practice", "=", practice)
+    .where("created_at", "<=", tooOld)
+    .execute()
   await queries
     .insertInto("sessions")
     .values({

@@ -39,14 +39,18 @@ export function checkItems<L extends List>(
   return { items: items.map((item, index) => readItem(read.course, list, item, before.length + index)) }
 }
 
-/** As `checkItems`, for who the child is: a birth date must agree with everything recorded. */
+/** As `checkItems`, for who the child is: a birth date must agree with everything recorded, if anything is yet. */
 export function checkChild(
   child: unknown,
-  { course, today, place }: { readonly course: Course; readonly today: CalendarDate; readonly place: string },
+  {
+    course,
+    today,
+    place,
+  }: { readonly course: Course | null; readonly today: CalendarDate; readonly place: string },
 ): { readonly child: Child } | { readonly problems: readonly Problem[] } {
-  const read = courseFrom({ ...course, child }, { today })
+  const read = courseFrom({ lengthwise: 1, ...course, child }, { today })
   const found = "problems" in read ? read.problems : unknownFields(read.notes)
-  const known = new Set(problemsBefore(course, today).map(signature))
+  const known = new Set(course ? problemsBefore(course, today).map(signature) : [])
   const problems = found
     .filter((fault) => !known.has(signature(fault)))
     .map((fault) => moved(fault, fault.path.startsWith("child.") ? place + fault.path.slice(6) : fault.path))

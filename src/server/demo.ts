@@ -1,4 +1,4 @@
-import type { CalendarDate, Course, Treatment } from "../engine/course.js"
+import type { CalendarDate, Treatment } from "../engine/course.js"
 import type { DemoChild } from "../engine/simulate/demo.js"
 import { type Draft, dayOf, type PracticeRecord } from "../record/index.js"
 

@@ -21,7 +21,7 @@ type Read<R extends Described, Part extends "params" | "query" | "body"> = R ext
   ? z.output<Schema>
   : undefined
 
-export interface Asked<R extends Described> {
+interface Asked<R extends Described> {
   readonly params: Read<R, "params">
   readonly query: Read<R, "query">
   readonly body: Read<R, "body">

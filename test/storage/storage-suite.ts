@@ -377,6 +377,11 @@ export function storageSuite(name: string, openDatabase: () => Promise<OpenDatab
         expect(await holds(start)).toBe(false)
       })
 
+      it("is forgotten when it is too old and somebody logs in", async () => {
+        await record.openSession({ person: AUTHOR, nowMs: start + 12 * hour })
+        expect(await database.queries.selectFrom("sessions").selectAll().execute()).toHaveLength(1)
+      })
+
       it("is the only one left when the others are ended", async () => {
         const other = await record.openSession({ person: AUTHOR, nowMs: start })
         await record.endSessionsOf({ person: AUTHOR, except: token, nowMs: start })

@@ -57,7 +57,7 @@ export const listQuery = z.object({
 })
 
 /** What the engine says of a child in one line. */
-export const childSummary = z.object({
+const childSummary = z.object({
   ageYears: z.number(),
   growth: z.object({
     state: z.enum(["near-normal", "slowed-growth", "as-untreated", "faster", "unclear"]),
@@ -70,7 +70,7 @@ export const childSummary = z.object({
   treatment: z.string().nullable().describe("The treatment in use, in words"),
 })
 
-export const childRow = z.object({
+const childRow = z.object({
   id: z.string(),
   name: z.string(),
   number: z.string().nullable(),
@@ -88,7 +88,6 @@ export const childList = z.object({
 })
 
 export type NewChildBody = z.input<typeof newChildBody>
-export type ChildCorrectionBody = z.input<typeof childCorrectionBody>
 export type ChildView = z.infer<typeof childView>
 export type ChildSummary = z.infer<typeof childSummary>
 export type ChildRow = z.infer<typeof childRow>

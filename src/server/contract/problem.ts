@@ -1,7 +1,7 @@
 import { z } from "zod"
 
 /** How every refusal is answered, as `application/problem+json`. */
-export const problemSchema = z.object({
+const problemSchema = z.object({
   path: z.string().describe("Where in the request, such as right.axialLength.mm; empty for the whole of it"),
   value: z.unknown().describe("What stood there"),
   allowed: z.string().describe("What may stand there, in words"),

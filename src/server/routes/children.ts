@@ -50,8 +50,7 @@ export function childrenRoutes(app: FastifyInstance, context: Context): void {
     answer: ({ body, bodyAsSent, person, request }) =>
       oneAtATime(async () => {
         const { id: _, name: __, number: ___, ...sent } = objectOf(bodyAsSent)
-        const course: Course = { lengthwise: 1, child: { born: "1900-01-01", sex: "female" }, visits: [] }
-        const checked = checkChild(sent, { course, today: clock.today(), place: "" })
+        const checked = checkChild(sent, { course: null, today: clock.today(), place: "" })
         const child = problemsOf(request, checked)
         const id = body.id ?? crypto.randomUUID()
         const drafted = { kind: "child", id, child: id, body: childBody(body, child) } as const
