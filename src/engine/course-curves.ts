@@ -95,7 +95,9 @@ function coverageByMonth({ course, today, evidence }: CourseCurvesInput) {
   if (recorded.length === 0) return null
   return recorded.flatMap((column) => {
     const end = Math.min(column.endAge, asOfAge)
-    return steps(column.startAge, end - 1e-9, 1 / 12).map((age) => {
+    // A treatment that starts today has no night yet.
+    const months = steps(column.startAge, end - 1e-9, 1 / 12).filter((age) => age < end)
+    return months.map((age) => {
       const to = Math.min(age + 1 / 12, end)
       const covered = column.exposures.reduce(
         (sum, e) => sum + e.share * Math.max(0, Math.min(to, e.toAge) - Math.max(age, e.fromAge)),
