@@ -49,8 +49,8 @@ export function useLogOut() {
     mutationFn: () => ask<void>("DELETE", "/api/session"),
     // Nothing of any child may stay behind in the page once the person has left.
     onSettled: () => {
-      client.clear()
       client.setQueryData(["session"], null)
+      client.removeQueries({ predicate: ({ queryKey }) => queryKey[0] !== "session" })
     },
   })
 }

@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest"
+import { courseFigure } from "../chart/index.js"
 import type { Course } from "../engine/course.js"
-import { visitIndex, withVisit } from "./reading.js"
+import { courseCurves } from "../engine/course-curves.js"
+import { defaultSettings } from "../engine/settings.js"
+import { evidence } from "../evidence/index.js"
+import { readCourse, visitIndex, withVisit } from "./reading.js"
 
 const course: Course = {
   lengthwise: 1,
@@ -20,5 +24,18 @@ describe("a course with a visit put in", () => {
   it("finds a visit by its date", () => {
     expect(visitIndex(course, "2026-01-10")).toBe(1)
     expect(visitIndex(course, "2026-01-11")).toBe(-1)
+  })
+})
+
+describe("a reading", () => {
+  it("can be drawn on the day a treatment starts with its first bottle", () => {
+    const today = "2026-01-10"
+    const started: Course = {
+      ...course,
+      treatments: [{ from: today, kind: "atropine", concentrationPercent: 0.05 }],
+      supplies: [{ dispensed: today, opened: today, volumeMl: 5 }],
+    }
+    const reading = readCourse(started, { today, settings: defaultSettings })
+    expect(courseFigure(courseCurves({ ...reading, evidence })).svg).toContain("atropine 0.05 %")
   })
 })

@@ -7,6 +7,7 @@ import {
 } from "@tanstack/react-router"
 import { ChildPage } from "./pages/child-page.js"
 import { ChildrenPage } from "./pages/children-page.js"
+import { FailedPage } from "./pages/failed-page.js"
 import { NotFoundPage } from "./pages/not-found-page.js"
 import { Shell } from "./parts/shell.js"
 
@@ -59,6 +60,7 @@ export const router = createRouter({
   routeTree: root.addChildren([home, children, child, visit]),
   defaultPreload: "intent",
   scrollRestoration: true,
+  defaultErrorComponent: FailedPage,
 })
 
 declare module "@tanstack/react-router" {

@@ -59,6 +59,7 @@ export async function startApp(): Promise<App> {
     args: CHROMIUM_FLAGS,
   })
   mkdirSync(PICTURES, { recursive: true })
+  const failures: string[] = []
   const cookie = await sessionCookie(server.address, logIn)
   return {
     address: server.address,
@@ -71,9 +72,7 @@ export async function startApp(): Promise<App> {
         await context.addCookies([{ name, value, url: server.address }])
       }
       const page = await context.newPage()
-      page.on("pageerror", (error) => {
-        throw error
-      })
+      page.on("pageerror", (error) => failures.push(error.message))
       await page.goto(server.address + path)
       return page
     },
@@ -83,6 +82,7 @@ export async function startApp(): Promise<App> {
       await browser.close()
       await server.close()
       rmSync(dataFolder, { recursive: true, force: true })
+      if (failures.length > 0) throw new Error(`pages failed: ${failures.join("; ")}`)
     },
   }
 }
@@ -145,7 +145,8 @@ export async function expectAccessible(page: Page): Promise<void> {
   expect(faults).toEqual([])
 }
 
-/** A picture of the whole page, for looking at; git ignores the folder. */
+/** A picture of the whole page, or of the window when something lies over it; git ignores the folder. */
 export async function picture(page: Page, name: string): Promise<void> {
-  await page.screenshot({ path: join(PICTURES, `${name}.png`), fullPage: true })
+  const fullPage = (await page.locator("dialog").count()) === 0
+  await page.screenshot({ path: join(PICTURES, `${name}.png`), fullPage })
 }

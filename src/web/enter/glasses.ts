@@ -9,6 +9,7 @@ import { evidence } from "../../evidence/index.js"
 import { assessedAsIfTreated, POSSIBLE_TREATMENTS, USUAL_TREATMENT } from "../child/possible-treatment.js"
 import { monthAndYear, percent } from "../format.js"
 import { type CourseReading, withVisit } from "../reading.js"
+import { prescriptionFault } from "../visit/examination.js"
 import { findingInWords } from "../words.js"
 
 /** One pair of old glasses as typed. */
@@ -45,12 +46,12 @@ export function readGlasses(rows: readonly GlassesRow[]): {
     const eyes: Partial<Record<"right" | "left", EyeExamination>> = {}
     for (const eye of EYES) {
       if (row[eye].trim() === "") continue
-      const parsed = parsePrescription(row[eye], `${eye} prescription`)
+      const parsed = parsePrescription(row[eye], "refraction")
       if ("problems" in parsed) {
         faults.push({
           row: index,
           field: eye,
-          message: parsed.problems.map(({ message }) => message).join("; "),
+          message: prescriptionFault(parsed.problems),
         })
         continue
       }

@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from "react"
 import { failureInWords, Refused } from "../client.js"
+import { sentence } from "../format.js"
 import { Cautions } from "../parts/cautions.js"
 import { Field } from "../parts/field.js"
 import { PageHeading } from "../parts/page-heading.js"
@@ -13,8 +14,11 @@ export function LoginPage() {
     event.preventDefault()
     logIn.mutate({ name: name.trim(), password })
   }
-  const problems = logIn.error instanceof Refused ? logIn.error.problems : []
-  const faultAt = (path: string) => problems.find((problem) => problem.path === path)?.message
+  // Which of the two is wrong is not told, to nobody.
+  const wrong =
+    logIn.error instanceof Refused && logIn.error.problems.length > 0
+      ? logIn.error.problems.map(({ message }) => sentence(message)).join(" ")
+      : logIn.error && failureInWords(logIn.error)
   return (
     <>
       <main className="login">
@@ -24,10 +28,8 @@ export function LoginPage() {
             Is the eye growing slowly enough, is it the treatment, and what is owed next.
           </p>
           <form className="form" onSubmit={submit} noValidate>
-            <div role="alert">
-              {logIn.isError && <p className="form-fault">{failureInWords(logIn.error)}</p>}
-            </div>
-            <Field label="Name" fault={faultAt("name")}>
+            <div role="alert">{wrong && <p className="form-fault">{wrong}</p>}</div>
+            <Field label="Name">
               {(control) => (
                 <input
                   {...control}
@@ -39,7 +41,7 @@ export function LoginPage() {
                 />
               )}
             </Field>
-            <Field label="Password" fault={faultAt("password")}>
+            <Field label="Password">
               {(control) => (
                 <input
                   {...control}

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useId, useRef } from "react"
+import { createPortal } from "react-dom"
 
 interface DialogProps {
   readonly title: string
@@ -10,7 +11,7 @@ interface DialogProps {
   readonly children: ReactNode
 }
 
-/** A modal dialog: the browser keeps the focus inside, closes it on Escape and gives the focus back. */
+/** A modal dialog over the page, outside of what opened it: the browser keeps the focus inside, closes it on Escape and gives the focus back. */
 export function Dialog({ title, onClose, side = false, wide = false, children }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null)
   const titleId = useId()
@@ -19,7 +20,7 @@ export function Dialog({ title, onClose, side = false, wide = false, children }:
     element?.showModal()
     return () => element?.close()
   }, [])
-  return (
+  return createPortal(
     <dialog
       ref={dialog}
       className={side ? "side" : wide ? "wide" : undefined}
@@ -33,6 +34,7 @@ export function Dialog({ title, onClose, side = false, wide = false, children }:
         </button>
       </header>
       {children}
-    </dialog>
+    </dialog>,
+    document.body,
   )
 }

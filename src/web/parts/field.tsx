@@ -1,4 +1,4 @@
-import { type ReactNode, useId } from "react"
+import { type KeyboardEvent, type ReactNode, useId } from "react"
 
 interface FieldProps {
   readonly label: string
@@ -48,23 +48,32 @@ interface ChoicesProps<Value extends string> {
   readonly onChange: (value: Value) => void
   readonly note?: ReactNode
   readonly fault?: string | undefined
+  /** Marks the choice as a measurement, for forms that walk from one to the next. */
+  readonly entry?: boolean
 }
 
-/** One of a few, all in view; the arrow keys move between them. */
+/** One of a few, all in view; the arrow keys move between them, and the first letter chooses. */
 export function Choices<Value extends string>(props: ChoicesProps<Value>) {
   const id = useId()
   const describedBy = [props.fault && `${id}-fault`, props.note && `${id}-note`].filter(Boolean).join(" ")
+  const chooseByLetter = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return
+    const option = props.options.find(([, label]) => label.startsWith(event.key.toLowerCase()))
+    if (option) props.onChange(option[0])
+  }
+  // The letters are an addition: the choice itself is made of plain radio buttons.
   return (
-    <fieldset className="field" aria-describedby={describedBy || undefined}>
+    <fieldset className="field" aria-describedby={describedBy || undefined} onKeyDown={chooseByLetter}>
       <legend>{props.legend}</legend>
       <div className="choices">
-        {props.options.map(([value, label]) => (
+        {props.options.map(([value, label], index) => (
           <label key={value}>
             <input
               type="radio"
               name={id}
               value={value}
               checked={props.value === value}
+              data-entry={(props.entry && index === 0) || undefined}
               onChange={() => props.onChange(value)}
             />
             {label}

@@ -23,7 +23,14 @@ interface TableProps {
   readonly notes: Readonly<Record<Eye, Readonly<Partial<Record<EyeField, readonly FieldNote[]>>>>>
   readonly checks: readonly Check[]
   readonly devices: readonly string[]
+  /** A field that was left: from then on it says what is wrong with it. */
+  readonly onLeave: (eye: Eye, field: EyeField) => void
 }
+
+const CYCLOPLEGIA = [
+  ["yes", "yes"],
+  ["no", "no"],
+] as const
 
 /** The parts of the engine's paths that belong to a field. */
 const PATHS: Readonly<Partial<Record<EyeField, string>>> = { length: "axialLength", refraction: "refraction" }
@@ -75,17 +82,18 @@ export function ExaminationTable(props: TableProps) {
             <option value="subjective">subjective</option>
             <option value="retinoscopy">retinoscopy</option>
           </select>
-          <Choices
-            legend="Cycloplegia"
-            options={[
-              ["yes", "yes"],
-              ["no", "no"],
-            ]}
-            value={draft.cycloplegic === null ? null : draft.cycloplegic ? "yes" : "no"}
-            onChange={(answer) => onChange({ ...draft, cycloplegic: answer === "yes" })}
-          />
         </div>
       </Row>
+      <div className="examination-row symptoms">
+        <b aria-hidden="true">Cycloplegia</b>
+        <Choices
+          legend="Cycloplegia"
+          options={CYCLOPLEGIA}
+          value={draft.cycloplegic === null ? null : draft.cycloplegic ? "yes" : "no"}
+          onChange={(answer) => onChange({ ...draft, cycloplegic: answer === "yes" })}
+          entry
+        />
+      </div>
       <Row {...props} field="pupil" label="Pupil" unit="mm, in bright light" />
       <Row {...props} field="accommodation" label="Accommodation" unit="D">
         <div className="how">
@@ -116,7 +124,7 @@ function Row(
     readonly children?: ReactNode
   },
 ) {
-  const { field, label, unit, draft, onChange, faults, notes, checks, children } = props
+  const { field, label, unit, draft, onChange, faults, notes, checks, onLeave, children } = props
   return (
     <fieldset className="examination-row">
       <legend className="unseen">{label}</legend>
@@ -152,6 +160,7 @@ function Row(
                 autoComplete="off"
                 spellCheck={false}
                 value={draft[eye][field]}
+                onBlur={() => onLeave(eye, field)}
                 onChange={(event) => onChange(withEyeField(draft, { eye, field, value: event.target.value }))}
               />
             )}

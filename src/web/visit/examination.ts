@@ -2,6 +2,8 @@ import type { Eye, EyeExamination, Symptom, SymptomKind, Visit } from "../../eng
 import { EYES } from "../../engine/course.js"
 import { logMARFromSnellen } from "../../engine/optics/acuity.js"
 import { parsePrescription } from "../../engine/optics/parse-prescription.js"
+import type { Problem } from "../../engine/problem.js"
+import { withMinusSigns } from "../format.js"
 import { parseNumber, parseReadings } from "./readings.js"
 import type { EyeField, VisitDraft } from "./visit-draft.js"
 
@@ -94,7 +96,7 @@ function readLength(
 function readRefraction(text: string, draft: VisitDraft): Reading<EyeExamination["refraction"]> {
   if (text.trim() === "") return { value: undefined }
   const parsed = parsePrescription(text, "refraction")
-  if ("problems" in parsed) return { fault: parsed.problems.map((problem) => problem.message).join("; ") }
+  if ("problems" in parsed) return { fault: prescriptionFault(parsed.problems) }
   const { sphere, cylinder, axis } = parsed.refraction
   return {
     value: withoutUndefined({
@@ -104,6 +106,11 @@ function readRefraction(text: string, draft: VisitDraft): Reading<EyeExamination
       method: draft.refractionMethod,
     }),
   }
+}
+
+/** The faults of a prescription without the path that leads to them: they stand at their field. */
+export function prescriptionFault(problems: readonly Problem[]): string {
+  return withMinusSigns(problems.map(({ message }) => message.replace(/^refraction\.?/, "")).join("; "))
 }
 
 function readNumber(text: string): Reading<number> {

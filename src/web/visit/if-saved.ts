@@ -11,6 +11,8 @@ export interface IfSaved {
   readonly assessment: Assessment
   /** Checks that speak of this visit, with the path inside it, such as "right.refraction"; "" for the whole of it. */
   readonly checks: readonly Check[]
+  /** Whether an exchange of the eyes could be told at all: both lengths, and two earlier pairs to compare with. */
+  readonly exchangeTold: boolean
   /** What the examination owed now would still need. */
   readonly stillOwed: { readonly step: string; readonly needs: readonly string[] } | null
 }
@@ -29,9 +31,13 @@ export function ifSaved(reading: CourseReading, visit: Visit, without?: string):
   return {
     assessment,
     checks,
+    exchangeTold: hasBothLengths(visit) && others.filter(hasBothLengths).length >= 2,
     stillOwed: owed(reading.duties, duties({ course, protocol: standardProtocol, today: asOf })),
   }
 }
+
+const hasBothLengths = (visit: Visit): boolean =>
+  visit.right?.axialLength !== undefined && visit.left?.axialLength !== undefined
 
 /** The examination that can be done now, and what it lacks once the draft is in; null when nothing is owed or lacking. */
 function owed(before: readonly Duty[], after: readonly Duty[]): IfSaved["stillOwed"] {

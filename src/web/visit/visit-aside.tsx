@@ -81,7 +81,7 @@ function Checks({
           )}
         </li>
       ))}
-      {!exchanged && faults.length === 0 && <li>The eyes do not look exchanged.</li>}
+      {consequence.exchangeTold && !exchanged && <li>The eyes do not look exchanged.</li>}
       {others.map(({ kind, path, why }) => (
         <li key={`${kind} ${path}`} className="soft">
           {sentence(why)}

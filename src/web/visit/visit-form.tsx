@@ -42,6 +42,9 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
   const [draft, setDraft] = useState(start)
   const [reason, setReason] = useState("")
   const [empty, setEmpty] = useState(false)
+  // A field half typed is not at fault: it is told of only once it was left, or when saving was tried.
+  const [left, setLeft] = useState<ReadonlySet<string>>(new Set())
+  const [tried, setTried] = useState(false)
   const add = useRecord<VisitBody>(view.child.id, "visits")
   const correct = useRecord<VisitCorrectionBody>(view.child.id, `visits/${correcting?.entryId}/correction`)
   const request = correcting ? correct : add
@@ -57,6 +60,7 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
   const read = useMemo(() => readDraft(draft, correcting?.visit), [draft, correcting])
   const beyond = useMemo(() => limitFaults(read.visit), [read])
   const ownFaults = [...read.faults, ...beyond]
+  const shownFaults = ownFaults.filter(({ eye, field }) => tried || left.has(`${eye} ${field}`))
   // The engine follows a moment behind the typing, so that no key ever waits for it.
   const sound = useDeferredValue(useMemo(() => withoutFields(read.visit, beyond), [read, beyond]))
   const consequence = useMemo(
@@ -80,6 +84,7 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
   const save = (event?: FormEvent) => {
     event?.preventDefault()
     if (isEmpty(draft)) return setEmpty(true)
+    setTried(true)
     if (ownFaults.length > 0) return focusFirstFault()
     const settle = { onSuccess: (saved: ChildView) => onSaved(saved, draft), onError: focusFirstFault }
     if (correcting) correct.mutate({ visit: read.visit as VisitBody, reason, ...id }, settle)
@@ -156,16 +161,17 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
           <ExaminationTable
             draft={draft}
             onChange={change}
-            faults={[...ownFaults, ...fromServer.fields]}
+            faults={[...shownFaults, ...fromServer.fields]}
             notes={notes}
             checks={consequence?.checks ?? []}
             devices={devicesOf(reading)}
+            onLeave={(eye, field) => setLeft(new Set(left).add(`${eye} ${field}`))}
           />
         </section>
         <VisitAside
           reading={reading}
           consequence={isEmpty(draft) ? null : consequence}
-          faults={ownFaults}
+          faults={shownFaults}
           saving={request.isPending}
           onExchangeLengths={() => change(exchanged(draft))}
           onDiscard={() => {

@@ -13,7 +13,7 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
             // Two visits may carry the same label; the order is fixed, so the index is a sound key.
             // biome-ignore lint/suspicious/noArrayIndexKey: see above
             <div key={index}>
-              <dt>{label}</dt>
+              <dt>{capitalised(label)}</dt>
               <dd>{value}</dd>
             </div>
           ))}

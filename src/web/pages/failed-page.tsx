@@ -1,0 +1,16 @@
+import { Link } from "@tanstack/react-router"
+import { PageHeading } from "../parts/page-heading.js"
+
+/** Shown when a page itself fails. What is recorded is on the server and not touched by it. */
+export function FailedPage({ error }: { readonly error: Error }) {
+  return (
+    <>
+      <PageHeading title="This page cannot be shown" />
+      <p className="form-fault">{error.message}</p>
+      <p>
+        Something is wrong with the program. What was saved is safe.{" "}
+        <Link to="/children">To the children</Link>
+      </p>
+    </>
+  )
+}
