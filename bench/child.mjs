@@ -9,18 +9,22 @@ const TREATMENTS = [
   { kind: "atropine", concentrationPercent: 0.05 },
 ]
 
-/** Twelve half-yearly visits of both eyes from 6.5 years, old glasses, one treatment or three in a row from month 12. */
+/**
+ * Twelve half-yearly visits of both eyes from 8.5 to 10.5 years on, old glasses of two years before, and from the first
+ * visit one treatment, or three in a row.
+ */
 export function benchCourse({ seed, treatments }) {
   const plan = measurementPlan({
     sex: seed % 2 === 0 ? "female" : "male",
     ancestry: "east-asian",
-    startAgeYears: 6.5 + (seed % 5) / 2,
+    startAgeYears: 8.5 + (seed % 5) / 2,
+    earlierGlasses: [-24, -12],
     start: "2020-03-10",
     latitude: 51.5,
     visitMonths: Array.from({ length: 12 }, (_, i) => 6 * i),
   })
-  const months = treatments === 1 ? [54] : [12, 30, 54]
-  const dates = months.map((month) => plan.visits[month / 6].date)
+  const months = treatments === 1 ? [0] : [0, 24, 48]
+  const dates = months.map((month) => plan.visits[2 + month / 6].date)
   const given = (treatments === 1 ? TREATMENTS.slice(2) : TREATMENTS).map((treatment, i) => ({
     ...treatment,
     from: dates[i],

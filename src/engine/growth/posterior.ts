@@ -1,6 +1,6 @@
 import type { GrowthParameters } from "../../evidence/types.js"
 import { normalRule } from "../numeric/gauss-hermite.js"
-import type { Mixture } from "../numeric/mixture.js"
+import { condensed, type Mixture } from "../numeric/mixture.js"
 import {
   type ChildModel,
   exposedGrowth,
@@ -10,7 +10,7 @@ import {
   termsFigureCovariance,
   termsVariance,
 } from "./child-model.js"
-import { givenPace, type WithheldGivenPace, type WithheldPrior } from "./given-pace.js"
+import { type GivenPace, givenPace, type WithheldGivenPace, type WithheldPrior } from "./given-pace.js"
 import { forwardSolve, type Gram, gram, unwhitened, type Whitened, whiten } from "./whiten.js"
 
 /** One child's figures factored at each node of kappa, with the prior weight of the node. */
@@ -30,7 +30,7 @@ export interface Nodes {
 export const usualNodes: Nodes = { stepsPerSd: 3, kappa: 7 }
 const REACH_SD = 5
 /** Nodes below this share of the posterior cannot move a shown figure and are left out of forecasts. */
-const NEGLIGIBLE = 1e-8
+const NEGLIGIBLE = 1e-6
 
 /**
  * Factors a child once per node of kappa. Until an eye has two refractions kappa does not matter and one node is
@@ -81,37 +81,56 @@ export function posterior(
   prior: WithheldPrior,
   { rows, nodes = usualNodes }: { rows?: number; nodes?: Nodes } = {},
 ): Posterior {
-  const { logPaceSd } = factored
-  const step = 1 / nodes.stepsPerSd
-  const count = Math.round(REACH_SD * nodes.stepsPerSd)
-  const multiples = Array.from({ length: 2 * count + 1 }, (_, i) =>
-    paceMultiple((i - count) * step, logPaceSd),
-  )
+  const { multiples, logWeights } = paceRule(factored.logPaceSd, nodes.stepsPerSd)
   const given = factored.parts.map((part) =>
     givenPace(rows === undefined ? part.gram : gram(part.whitened, rows), prior),
   )
-  const logs = new Float64Array(given.length * multiples.length)
+  const size = multiples.length
+  const logs = new Float64Array(given.length * size)
   let highest = Number.NEGATIVE_INFINITY
-  given.forEach(({ logLikelihood }, p) => {
-    const ofPart = Math.log(((factored.parts[p]?.weight ?? 0) * step) / Math.sqrt(2 * Math.PI))
-    multiples.forEach((multiple, i) => {
-      const z = (i - count) * step
-      const log = ofPart - (z * z) / 2 + logLikelihood(multiple)
-      logs[p * multiples.length + i] = log
+  for (let p = 0; p < given.length; p++) {
+    const ofPart = Math.log(factored.parts[p]?.weight ?? 0)
+    const { logLikelihood } = given[p] as GivenPace
+    for (let i = 0; i < size; i++) {
+      const log = ofPart + (logWeights[i] as number) + logLikelihood(multiples[i] as number)
+      logs[p * size + i] = log
       if (log > highest) highest = log
-    })
-  })
-  let total = 0
-  for (const log of logs) total += Math.exp(log - highest)
+    }
+  }
+  const weights = logs.map((log) => Math.exp(log - highest))
+  const total = weights.reduce((sum, weight) => sum + weight, 0)
   const kept: PosteriorNode[] = []
-  logs.forEach((log, at) => {
-    const weight = Math.exp(log - highest) / total
-    if (weight < NEGLIGIBLE) return
-    const part = Math.floor(at / multiples.length)
-    const multiple = multiples[at % multiples.length] as number
-    kept.push({ weight, multiple, part, ...(given[part] as (typeof given)[number]).withheld(multiple) })
-  })
+  const share = weights.reduce((sum, weight) => (weight < NEGLIGIBLE * total ? sum : sum + weight), 0)
+  for (let at = 0; at < weights.length; at++) {
+    const weight = weights[at] as number
+    if (weight < NEGLIGIBLE * total) continue
+    const part = Math.floor(at / size)
+    const multiple = multiples[at - part * size] as number
+    const { mean, covariance } = (given[part] as GivenPace).withheld(multiple)
+    kept.push({ weight: weight / share, multiple, part, mean, covariance })
+  }
   return { factored, logEvidence: highest + Math.log(total), nodes: kept }
+}
+
+interface PaceRule {
+  readonly multiples: Float64Array
+  readonly logWeights: Float64Array
+}
+
+const rules = new Map<string, PaceRule>()
+
+function paceRule(logPaceSd: number, stepsPerSd: number): PaceRule {
+  const key = `${logPaceSd}/${stepsPerSd}`
+  const known = rules.get(key)
+  if (known) return known
+  const count = Math.round(REACH_SD * stepsPerSd)
+  const zs = Float64Array.from({ length: 2 * count + 1 }, (_, i) => (i - count) / stepsPerSd)
+  const rule = {
+    multiples: zs.map((z) => paceMultiple(z, logPaceSd)),
+    logWeights: zs.map((z) => -(z * z) / 2 - Math.log(stepsPerSd * Math.sqrt(2 * Math.PI))),
+  }
+  rules.set(key, rule)
+  return rule
 }
 
 /** exp(u - tau^2 / 2) at u = z tau; its prior mean is 1. */
@@ -195,5 +214,5 @@ export function distributionOf(
     means.push(mean)
     sds.push(Math.sqrt(variance))
   }
-  return { weights: nodes.map((node) => node.weight), means, sds }
+  return condensed({ weights: nodes.map((node) => node.weight), means, sds })
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest"
-import { type Mixture, mixtureCdf, mixtureMean, mixtureQuantile, mixtureSd } from "./mixture.js"
+import { condensed, type Mixture, mixtureCdf, mixtureMean, mixtureQuantile, mixtureSd } from "./mixture.js"
 
 const one: Mixture = { weights: [1], means: [24], sds: [0.1] }
 const apart: Mixture = { weights: [0.3, 0.7], means: [-2, 1], sds: [0.5, 0.01] }
@@ -34,5 +34,32 @@ describe("a mixture of normal distributions", () => {
 
   it("without spread is its mean", () => {
     expect(mixtureQuantile({ weights: [1], means: [24], sds: [0] }, 0.9)).toBe(24)
+  })
+})
+
+describe("a condensed mixture", () => {
+  // Pace nodes of a child with little data: many parts, close together, and a skew.
+  const nodes = Array.from({ length: 31 }, (_, i) => (i - 15) / 3)
+  const many: Mixture = {
+    weights: nodes.map(
+      (z) => Math.exp((-z * z) / 2) / nodes.reduce((sum, x) => sum + Math.exp((-x * x) / 2), 0),
+    ),
+    means: nodes.map((z) => 24 + 0.4 * Math.exp(0.31 * z)),
+    sds: nodes.map((z) => 0.5 + 0.02 * z),
+  }
+
+  it("has far fewer parts", () => expect(condensed(many).weights.length).toBeLessThan(31 * 0.8))
+  it("keeps mean and SD", () => {
+    expect(mixtureMean(condensed(many))).toBeCloseTo(mixtureMean(many), 12)
+    expect(mixtureSd(condensed(many))).toBeCloseTo(mixtureSd(many), 10)
+  })
+  it("moves no quantile by two thousandths of the SD", () => {
+    for (const p of [0.005, 0.025, 0.05, 0.25, 0.5, 0.75, 0.95, 0.975, 0.995]) {
+      const moved = Math.abs(mixtureQuantile(condensed(many), p) - mixtureQuantile(many, p))
+      expect(moved / mixtureSd(many)).toBeLessThan(2e-3)
+    }
+  })
+  it("leaves parts that lie apart as they are", () => {
+    expect(condensed(apart)).toEqual(apart)
   })
 })
