@@ -123,9 +123,7 @@ function Row({ child, today }: { readonly child: ChildRow; readonly today: strin
         {finding && finding.state !== "no-treatment" ? (
           findingInWords(finding.state)
         ) : (
-          <span className="soft" aria-label="no treatment to judge">
-            –
-          </span>
+          <span className="soft">not treated</span>
         )}
       </td>
       <td>

@@ -1,12 +1,13 @@
 import { Link } from "@tanstack/react-router"
+import { failureInWords } from "../client.js"
 import { PageHeading } from "../parts/page-heading.js"
 
 /** Shown when a page itself fails. What is recorded is on the server and not touched by it. */
-export function FailedPage({ error }: { readonly error: Error }) {
+export function FailedPage({ error }: { readonly error: unknown }) {
   return (
     <>
       <PageHeading title="This page cannot be shown" />
-      <p className="form-fault">{error.message}</p>
+      <p className="form-fault">{failureInWords(error)}</p>
       <p>
         Something is wrong with the program. What was saved is safe.{" "}
         <Link to="/children">To the children</Link>
