@@ -32,6 +32,11 @@ describe("right and left exchanged", () => {
     expect(paths(exchangedAt(apartBy(0.03), 3))).toEqual([])
   })
 
+  it("is not said when the lengths fit less than 500 times better exchanged", () => {
+    expect(paths(exchangedAt(apartBy(0.1), 3))).toHaveLength(1)
+    expect(paths(exchangedAt(apartBy(0.07), 3))).toEqual([])
+  })
+
   it("is not asked before two earlier visits have both eyes", () => {
     const course = exchangedAt(apartBy(0.5), 1)
     expect(paths({ ...course, visits: course.visits.slice(0, 2) })).toEqual([])
