@@ -12,6 +12,8 @@ const LONGER_PER_DIOPTRE_MM = 0.35
 const LONGER_PER_RADIUS_MM = 2.2
 const USUAL_RADIUS_MM = 7.8
 const DIOPTRES_PER_EYE_MM = 2
+/** Invented children grow more evenly than the model allows for, so that a figure shows its story and not its luck. */
+const DEMO_WOBBLE_MM_PER_SQRT_YEAR = 0.05
 /** Children of one story differ a little in pace. */
 const PACE_SPREAD = 0.1
 
@@ -30,7 +32,7 @@ export function demoMeasured({
   const radiusMm = USUAL_RADIUS_MM + 0.2 * random.normal()
   const child = virtualChild({
     plan,
-    evidence,
+    evidence: calmer(evidence),
     random,
     fixed: {
       pace: scenario.pace * Math.exp(PACE_SPREAD * random.normal()),
@@ -189,3 +191,9 @@ function slipped(course: Course, { story }: Scenario): Course {
 
 const inCircle = (axis: number): number => ((((axis - 1) % 180) + 180) % 180) + 1
 const hundredths = (value: number): number => Math.round(100 * value) / 100
+
+function calmer(evidence: Evidence): Evidence {
+  const { growth } = evidence
+  const wobbleMmPerSqrtYear = { ...growth.values.wobbleMmPerSqrtYear, value: DEMO_WOBBLE_MM_PER_SQRT_YEAR }
+  return { ...evidence, growth: { ...growth, values: { ...growth.values, wobbleMmPerSqrtYear } } }
+}
