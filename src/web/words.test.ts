@@ -69,6 +69,9 @@ describe("the answer about the treatment", () => {
       "The lengths are 4 : 1 likelier if atropine 0.05 % does nothing than if it works as in the trials.",
     )
   })
+  it("takes no side when the figures take none", () => {
+    expect(findingSentence({ ...finding, likelihoodRatio: 1.01 })).toContain("fit both alike, 1 : 1")
+  })
   it("does not promise an answer that no review is likely to bring", () => {
     expect(earliestAnswerSentence(finding)).toContain("may stay open")
     expect(earliestAnswerSentence({ ...finding, earliestAnswer: "2027-09-08" })).toBe(

@@ -69,6 +69,8 @@ export function findingSentence(finding: Finding): string {
   if (finding.state === "no-treatment") return "There is no course of treatment with measurements to judge."
   if (finding.likelihoodRatio === null)
     return `There are no lengths yet that could tell whether ${treatment} works.`
+  if (odds(finding.likelihoodRatio) === "1 : 1")
+    return `The lengths fit both alike, 1 : 1: that ${treatment} works as in the trials, and that it does nothing.`
   const forIt = finding.likelihoodRatio >= 1
   const side = forIt ? `${treatment} works as in the trials` : `${treatment} does nothing`
   const other = forIt ? "does nothing" : "works as in the trials"

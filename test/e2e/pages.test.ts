@@ -123,6 +123,7 @@ describe("a child's page", () => {
     expect(first).toContain("20 Sep 2024")
     await page.mouse.move(400, 400)
     await page.mouse.move(300, 420)
+    await picture(page, "reading")
     expect(await page.evaluate(() => (window as unknown as { redrawn: number }).redrawn)).toBe(0)
     await page.context().close()
   })
@@ -131,6 +132,17 @@ describe("a child's page", () => {
     const page = await app.open(`/children/${treated}`)
     await page.getByRole("button", { name: "as a table" }).click()
     await page.getByRole("table", { name: "Course by date" }).waitFor()
+    await page.context().close()
+  })
+
+  it("prints the figure and what it says, without what only a screen can do", async () => {
+    const page = await app.open(`/children/${treated}`)
+    await page.getByRole("heading", { name: "Next duty" }).waitFor()
+    await page.emulateMedia({ media: "print" })
+    await page.setViewportSize({ width: 760, height: 1000 })
+    expect(await page.getByRole("link", { name: "Enter visit" }).isVisible()).toBe(false)
+    expect(await page.locator(".course-figure svg").isVisible()).toBe(true)
+    await picture(page, "print")
     await page.context().close()
   })
 
@@ -253,6 +265,7 @@ describe("every page, wide and narrow", () => {
         .getByRole("button", { name: click.replace(" ▾", ""), exact: !click.includes("▾") })
         .first()
         .click()
+    if (name !== "table") await page.getByRole("dialog").waitFor()
     await page.waitForLoadState("networkidle")
     await picture(page, name)
     await expectAccessible(page)

@@ -21,7 +21,7 @@ export interface IfSaved {
 export function ifSaved(reading: CourseReading, visit: Visit, without?: string): IfSaved {
   const others = reading.course.visits.filter((other) => other.date !== without)
   const course = withVisit({ ...reading.course, visits: others }, visit)
-  const asOf = visit.date > reading.today ? visit.date : reading.today
+  const asOf = reading.today
   const assessment = assess({ course, asOf, evidence, settings: reading.settings })
   const place = `visits[${visitIndex(course, visit.date)}]`
   const checks = assessment.checks.flatMap((check) => {

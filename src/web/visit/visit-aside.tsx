@@ -41,7 +41,14 @@ export function VisitAside({
           )}
         </div>
         <div className="form-actions">
-          <button type="submit" className="primary" disabled={saving}>
+          {/* Pressing it leaves the focus where it is: what a left field has to say would move the button away
+              from under the pointer before the click is done. */}
+          <button
+            type="submit"
+            className="primary"
+            disabled={saving}
+            onMouseDown={(event) => event.preventDefault()}
+          >
             Save visit
           </button>
           <button type="button" onClick={onDiscard}>
