@@ -13,7 +13,7 @@ import { standardProtocol } from "./protocol/standard.js"
 import { lengthPosition } from "./reference/length-position.js"
 import { chances } from "./response/chances.js"
 import { checks } from "./response/checks.js"
-import { detectableChangeMm } from "./response/detectable-change.js"
+import { detectableChangeMm, startingFigure } from "./response/detectable-change.js"
 import { finding, type Weighing, waldLimits, weighing } from "./response/finding.js"
 import { growthState } from "./response/growth-state.js"
 import { growthWindow } from "./response/growth-window.js"
@@ -130,8 +130,7 @@ function eyeAssessment(child: Study, eye: Eye): EyeAssessment {
   }
   const position = lengthPosition({ child: course.child, mm: last.value, ageYears: last.ageYears, evidence })
   const window = growthWindow({ course, asOf, eyes: [eye] })
-  const first = figures[0]
-  if (!window || !first || figures.length < 2) {
+  if (!window || figures.length < 2) {
     const alone = detectableChangeMm({ first: last, last, parameters: evidence.growth })
     return { length, rate: null, natural: null, emmetropic: null, detectableChangeMm: alone, position }
   }
@@ -145,7 +144,7 @@ function eyeAssessment(child: Study, eye: Eye): EyeAssessment {
   const years = toAge - fromAge
   const over = (growth: Study["natural"]) =>
     (growth.cumulativeMm(toAge) - growth.cumulativeMm(fromAge)) / years
-  const start = figures.findLast((figure) => figure.ageYears <= fromAge) ?? first
+  const start = startingFigure(figures, fromAge)
   return {
     length,
     rate: { ...rateOf(grown, years), from: window.from, to: window.to },

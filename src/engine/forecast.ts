@@ -43,10 +43,18 @@ export function forecast({
   if (refused !== null) return { ...nothing, refused, notes: [] }
   const child = study(input)
   if (child.myopia === "not-myopic") {
-    return { ...nothing, refused: "this child is not myopic: no forecast from untreated myopia is made", notes: [] }
+    return {
+      ...nothing,
+      refused: "this child is not myopic: no forecast from untreated myopia is made",
+      notes: [],
+    }
   }
   if (child.lengths.length === 0) {
-    return { ...nothing, refused: "no length has been measured, so there is nothing to start from", notes: [] }
+    return {
+      ...nothing,
+      refused: "no length has been measured, so there is nothing to start from",
+      notes: [],
+    }
   }
   const stopped: Scenario = { treatmentEndsAge: child.ageYears }
   const eyes = Object.fromEntries(
@@ -54,7 +62,9 @@ export function forecast({
       const last = child.lengths.findLast((figure) => figure.eye === eyeIndex(eye))
       if (!last) return []
       const ages = gridOf(Math.max(last.ageYears, child.ageYears), toAgeYears)
-      return [[eye, { ages, untreated: fan(child, last, ages, stopped), asTreated: fan(child, last, ages, {}) }]]
+      return [
+        [eye, { ages, untreated: fan(child, last, ages, stopped), asTreated: fan(child, last, ages, {}) }],
+      ]
     }),
   )
   return {
@@ -76,7 +86,9 @@ function ageRefusal({ growth }: Evidence, toAgeYears: number): string | null {
 
 function gridOf(from: number, to: number): number[] {
   const steps = Math.max(1, Math.ceil((to - from) / STEP_YEARS - 1e-9))
-  return Array.from({ length: steps + 1 }, (_, i) => (i === steps ? Math.max(to, from) : from + i * STEP_YEARS))
+  return Array.from({ length: steps + 1 }, (_, i) =>
+    i === steps ? Math.max(to, from) : from + i * STEP_YEARS,
+  )
 }
 
 function lengthAt(child: Study, eye: 0 | 1, age: number, scenario: Scenario): Mixture {
@@ -92,14 +104,18 @@ function fan(child: Study, last: Observation, ages: readonly number[], scenario:
 /** The chance of the likelier eye, usually the longer one. */
 function longEyeChance(child: Study, scenario: Scenario): number {
   const eyes = [...new Set(child.lengths.map((figure) => figure.eye))]
-  return Math.max(...eyes.map((eye) => 1 - mixtureCdf(lengthAt(child, eye, BY_AGE_YEARS, scenario), LONG_EYE_MM)))
+  return Math.max(
+    ...eyes.map((eye) => 1 - mixtureCdf(lengthAt(child, eye, BY_AGE_YEARS, scenario), LONG_EYE_MM)),
+  )
 }
 
 /** From the last refraction of the more myopic eye, by growth still to come times dioptres per mm. */
 function highMyopiaChances(child: Study, stopped: Scenario): Forecast["chanceMinus6DBy18"] {
   const { course, asOf, evidence } = child
   const { dioptresPerMm, subjectiveSdD } = evidence.growth.values
-  const seen = course.visits.filter((visit) => visit.date <= asOf).toSorted((a, b) => (a.date < b.date ? -1 : 1))
+  const seen = course.visits
+    .filter((visit) => visit.date <= asOf)
+    .toSorted((a, b) => (a.date < b.date ? -1 : 1))
   const eyes = EYES.flatMap((eye) => {
     const visit = seen.findLast((v) => v[eye]?.refraction)
     const measured = child.lengths.some((figure) => figure.eye === eyeIndex(eye))

@@ -38,7 +38,7 @@ interface Answer {
     readonly kappa: number
     readonly logLikelihood: number
   }[]
-  readonly sevenNodes: Mixed
+  readonly sameNodes: Mixed
   readonly denseKappa: Mixed
 }
 const answers = fixture.children as unknown as Readonly<Record<string, Answer>>
@@ -166,14 +166,14 @@ describe.each(names)("%s", (name) => {
   it("has the likelihood ratio to 1e-6, and the log evidence of both hypotheses to 1e-5", () => {
     // A child with one refraction an eye is taken at one value of dioptres per mm: 2e-6 off, its start being not quite open.
     const weighed = weighing(child)
-    const { logEvidence, logEvidenceNil } = answer.sevenNodes
+    const { logEvidence, logEvidenceNil } = answer.sameNodes
     expect(Math.abs((weighed?.logRatio as number) - (logEvidence - logEvidenceNil))).toBeLessThan(1e-6)
     expect(Math.abs((weighed?.works.logEvidence as number) - logEvidence)).toBeLessThan(1e-5)
     expect(Math.abs((weighed?.doesNothing.logEvidence as number) - logEvidenceNil)).toBeLessThan(1e-5)
   })
 
-  it.each(Object.keys(answer.sevenNodes.lengths))("%s: mean and SD of the length to 1e-4 mm", (target) => {
-    const { mean, sd, past26 } = answer.sevenNodes.lengths[target] as Length
+  it.each(Object.keys(answer.sameNodes.lengths))("%s: mean and SD of the length to 1e-4 mm", (target) => {
+    const { mean, sd, past26 } = answer.sameNodes.lengths[target] as Length
     const found = lengthAt(child, target)
     expect(Math.abs(mixtureMean(found) - mean)).toBeLessThan(1e-4)
     expect(Math.abs(mixtureSd(found) - sd)).toBeLessThan(1e-4)
@@ -184,8 +184,8 @@ describe.each(names)("%s", (name) => {
     const { nodes } = child.posterior
     const mean = (pick: (node: (typeof nodes)[number]) => number) =>
       nodes.reduce((sum, node) => sum + node.weight * pick(node), 0)
-    expect(Math.abs(mean(({ multiple }) => multiple) - answer.sevenNodes.pace)).toBeLessThan(1e-4)
-    answer.sevenNodes.withheld.forEach((share, j) => {
+    expect(Math.abs(mean(({ multiple }) => multiple) - answer.sameNodes.pace)).toBeLessThan(1e-4)
+    answer.sameNodes.withheld.forEach((share, j) => {
       expect(Math.abs(mean((node) => node.mean[j] as number) - share)).toBeLessThan(1e-4)
     })
   })

@@ -174,11 +174,11 @@ describe(`twice the nodes, ${children.length} virtual children`, () => {
     expect(furthest(({ chances }) => chances)).toBeLessThan(0.005)
   })
 
-  it("moves no likelihood ratio by half a per cent", () => {
+  it("moves no likelihood ratio, which is shown to two figures, by one per cent", () => {
     const moved = compared.map(({ usual, fine }) =>
       Math.abs(usual.likelihoodRatio / fine.likelihoodRatio - 1),
     )
-    expect(Math.max(...moved)).toBeLessThan(0.005)
+    expect(Math.max(...moved)).toBeLessThan(0.01)
   })
 
   it("does notice nodes that are too few", () => {
@@ -186,6 +186,6 @@ describe(`twice the nodes, ${children.length} virtual children`, () => {
     const moved = children.map((child, i) =>
       Math.abs(shown(child, coarse).likelihoodRatio / (compared[i]?.fine.likelihoodRatio as number) - 1),
     )
-    expect(Math.max(...moved)).toBeGreaterThan(0.005)
+    expect(Math.max(...moved)).toBeGreaterThan(0.01)
   })
 })

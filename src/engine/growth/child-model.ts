@@ -33,9 +33,9 @@ export interface LengthTerm {
   readonly coefficient: number
 }
 
-// Where an eye starts is left open: SDs far beyond any child (10 mm, 20 D), so that the data alone decide.
-const START_VARIANCE_LENGTH = 10 ** 2
-const START_VARIANCE_REFRACTION = 20 ** 2
+// Where an eye starts is left open: SDs far beyond any child (30 mm, 60 D), so that the data alone decide.
+const START_VARIANCE_LENGTH = 30 ** 2
+const START_VARIANCE_REFRACTION = 60 ** 2
 /** Only a point to measure from, so that numbers stay small; with the SD above it decides nothing. */
 const START_LENGTH_MM = 24
 

@@ -37,6 +37,16 @@ export function lengthSdMm(length: Omit<AxialLength, "mm">, parameters: GrowthPa
   return Math.hypot(values.opticalSessionSdMm.value, values.opticalReadingSdMm.value / Math.sqrt(readings))
 }
 
+/** A birthday is a day early or late in years of 365.25 days; the day itself still counts. */
+const ONE_DAY_YEARS = 1 / 365
+
+/** Whether the growth evidence covers an age. */
+export function withinAges(age: number, { values }: GrowthParameters): boolean {
+  return (
+    age >= values.youngestAgeYears.value - ONE_DAY_YEARS && age <= values.oldestAgeYears.value + ONE_DAY_YEARS
+  )
+}
+
 /**
  * What the model may learn from a course up to `asOf`, in order of age.
  *
@@ -65,7 +75,7 @@ export function observations({
     .sort((a, b) => (a.visit.date < b.visit.date ? -1 : a.visit.date > b.visit.date ? 1 : a.index - b.index))
   inOrder.forEach(({ visit, index }) => {
     const age = ageYears({ born: course.child.born, on: visit.date })
-    if (visit.date > asOf || age < values.youngestAgeYears.value || age > values.oldestAgeYears.value) return
+    if (visit.date > asOf || !withinAges(age, parameters)) return
     for (const eye of EYES) {
       const { axialLength, refraction } = visit[eye] ?? {}
       if (axialLength) {

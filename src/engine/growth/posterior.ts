@@ -27,7 +27,7 @@ export interface Nodes {
 }
 
 /** Enough that doubling either moves no figure that is shown (test/validation/quadrature.test.ts). */
-export const usualNodes: Nodes = { stepsPerSd: 3, kappa: 7 }
+export const usualNodes: Nodes = { stepsPerSd: 3, kappa: 5 }
 const REACH_SD = 5
 /** Nodes below this share of the posterior cannot move a shown figure and are left out of forecasts. */
 const NEGLIGIBLE = 1e-6

@@ -5,7 +5,7 @@ import type { CalendarDate, Course } from "../course.js"
 import { EYES } from "../course.js"
 import { type ChildModel, childModel } from "./child-model.js"
 import { type ExpectedGrowth, emmetropicGrowthOf, naturalGrowth } from "./natural-growth.js"
-import { type Observation, observations, sphericalEquivalentD } from "./observations.js"
+import { type Observation, observations, sphericalEquivalentD, withinAges } from "./observations.js"
 import { type Factored, factored, type Posterior, posterior, withheldPrior } from "./posterior.js"
 import { type TreatmentColumn, treatmentColumns } from "./treatment-columns.js"
 
@@ -37,7 +37,7 @@ export interface Study extends StudyInput {
 export function refusal({ course, asOf, evidence }: StudyInput): string | null {
   const { youngestAgeYears, oldestAgeYears } = evidence.growth.values
   const age = ageYears({ born: course.child.born, on: asOf })
-  if (age >= youngestAgeYears.value && age <= oldestAgeYears.value) return null
+  if (withinAges(age, evidence.growth)) return null
   return (
     `the growth evidence covers children of ${youngestAgeYears.value} to ${oldestAgeYears.value} years; ` +
     `this child is ${age.toFixed(1)} years old on ${asOf}`
@@ -71,9 +71,18 @@ export function study(input: StudyInput): Study {
     model,
     factored: child,
     posterior: posterior(child, withheldPrior(model)),
-    tested: columns.filter((column) => column.startAge <= age).at(-1) ?? null,
+    tested: lastBegun(columns, age),
     lengths: figures.filter((figure) => figure.kind === "length"),
   }
+}
+
+/** The treatment whose last stretch began last: one that came back is asked about again. */
+function lastBegun(columns: readonly TreatmentColumn[], age: number): TreatmentColumn | null {
+  const begun = columns.flatMap((column) => {
+    const last = column.stretches.findLast(([from]) => from <= age)
+    return last ? [{ column, from: last[0] }] : []
+  })
+  return begun.sort((a, b) => b.from - a.from)[0]?.column ?? null
 }
 
 /**

@@ -1,6 +1,9 @@
 import type { GrowthParameters } from "../../evidence/types.js"
-import { addDays, ageYears } from "../calendar.js"
-import type { CalendarDate, Course, Supply, Treatment } from "../course.js"
+import { ageYears } from "../calendar.js"
+import type { CalendarDate, Course, Treatment } from "../course.js"
+import { bottleNights } from "./bottle-nights.js"
+import { overlap, type Stretch, without } from "./stretch.js"
+import { type TreatmentPrior, treatmentPrior } from "./treatment-prior.js"
 
 /** A stretch of life under one treatment and the share of its nights that were covered. Ages in years. */
 export interface Exposure {
@@ -11,29 +14,33 @@ export interface Exposure {
 }
 
 /** One treatment, or one combination, as a column of the model: what it may withhold and when. */
-export interface TreatmentColumn {
+export interface TreatmentColumn extends TreatmentPrior {
   readonly key: string
   readonly label: string
-  /** Prior of the withheld fraction for one child: mean, and SD of average and spread together. */
-  readonly prior: { readonly mean: number; readonly sd: number }
-  /** False when no trial was read: then nothing can be tested, only left open. */
-  readonly tried: boolean
+  /** When it was prescribed, covered nights or not; empty for what only filled gaps of a combination. */
+  readonly stretches: readonly Stretch[]
   readonly startAge: number
   /** Age at which it ended; Infinity while it goes on. */
   readonly endAge: number
   readonly exposures: readonly Exposure[]
   /** Share of nights covered from start to `asOf`; null where no supply is recorded. */
   readonly coverage: number | null
-  readonly note?: string
 }
 
-/** Used for a bottle without a date: a bottle without preservative lasts a month (common practice, no source). */
-const USUAL_BOTTLE_DAYS = 30
+interface Draft {
+  readonly parts: readonly Treatment[]
+  readonly stretches: Stretch[]
+  readonly exposures: Exposure[]
+  coverage: number | null
+}
+
+const ALWAYS: Stretch = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY]
 
 /**
- * The treatments of a course as columns, in order of their start. A treatment that comes back is the same
- * column; treatments given together are a column of their own, since fractions never add up (evidence/treatments).
- * Nights beyond `asOf` count as covered at the share seen so far.
+ * The treatments of a course as columns, in order of their start. A treatment that comes back is the same column;
+ * treatments given together are a column of their own, since fractions never add up (evidence/treatments). On a night
+ * without a bottle what was given beside the drops goes on alone. Nights beyond `asOf` count as covered at the share
+ * seen so far.
  */
 export function treatmentColumns({
   course,
@@ -44,43 +51,35 @@ export function treatmentColumns({
   asOf: CalendarDate
   parameters: GrowthParameters
 }): readonly TreatmentColumn[] {
-  const born = course.child.born
-  const age = (date: CalendarDate) => ageYears({ born, on: date })
-  const given = (course.treatments ?? []).filter((treatment) => treatment.kind !== "none")
-  const edges = [
-    ...new Set(given.flatMap((t) => [age(t.from), t.to ? age(t.to) : Number.POSITIVE_INFINITY])),
-  ].sort((a, b) => a - b)
-
-  const columns = new Map<string, { parts: readonly Treatment[]; stretches: [number, number][] }>()
-  edges.slice(0, -1).forEach((fromAge, i) => {
-    const toAge = edges[i + 1] as number
-    const together = given.filter(
-      (t) => age(t.from) <= fromAge && (t.to ? age(t.to) : Number.POSITIVE_INFINITY) >= toAge,
-    )
-    if (together.length === 0) return
-    // A treatment entered twice over the same days is still one.
-    const byName = new Map(together.map((t) => [treatmentWords(t), t]))
-    const parts = [...byName.values()]
-    const key = [...byName.keys()].sort().join(" with ")
-    const known = columns.get(key)
-    if (known) known.stretches.push([fromAge, toAge])
-    else columns.set(key, { parts, stretches: [[fromAge, toAge]] })
-  })
-
-  const asOfAge = age(asOf)
-  return [...columns].map(([key, { parts, stretches }]) => {
-    const bottles = bottleNights(course.supplies ?? [], parts, age)
-    const exposures = bottles === null ? stretches.map(whole) : covered(stretches, bottles, asOfAge)
-    return {
-      key,
-      label: key,
-      ...priorOf(parts, parameters),
-      startAge: stretches[0]?.[0] as number,
-      endAge: stretches.at(-1)?.[1] as number,
-      exposures,
-      coverage: bottles === null ? null : shareCovered(stretches, bottles, asOfAge),
+  const age = (date: CalendarDate) => ageYears({ born: course.child.born, on: date })
+  const columns = new Map<string, Draft>()
+  const draftOf = (parts: readonly Treatment[]): Draft => {
+    const key = keyOf(parts)
+    const known = columns.get(key) ?? { parts, stretches: [], exposures: [], coverage: null }
+    columns.set(key, known)
+    return known
+  }
+  for (const { parts, stretch } of prescribed(course, age)) draftOf(parts).stretches.push(stretch)
+  for (const column of [...columns.values()]) {
+    const bottles = bottleNights(course.supplies ?? [], column.parts, age)
+    const beside = column.parts.filter((part) => part.kind !== "atropine")
+    column.coverage = bottles === null ? null : shareCovered(column.stretches, bottles, age(asOf))
+    for (const stretch of column.stretches) {
+      const { on, off } = nights({ stretch, bottles, share: column.coverage ?? 1, asOfAge: age(asOf) })
+      column.exposures.push(...on)
+      if (beside.length > 0 && off.length > 0) draftOf(beside).exposures.push(...off)
     }
-  })
+  }
+  return [...columns].map(([key, { parts, stretches, exposures, coverage }]) => ({
+    key,
+    label: key,
+    ...treatmentPrior(parts, parameters),
+    stretches,
+    startAge: stretches[0]?.[0] ?? exposures[0]?.fromAge ?? Number.POSITIVE_INFINITY,
+    endAge: stretches.at(-1)?.[1] ?? exposures.at(-1)?.toAge ?? Number.POSITIVE_INFINITY,
+    exposures: exposures.toSorted((a, b) => a.fromAge - b.fromAge),
+    coverage,
+  }))
 }
 
 /** A treatment in words: "atropine 0.05 %", "orthokeratology". */
@@ -89,118 +88,67 @@ export function treatmentWords(treatment: Pick<Treatment, "kind" | "concentratio
   return treatment.concentrationPercent === undefined ? name : `${name} ${treatment.concentrationPercent} %`
 }
 
-function priorOf(
-  parts: readonly Treatment[],
-  parameters: GrowthParameters,
-): Pick<TreatmentColumn, "prior" | "tried" | "note"> {
-  const spread = parameters.values.withheldSpreadSd.value
-  const found = (kind: string, percent?: number) =>
-    parameters.effects.find(
-      (effect) =>
-        effect.kind === kind &&
-        // Drops of unknown strength match no trial: never the weakest by accident.
-        (percent === undefined
-          ? effect.concentrationPercent === null
-          : Math.abs((effect.concentrationPercent ?? -1) - percent) < 1e-9),
-    )
-  const kinds = new Set(parts.map((part) => part.kind))
-  const singles = parts.map((part) => found(part.kind, part.concentrationPercent))
-  const combined =
-    kinds.size === 2 && kinds.has("atropine") && kinds.has("orthokeratology")
-      ? parameters.effects.find(
-          (effect) =>
-            effect.kind === "atropine+orthokeratology" &&
-            parts.some((part) => part.concentrationPercent === effect.concentrationPercent),
-        )
-      : undefined
-  const known = singles.filter((effect) => effect !== undefined)
-  const best =
-    parts.length === 1
-      ? known[0]
-      : (combined ?? known.toSorted((a, b) => b.withheldFraction - a.withheldFraction)[0])
-  if (!best || (parts.length === 1 && singles[0] === undefined)) {
-    return {
-      prior: { mean: 0, sd: parameters.values.unlistedTreatmentSd.value },
-      tried: false,
-      note: "no trial of this treatment at this strength was read, so its effect is left open",
-    }
-  }
-  return {
-    prior: { mean: best.withheldFraction, sd: Math.hypot(best.withheldFractionSd, spread) },
-    tried: true,
-    ...(parts.length > 1 && !combined
-      ? { note: "no trial of this combination was read; the larger single effect is used, never a sum" }
-      : {}),
-  }
-}
+const keyOf = (parts: readonly Treatment[]): string => parts.map(treatmentWords).sort().join(" with ")
 
-type Stretch = readonly [fromAge: number, toAge: number]
-
-const whole = ([fromAge, toAge]: Stretch): Exposure => ({ fromAge, toAge, share: 1 })
-
-function bottleNights(
-  supplies: readonly Supply[],
-  parts: readonly Treatment[],
+/** Life cut where a treatment begins or ends: what was prescribed together in each stretch, in order. */
+function prescribed(
+  course: Course,
   age: (date: CalendarDate) => number,
-): readonly Stretch[] | null {
-  const drops = parts.find((part) => part.kind === "atropine")
-  if (!drops) return null
-  const nights = supplies
-    .filter(
-      (s) =>
-        s.concentrationPercent === undefined ||
-        drops.concentrationPercent === undefined ||
-        Math.abs(s.concentrationPercent - drops.concentrationPercent) < 1e-9,
-    )
-    .flatMap((s): Stretch[] => {
-      const first = s.opened ?? s.dispensed
-      if (first === undefined) return []
-      const end = s.beyondUse ? addDays(s.beyondUse, 1) : addDays(first, USUAL_BOTTLE_DAYS)
-      return age(end) > age(first) ? [[age(first), age(end)]] : []
+): { parts: readonly Treatment[]; stretch: Stretch }[] {
+  const given = (course.treatments ?? [])
+    .filter((treatment) => treatment.kind !== "none")
+    .map((treatment) => {
+      const stretch: Stretch = [
+        age(treatment.from),
+        treatment.to ? age(treatment.to) : Number.POSITIVE_INFINITY,
+      ]
+      return { treatment, stretch }
     })
-    .sort((a, b) => a[0] - b[0])
-  if (nights.length === 0) return null
-  const merged: [number, number][] = []
-  for (const [from, to] of nights) {
-    const last = merged.at(-1)
-    if (last && from <= last[1]) last[1] = Math.max(last[1], to)
-    else merged.push([from, to])
-  }
-  return merged
+  const edges = [...new Set(given.flatMap(({ stretch }) => stretch))].sort((a, b) => a - b)
+  return edges.slice(0, -1).flatMap((from, i) => {
+    const stretch: Stretch = [from, edges[i + 1] as number]
+    const together = given.filter((one) => one.stretch[0] <= stretch[0] && one.stretch[1] >= stretch[1])
+    // A treatment entered twice over the same days is still one.
+    const parts = [
+      ...new Map(together.map(({ treatment }) => [treatmentWords(treatment), treatment])).values(),
+    ]
+    return parts.length === 0 ? [] : [{ parts, stretch }]
+  })
 }
 
-function overlap(a: Stretch, b: Stretch): Stretch | null {
-  const from = Math.max(a[0], b[0])
-  const to = Math.min(a[1], b[1])
-  return to > from ? [from, to] : null
+/** The nights of a prescribed stretch with the drops, and those without. */
+function nights(input: {
+  stretch: Stretch
+  bottles: readonly Stretch[] | null
+  share: number
+  asOfAge: number
+}): { on: Exposure[]; off: Exposure[] } {
+  const { stretch, bottles, share, asOfAge } = input
+  const exposure = ([fromAge, toAge]: Stretch, of = 1): Exposure => ({ fromAge, toAge, share: of })
+  if (bottles === null) return { on: [exposure(stretch)], off: [] }
+  const past = overlap(stretch, [ALWAYS[0], asOfAge])
+  const coming = overlap(stretch, [asOfAge, ALWAYS[1]])
+  return {
+    on: [
+      ...(past ? coveredIn(past, bottles).map((s) => exposure(s)) : []),
+      ...(coming ? [exposure(coming, share)] : []),
+    ],
+    off: [
+      ...(past ? without(past, bottles).map((s) => exposure(s)) : []),
+      ...(coming && share < 1 ? [exposure(coming, 1 - share)] : []),
+    ],
+  }
+}
+
+function coveredIn(stretch: Stretch, bottles: readonly Stretch[]): Stretch[] {
+  return bottles.flatMap((bottle) => {
+    const shared = overlap(stretch, bottle)
+    return shared ? [shared] : []
+  })
 }
 
 function shareCovered(stretches: readonly Stretch[], bottles: readonly Stretch[], asOfAge: number): number {
-  let total = 0
-  let withBottle = 0
-  for (const stretch of stretches) {
-    const past = overlap(stretch, [Number.NEGATIVE_INFINITY, asOfAge])
-    if (!past) continue
-    total += past[1] - past[0]
-    for (const bottle of bottles) {
-      const shared = overlap(past, bottle)
-      if (shared) withBottle += shared[1] - shared[0]
-    }
-  }
-  return total > 0 ? withBottle / total : 1
-}
-
-function covered(stretches: readonly Stretch[], bottles: readonly Stretch[], asOfAge: number): Exposure[] {
-  const share = shareCovered(stretches, bottles, asOfAge)
-  return stretches.flatMap((stretch) => {
-    const past = overlap(stretch, [Number.NEGATIVE_INFINITY, asOfAge])
-    const coming = overlap(stretch, [asOfAge, Number.POSITIVE_INFINITY])
-    const pieces: Exposure[] = []
-    for (const bottle of past ? bottles : []) {
-      const shared = overlap(past as Stretch, bottle)
-      if (shared) pieces.push({ fromAge: shared[0], toAge: shared[1], share: 1 })
-    }
-    if (coming) pieces.push({ fromAge: coming[0], toAge: coming[1], share })
-    return pieces
-  })
+  const length = (all: readonly Stretch[]) => all.reduce((sum, [from, to]) => sum + to - from, 0)
+  const past = coveredIn([ALWAYS[0], asOfAge], stretches)
+  return past.length === 0 ? 1 : length(past.flatMap((stretch) => coveredIn(stretch, bottles))) / length(past)
 }

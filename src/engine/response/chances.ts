@@ -7,7 +7,7 @@ import { type Posterior, paceMultiple } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
 import { unwhitened, type Whitened, whiten } from "../growth/whiten.js"
 import { spreadPoints } from "../numeric/low-discrepancy.js"
-import { detectableChangeMm } from "./detectable-change.js"
+import { detectableChangeMm, startingFigure } from "./detectable-change.js"
 import { type Weighing, waldLimits } from "./finding.js"
 
 export interface PlannedReview {
@@ -150,10 +150,13 @@ function pathOf(input: {
 }
 
 function longEnough(study: Study, index: number, age: number): boolean {
-  const first = study.lengths[0]
   const last = study.lengths.at(-1)
   const column = study.model.columns[index]
-  if (!first || !last || !column) return false
+  if (!last || !column) return false
+  const first = startingFigure(
+    study.lengths.filter((figure) => figure.eye === last.eye),
+    column.startAge,
+  )
   const from = Math.max(column.startAge, study.model.originAge)
   const naturalMm = study.natural.cumulativeMm(age) - study.natural.cumulativeMm(from)
   return naturalMm >= detectableChangeMm({ first, last, parameters: study.evidence.growth })

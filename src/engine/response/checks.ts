@@ -2,7 +2,7 @@ import type { Check } from "../assessment.js"
 import { ageYears } from "../calendar.js"
 import type { Visit } from "../course.js"
 import { EYES } from "../course.js"
-import { sphericalEquivalentD } from "../growth/observations.js"
+import { sphericalEquivalentD, withinAges } from "../growth/observations.js"
 import type { Study } from "../growth/study.js"
 import { exchangedEyes } from "./exchanged-eyes.js"
 import { implausibleChanges } from "./implausible-change.js"
@@ -62,7 +62,7 @@ function missing(study: Study): readonly Check[] {
   const outside = paths((visit) => {
     const age = ageYears({ born: course.child.born, on: visit.date })
     const measured = EYES.some((eye) => visit[eye]?.axialLength || visit[eye]?.refraction)
-    return measured && (age < youngestAgeYears.value || age > oldestAgeYears.value)
+    return measured && !withinAges(age, evidence.growth)
   })
   if (outside.length > 0) {
     say(

@@ -20,3 +20,11 @@ export function detectableChangeMm({
   const changed = first.group === last.group ? 0 : parameters.values.deviceChangeSdMm.value ** 2
   return 1.96 * Math.sqrt(first.ownVariance + last.ownVariance + changed)
 }
+
+/** The figure an interval is measured from: the last of one eye up to its start (give or take a few days), else the first. */
+export function startingFigure(figures: readonly Observation[], fromAge: number): Observation {
+  return (figures.findLast((figure) => figure.ageYears <= fromAge + START_LEEWAY_YEARS) ??
+    figures[0]) as Observation
+}
+
+const START_LEEWAY_YEARS = 14 / 365.25

@@ -20,7 +20,7 @@ const WORTH_A_LOOK = 5
  */
 export function exchangedEyes(study: Study): readonly Check[] {
   const pairs = lengthPairs(study).slice(2)
-  const found: Check[] = []
+  const found: { visit: number; ratio: number }[] = []
   let figures: Float64Array = Float64Array.from(study.model.observations, centred)
   let evidence = study.posterior.logEvidence
   for (let open = pairs; open.length > 0; ) {
@@ -33,12 +33,12 @@ export function exchangedEyes(study: Study): readonly Check[] {
     const mended = withFigures(study, tried.exchanged).logEvidence
     const ratio = Math.exp(mended - evidence)
     if (ratio < RATIO_TO_SAY) break
-    found.push(check(study, tried.pair.visit, ratio))
+    found.push({ visit: tried.pair.visit, ratio })
     figures = tried.exchanged
     evidence = mended
     open = open.filter((pair) => pair !== tried.pair)
   }
-  return found.sort((a, b) => (a.path < b.path ? -1 : 1))
+  return found.toSorted((a, b) => a.visit - b.visit).map(({ visit, ratio }) => check(study, visit, ratio))
 }
 
 interface LengthPair {

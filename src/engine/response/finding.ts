@@ -1,8 +1,7 @@
 import type { Finding, Lean } from "../assessment.js"
-import { exposedGrowth } from "../growth/child-model.js"
 import { type Posterior, posterior, withheldPrior } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
-import { detectableChangeMm } from "./detectable-change.js"
+import { detectableChangeMm, startingFigure } from "./detectable-change.js"
 
 /** The two hypotheses about the treatment, and how the child's own figures weigh them. */
 export interface Weighing {
@@ -91,13 +90,17 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
 
 /** No finding before the eye, untreated, would have grown by more than the instrument can tell. */
 function tooShort(study: Study): string | null {
-  const { tested, model, lengths } = study
+  const { tested, natural, model, lengths } = study
   const last = lengths.at(-1)
   if (!tested || !last) return null
   const sameEye = lengths.filter((figure) => figure.eye === last.eye)
-  const naturalMm = exposedGrowth(model, { ...tested, exposures: tested.exposures.map(fully) }, last.ageYears)
-  const first = sameEye[0] as (typeof sameEye)[number]
   if (sameEye.length < 2) return "only one length has been measured"
+  // Missed nights do not shorten the time watched: all of it that was prescribed counts.
+  const naturalMm = tested.stretches.reduce((sum, [from, to]) => {
+    const [start, end] = [Math.max(from, model.originAge), Math.min(to, last.ageYears)]
+    return end > start ? sum + natural.cumulativeMm(end) - natural.cumulativeMm(start) : sum
+  }, 0)
+  const first = startingFigure(sameEye, tested.startAge)
   const detectable = detectableChangeMm({ first, last, parameters: study.evidence.growth })
   if (naturalMm >= detectable) return null
   return (
@@ -105,6 +108,3 @@ function tooShort(study: Study): string | null {
     `less than the ${detectable.toFixed(2)} mm that can be told`
   )
 }
-
-// Missed nights do not shorten the interval: the question here is only how long the eye has been watched.
-const fully = (exposure: { fromAge: number; toAge: number; share: number }) => ({ ...exposure, share: 1 })

@@ -4,7 +4,7 @@ import type { LengthTerm } from "../growth/child-model.js"
 import { distributionOf } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
 import { mixtureCdf, mixtureMean, mixtureQuantile } from "../numeric/mixture.js"
-import { detectableChangeMm } from "./detectable-change.js"
+import { detectableChangeMm, startingFigure } from "./detectable-change.js"
 import { growthWindow } from "./growth-window.js"
 
 /**
@@ -70,7 +70,7 @@ export function growthState(study: Study): GrowthVerdict {
 
   const figures = study.lengths.filter((figure) => figure.eye === twice[0])
   const detectable = detectableChangeMm({
-    first: figures[0] as (typeof figures)[number],
+    first: startingFigure(figures, fromAge),
     last: figures.at(-1) as (typeof figures)[number],
     parameters: study.evidence.growth,
   })

@@ -30,8 +30,8 @@ effects <- data.frame(
   mean = c(0.15, 0.27, 0.45, 0.52, 0.35),
   sd = c(0.08, 0.12, 0.15, 0.12, 0.10)
 )
-firstLength <- c(mean = 24, sd = 10)
-firstRefraction <- c(mean = 0, sd = 20)
+firstLength <- c(mean = 24, sd = 30)
+firstRefraction <- c(mean = 0, sd = 60)
 
 children <- read.csv("courses/children.csv")
 figures <- read.csv("courses/figures.csv")
@@ -252,10 +252,10 @@ mixed <- function(s, kappas, logKappaWeights, testedIsNil = FALSE) {
        pace = add(function(x) x$paceMean), w = add(function(x) x$wMean))
 }
 
-# Seven Gauss-Hermite nodes by Golub and Welsch 1969: eigenvalues of the Jacobi matrix of the Hermite polynomials, weights
+# Five Gauss-Hermite nodes, as in the engine, by Golub and Welsch 1969: eigenvalues of the Jacobi matrix of the Hermite polynomials, weights
 # from the first entries of its eigenvectors.
-jacobi <- eigen(outer(1:7, 1:7, function(i, j) ifelse(abs(i - j) == 1, sqrt(pmin(i, j)), 0)), symmetric = TRUE)
-sevenNodes <- list(at = p$dioptresPerMm + dioptresPerMmSd * jacobi$values, log = log(jacobi$vectors[1, ]^2))
+jacobi <- eigen(outer(1:5, 1:5, function(i, j) ifelse(abs(i - j) == 1, sqrt(pmin(i, j)), 0)), symmetric = TRUE)
+sameNodes <- list(at = p$dioptresPerMm + dioptresPerMmSd * jacobi$values, log = log(jacobi$vectors[1, ]^2))
 denseGrid <- p$dioptresPerMm + dioptresPerMmSd * seq(-6, 6, length.out = 61)
 dense <- list(at = denseGrid, log = logWeights(denseGrid, p$dioptresPerMm, dioptresPerMmSd))
 single <- list(at = p$dioptresPerMm, log = 0)
@@ -280,7 +280,7 @@ answer <- function(id) {
     sapply(shares, function(w) sprintf("\n        { \"u\": %s, \"withheld\": %s, \"kappa\": %s, \"logLikelihood\": %s }",
       number(points$u[i]), array(w), number(points$kappa[i]), number(logLikelihood(g, points$u[i], w))))
   }))
-  few <- if (s$usesKappa) sevenNodes else single
+  few <- if (s$usesKappa) sameNodes else single
   many <- if (s$usesKappa) dense else single
   atNodes <- asJson(mixed(s, few$at, few$log), mixed(s, few$at, few$log, TRUE))
   atGrid <- if (s$usesKappa) asJson(mixed(s, many$at, many$log), mixed(s, many$at, many$log, TRUE)) else atNodes
@@ -289,7 +289,7 @@ answer <- function(id) {
   paste0("    \"", id, "\": {\n      \"lastLength\": \"", as.Date(s$last, origin = "1970-01-01"),
     "\",\n      \"growthAtFigures\": ", growth,
     ",\n      \"fixed\": [", paste(fixed, collapse = ","),
-    "\n      ],\n      \"sevenNodes\": ", atNodes, ",\n      \"denseKappa\": ", atGrid, "\n    }")
+    "\n      ],\n      \"sameNodes\": ", atNodes, ",\n      \"denseKappa\": ", atGrid, "\n    }")
 }
 
 parameters <- paste(sprintf("    \"%s\": %s", names(p), sapply(p, number)), collapse = ",\n")
