@@ -1,4 +1,11 @@
-import { QueryClient, useMutation, useQuery, useQueryClient } from "@tanstack/react-query"
+import {
+  MutationCache,
+  QueryCache,
+  QueryClient,
+  useMutation,
+  useQuery,
+  useQueryClient,
+} from "@tanstack/react-query"
 import type { ChildList, ChildView, NewChildBody } from "../server/contract/child.js"
 import type { PracticeAnswer } from "../server/contract/practice.js"
 import type { SessionAnswer } from "../server/contract/session.js"
@@ -7,7 +14,13 @@ import { ask, Refused } from "./client.js"
 /** What the pages ask of the server, and what is remembered of its answers. */
 
 export function queryClient(): QueryClient {
-  return new QueryClient({
+  // A session that has run out shows the log-in in place of the page; what was typed is kept with the page's address.
+  const onError = (error: Error) => {
+    if (error instanceof Refused && error.status === 401) client.setQueryData(["session"], null)
+  }
+  const client = new QueryClient({
+    queryCache: new QueryCache({ onError }),
+    mutationCache: new MutationCache({ onError }),
     defaultOptions: {
       queries: {
         staleTime: 30_000,
@@ -16,6 +29,7 @@ export function queryClient(): QueryClient {
       },
     },
   })
+  return client
 }
 
 /** Who is logged in; null when nobody is. */

@@ -23,7 +23,8 @@ const children = createRoute({
   getParentRoute: () => root,
   path: "/children",
   validateSearch: (search: Record<string, unknown>): { search?: string; page?: number } => ({
-    ...(typeof search.search === "string" && search.search !== "" ? { search: search.search } : {}),
+    // A practice's number for a child comes out of the address as a number.
+    ...(search.search === undefined || search.search === "" ? {} : { search: String(search.search) }),
     ...(typeof search.page === "number" && search.page > 1 ? { page: Math.floor(search.page) } : {}),
   }),
   component: function Children() {

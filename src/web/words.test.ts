@@ -43,6 +43,8 @@ describe("the growth state", () => {
   it("says its certainty, and none for an unclear one", () => {
     expect(certaintyInWords(growth)).toBe("certainty 96 %")
     expect(certaintyInWords({ ...growth, state: "unclear" })).toBeNull()
+    const sure = { "near-normal": 0, "slowed-growth": 1, "as-untreated": 0, faster: 0 }
+    expect(certaintyInWords({ ...growth, probabilities: sure })).toBe("certainty over 99 %")
   })
   it("fits on one line of a list", () => {
     expect(growthLine({ growth })).toBe("Slowed growth, 0.14 mm per year")

@@ -60,7 +60,8 @@ export function growthSentence(growth: GrowthVerdict, sex: Sex): string | null {
 export function certaintyInWords(growth: GrowthVerdict): string | null {
   const { probabilities, state } = growth
   if (probabilities === null || state === "unclear") return null
-  return `certainty ${percent(probabilities[state])}`
+  // A model is never wholly certain, whatever its sums round to.
+  return `certainty ${percent(Math.min(probabilities[state], 0.999))}`
 }
 
 /** What the measurements say of the treatment, with the odds. */

@@ -85,3 +85,18 @@ export const concernCourse: Course = {
   ],
   treatments: [{ from: "2026-05-04", kind: "atropine", concentrationPercent: 0.05 }],
 }
+
+/** A left eye half a millimetre shorter than the right one: an exchange of the two can be told. */
+export const unequalCourse: Course = {
+  ...slowedCourse,
+  visits: slowedCourse.visits.map((visit) => ({
+    ...visit,
+    left: {
+      ...visit.left,
+      axialLength: {
+        ...visit.left?.axialLength,
+        mm: Math.round(((visit.left?.axialLength?.mm ?? 0) - 0.5) * 100) / 100,
+      },
+    },
+  })),
+}

@@ -9,10 +9,10 @@ import type { ChildView } from "../../src/server/contract/child.js"
 import { type RunningServer, startServer } from "../../src/server/main.js"
 
 /** The practice's day in these tests: a child's figures must not depend on when they run. */
-export const TODAY = "2026-11-25"
+const TODAY = "2026-11-25"
 
 const PAGES = resolve("dist/web")
-export const PICTURES = "test/output/pages"
+const PICTURES = "test/output/pages"
 
 const CHROMIUM_FLAGS = [
   "--no-sandbox",

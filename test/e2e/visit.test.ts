@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
-import { slowedCourse } from "./courses.js"
+import type { Course } from "../../src/engine/course.js"
+import { slowedCourse, unequalCourse } from "./courses.js"
 import { type App, expectAccessible, picture, startApp } from "./support.js"
 
 let app: App
@@ -9,8 +10,8 @@ beforeAll(async () => {
 })
 afterAll(() => app?.close())
 
-async function openVisit(name: string): Promise<{ page: Page; id: string }> {
-  const id = await app.addCourse({ name, course: slowedCourse })
+async function openVisit(name: string, course: Course = slowedCourse): Promise<{ page: Page; id: string }> {
+  const id = await app.addCourse({ name, course })
   const page = await app.open(`/children/${id}/visit`)
   await page.getByLabel("Length, right").waitFor()
   return { page, id }
@@ -88,13 +89,23 @@ describe("a visit", () => {
     await page.context().close()
   })
 
-  it("looks again at a lost minus sign and at exchanged eyes", async () => {
+  it("looks again at a lost minus sign", async () => {
     const { page } = await openVisit("Dario Falk")
     await field(page, "Refraction, right").fill("+2.00 -0.50 x 175")
     await page
       .getByText(/is a sign lost\?/)
       .first()
       .waitFor()
+    await page.context().close()
+  })
+
+  it("looks again at exchanged eyes, and puts them right at one stroke", async () => {
+    const { page } = await openVisit("Wanja Oster", unequalCourse)
+    await field(page, "Length, right").fill("23.45")
+    await field(page, "Length, left").fill("24.03")
+    await page.getByRole("button", { name: "exchange the lengths" }).click()
+    expect(await field(page, "Length, right").inputValue()).toBe("24.03")
+    await page.getByText("The eyes do not look exchanged.").waitFor()
     await page.context().close()
   })
 
@@ -119,6 +130,19 @@ describe("a visit", () => {
     await page.getByRole("link", { name: "Enter visit" }).click()
     await field(page, "Length, right").waitFor()
     expect(await field(page, "Length, right").inputValue()).toBe("")
+    await page.context().close()
+  })
+
+  it("asks for the log-in when the session has ended, and goes on with what was typed", async () => {
+    const { page } = await openVisit("Ove Brink")
+    await field(page, "Length, right").fill("24.03")
+    await page.context().clearCookies()
+    await page.getByRole("button", { name: "Save visit" }).click()
+    await page.getByLabel("Password").fill(app.logIn.password)
+    await page.getByLabel("Name").fill(app.logIn.name)
+    await page.keyboard.press("Enter")
+    await field(page, "Length, right").waitFor()
+    expect(await field(page, "Length, right").inputValue()).toBe("24.03")
     await page.context().close()
   })
 

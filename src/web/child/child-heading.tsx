@@ -5,6 +5,7 @@ import type { ChildView } from "../../server/contract/child.js"
 import { ageInWords, completedMonths } from "../format.js"
 import { PageHeading } from "../parts/page-heading.js"
 import type { CourseReading } from "../reading.js"
+import { treatmentsOn } from "../treatments-on.js"
 import { gradeInWords } from "../why/why.js"
 import { WhyButton } from "../why/why-button.js"
 import { girlOrBoy } from "../words.js"
@@ -51,10 +52,7 @@ export function ChildHeading({
 
 /** "atropine 0.05 %, month 20", counting begun months; "not treated" before and between treatments. */
 function treatmentFact({ course, today }: CourseReading): string {
-  const running = (course.treatments ?? []).filter(
-    ({ kind, from, to }) =>
-      kind !== "none" && from <= today && (to === null || to === undefined || to > today),
-  )
+  const running = treatmentsOn(course, today)
   if (running.length === 0) return "not treated"
   return running
     .map((treatment) => {

@@ -1,7 +1,7 @@
 import { dateWords } from "../../chart/words.js"
 import type { Duty } from "../../engine/assessment.js"
 import { nextDuty } from "../../engine/protocol/duties.js"
-import { capitalised } from "../format.js"
+import { capitalised, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
 import { dutyTiming } from "../words.js"
 
@@ -22,7 +22,7 @@ export function DutyCard({ reading }: { readonly reading: CourseReading }) {
           <p className={next.state === "overdue" ? "late" : undefined}>
             {capitalised(dutyTiming(next, today))}.
           </p>
-          {next.needs.length > 0 && <p className="small">Needs: {next.needs.join(", ")}.</p>}
+          {next.needs.length > 0 && <p className="small">{sentence(`needs: ${next.needs.join(", ")}`)}</p>}
         </>
       ) : (
         <p>Nothing is owed.</p>

@@ -6,6 +6,7 @@ import { evidence } from "../../evidence/index.js"
 import { capitalised, monthAndYear, percent } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
 import type { CourseReading } from "../reading.js"
+import { treatmentsOn } from "../treatments-on.js"
 import { WhyButton } from "../why/why-button.js"
 import { earliestAnswerSentence, findingInWords, findingSentence } from "../words.js"
 import { Reasons } from "./growth-card.js"
@@ -16,17 +17,21 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
   const { assessment, course, settings } = reading
   const { finding, chances } = assessment
   const untreated = finding.state === "no-treatment"
+  const ended = !untreated && treatmentsOn(course, reading.today).length === 0
   const settled = earliestAnswerSentence(finding)
   const open = finding.state === "cannot-tell-yet"
   return (
     <section className="card answer" aria-labelledby="treatment-question">
-      <h2 id="treatment-question">Is it the treatment?</h2>
+      <h2 id="treatment-question">{ended ? "Was it the treatment?" : "Is it the treatment?"}</h2>
       <p className="big">{findingInWords(finding.state)}</p>
       {untreated ? (
         !assessment.refused && <BeforeTreatment reading={reading} />
       ) : (
         <>
-          <p>{findingSentence(finding)}</p>
+          <p>
+            {ended && `${capitalised(finding.treatment ?? "the treatment")} has ended. `}
+            {findingSentence(finding)}
+          </p>
           <Drawing svg={answerScale(finding)} className="scale" />
           <Reasons reasons={finding.reasons} />
           {open && chances.length > 0 && (
@@ -51,7 +56,7 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
   )
 }
 
-export function ChancesTable({ chances }: { readonly chances: readonly Chance[] }) {
+function ChancesTable({ chances }: { readonly chances: readonly Chance[] }) {
   return (
     <table className="figures">
       <caption className="unseen">Chance of an answer about the treatment by each planned review</caption>

@@ -7,7 +7,7 @@ import { Dialog } from "../parts/dialog.js"
 import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
 import { parseNumber } from "../visit/readings.js"
-import type { EnterProps } from "./enter-menu.js"
+import type { EnterProps } from "./enter-props.js"
 import { runningTreatments } from "./running-treatments.js"
 
 type BottleField = "dispensed" | "opened" | "beyondUse" | "concentrationPercent" | "volumeMl" | "lot"

@@ -7,7 +7,7 @@ import { faultsOf } from "../faults.js"
 import { Dialog } from "../parts/dialog.js"
 import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
-import type { EnterProps } from "./enter-menu.js"
+import type { EnterProps } from "./enter-props.js"
 import { TreatmentFields, type TypedTreatment, treatmentBody } from "./treatment-fields.js"
 
 export function EnterConsent({ view, reading, onClose, onDone }: EnterProps) {

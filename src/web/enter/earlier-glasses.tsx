@@ -4,7 +4,7 @@ import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
 import { Dialog } from "../parts/dialog.js"
 import { useRecord } from "../queries.js"
-import type { EnterProps } from "./enter-menu.js"
+import type { EnterProps } from "./enter-props.js"
 import { EMPTY_ROW, type GlassesRow, glassesEffect, isEmptyRow, readGlasses } from "./glasses.js"
 
 const FIELDS = ["date", "right", "left", "from"] as const

@@ -1,15 +1,6 @@
 import { lazy, type ReactNode, Suspense, useState } from "react"
-import type { ChildView } from "../../server/contract/child.js"
 import { Disclosure } from "../parts/disclosure.js"
-import type { CourseReading } from "../reading.js"
-
-export interface EnterProps {
-  readonly view: ChildView
-  readonly reading: CourseReading
-  readonly onClose: () => void
-  /** Called with what to say once something is recorded. */
-  readonly onDone: (message: string) => void
-}
+import type { EnterProps } from "./enter-props.js"
 
 // Loaded when chosen: none of them is needed to read the page.
 const FORMS = {

@@ -7,7 +7,7 @@ import { capitalised } from "../format.js"
 import { Dialog } from "../parts/dialog.js"
 import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
-import type { EnterProps } from "./enter-menu.js"
+import type { EnterProps } from "./enter-props.js"
 import { runningTreatments } from "./running-treatments.js"
 
 export function StopTreatment({ view, reading, onClose, onDone }: EnterProps) {

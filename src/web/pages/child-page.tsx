@@ -54,7 +54,7 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
       </div>
       <div role="status">{message && <p className="notice">{message}</p>}</div>
       <ConcernList concerns={reading.assessment.concerns} />
-      <CheckList checks={reading.assessment.checks} show="doubts" />
+      <CheckList view={view} checks={reading.assessment.checks} show="doubts" />
       <div className="with-aside">
         <FigureSection view={view} reading={reading} />
         <aside className="aside" aria-label="What the figures say">
@@ -64,7 +64,7 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
         </aside>
         <div className="under">
           <ByEighteenCard reading={reading} />
-          <CheckList checks={reading.assessment.checks} show="notes" />
+          <CheckList view={view} checks={reading.assessment.checks} show="notes" />
           <RecordList view={view} onDone={setMessage} />
         </div>
       </div>

@@ -9,7 +9,7 @@ interface FieldProps {
   readonly children: (control: ControlProps) => ReactNode
 }
 
-export interface ControlProps {
+interface ControlProps {
   readonly id: string
   readonly "aria-describedby": string | undefined
   readonly "aria-invalid": boolean | undefined

@@ -127,6 +127,7 @@ function Result({
           {growthSentence(growth, reading.course.child.sex)} {certainty && `${capitalised(certainty)}.`}
         </p>
       )}
+      {growth.mmPerYear !== null && growth.state === "unclear" && <Reasons reasons={growth.reasons} />}
       {finding.state !== "no-treatment" && (
         <p className="small">
           Is it the treatment? {findingInWords(finding.state)}

@@ -16,6 +16,7 @@ import { Field } from "../parts/field.js"
 import { PageHeading } from "../parts/page-heading.js"
 import { useRecord } from "../queries.js"
 import type { CourseReading } from "../reading.js"
+import type { Correcting } from "./correcting.js"
 import { limitFaults, serverFaults, withoutFields } from "./draft-faults.js"
 import { readDraft } from "./examination.js"
 import { ExaminationTable } from "./examination-table.js"
@@ -24,7 +25,6 @@ import { ifSaved } from "./if-saved.js"
 import { dropDraft, keepDraft } from "./kept-draft.js"
 import { VisitAside } from "./visit-aside.js"
 import { isEmpty, type VisitDraft } from "./visit-draft.js"
-import type { Correcting } from "./visit-page.js"
 
 interface VisitFormProps {
   readonly view: ChildView

@@ -1,7 +1,6 @@
 import { useNavigate } from "@tanstack/react-router"
 import { useMemo, useState } from "react"
 import { dateWords } from "../../chart/words.js"
-import type { Visit } from "../../engine/course.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { PracticeAnswer } from "../../server/contract/practice.js"
 import { failureInWords } from "../client.js"
@@ -10,6 +9,7 @@ import { PageHeading } from "../parts/page-heading.js"
 import { useChild, usePractice } from "../queries.js"
 import { readCourse } from "../reading.js"
 import { growthLine } from "../words.js"
+import type { Correcting } from "./correcting.js"
 import { dropDraft, keepInstruments, keptDraft, keptInstruments } from "./kept-draft.js"
 import { draftOf, emptyDraft, instrumentsOf, type VisitDraft } from "./visit-draft.js"
 import { VisitForm } from "./visit-form.js"
@@ -35,11 +35,6 @@ export function VisitPage({
   }
   if (!child.data || !practice.data) return <p className="soft">Loading</p>
   return <VisitOf view={child.data} practice={practice.data} corrects={corrects} />
-}
-
-export interface Correcting {
-  readonly entryId: string
-  readonly visit: Visit
 }
 
 function VisitOf(props: {

@@ -1,8 +1,11 @@
-import { lazy, Suspense, useState } from "react"
+import { type ComponentType, useState } from "react"
 import { Dialog } from "../parts/dialog.js"
 import type { Why } from "./why.js"
 
-const WhyAnswer = lazy(() => import("./why-answer.js").then((module) => ({ default: module.WhyAnswer })))
+interface Open {
+  readonly why: Why
+  readonly Answer: ComponentType<{ readonly why: Why }>
+}
 
 /** A "why?" beside a figure. The answer is only put together, and its texts only loaded, when it is asked for. */
 export function WhyButton({
@@ -12,22 +15,19 @@ export function WhyButton({
   readonly about: string
   readonly answer: () => Promise<Why>
 }) {
-  const [why, setWhy] = useState<Why | null>(null)
+  const [open, setOpen] = useState<Open | null>(null)
+  const ask = async () => {
+    const [why, { WhyAnswer }] = await Promise.all([answer(), import("./why-answer.js")])
+    setOpen({ why, Answer: WhyAnswer })
+  }
   return (
     <>
-      <button
-        type="button"
-        className="link"
-        aria-label={`why? ${about}`}
-        onClick={() => answer().then(setWhy)}
-      >
+      <button type="button" className="link" aria-label={`why? ${about}`} onClick={ask}>
         why?
       </button>
-      {why && (
-        <Dialog title={why.title} side onClose={() => setWhy(null)}>
-          <Suspense fallback={null}>
-            <WhyAnswer why={why} />
-          </Suspense>
+      {open && (
+        <Dialog title={open.why.title} side onClose={() => setOpen(null)}>
+          <open.Answer why={open.why} />
         </Dialog>
       )}
     </>

@@ -26,7 +26,7 @@ export interface NamedParameter {
 }
 
 /** A published table or curve that was read, with how far it may be trusted. */
-export interface WhyTable {
+interface WhyTable {
   readonly provenance: Provenance
   readonly grade: Grade
 }
