@@ -23,7 +23,7 @@ const stepped = ({ low, high, step }: { low: number; high: number; step: number 
 
 /** Keys that happen to be absent are left out and never undefined. */
 const maybe = <T>(arbitraries: { [Key in keyof T]: fc.Arbitrary<T[Key]> }): fc.Arbitrary<Partial<T>> =>
-  fc.record(arbitraries, { requiredKeys: [] })
+  fc.record(arbitraries, { requiredKeys: [] }) as fc.Arbitrary<Partial<T>>
 
 const name = fc.stringMatching(/^[A-Za-z0-9 äß眼-]{1,20}$/)
 
