@@ -39,7 +39,14 @@ function step(name, script, args = []) {
 /** A suite counts each of its tests. One that ends without a report, or fails outside any test, is a failure too. */
 function suite(name, project, env = {}) {
   rmSync(results, { force: true })
-  const args = ["run", "--project", project, "--reporter=dot", "--reporter=json", `--outputFile.json=${results}`]
+  const args = [
+    "run",
+    "--project",
+    project,
+    "--reporter=dot",
+    "--reporter=json",
+    `--outputFile.json=${results}`,
+  ]
   const passed = run(name, process.execPath, [tool("vitest/vitest.mjs"), ...args], env)
   if (!existsSync(results)) {
     total.failed++
@@ -60,7 +67,12 @@ function suite(name, project, env = {}) {
 }
 
 function browser() {
-  const known = [process.env.CHROME_PATH, "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"]
+  const known = [
+    process.env.CHROME_PATH,
+    "/usr/bin/chromium",
+    "/usr/bin/chromium-browser",
+    "/usr/bin/google-chrome",
+  ]
   return known.find((path) => path && existsSync(path))
 }
 
