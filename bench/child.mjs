@@ -10,21 +10,21 @@ const TREATMENTS = [
 ]
 
 /**
- * Twelve half-yearly visits of both eyes from 8.5 to 10.5 years on, old glasses of two years before, and from the first
- * visit one treatment, or three in a row.
+ * Twelve half-yearly visits of both eyes from 8.5 to 10.5 years on, from the first visit one treatment, or three in a
+ * row; with old glasses of the two years before if asked.
  */
-export function benchCourse({ seed, treatments }) {
+export function benchCourse({ seed, treatments, oldGlasses = false }) {
   const plan = measurementPlan({
     sex: seed % 2 === 0 ? "female" : "male",
     ancestry: "east-asian",
     startAgeYears: 8.5 + (seed % 5) / 2,
-    earlierGlasses: [-24, -12],
+    ...(oldGlasses ? { earlierGlasses: [-24, -12] } : {}),
     start: "2020-03-10",
     latitude: 51.5,
     visitMonths: Array.from({ length: 12 }, (_, i) => 6 * i),
   })
   const months = treatments === 1 ? [0] : [0, 24, 48]
-  const dates = months.map((month) => plan.visits[2 + month / 6].date)
+  const dates = months.map((month) => plan.visits[(oldGlasses ? 2 : 0) + month / 6].date)
   const given = (treatments === 1 ? TREATMENTS.slice(2) : TREATMENTS).map((treatment, i) => ({
     ...treatment,
     from: dates[i],

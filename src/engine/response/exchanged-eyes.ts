@@ -19,7 +19,7 @@ const WORTH_A_LOOK = 5
  * it should not is at most 1 / k).
  */
 export function exchangedEyes(study: Study): readonly Check[] {
-  const pairs = lengthPairs(study).slice(2)
+  const pairs = againstTheRest(study, lengthPairs(study)).filter(({ place }) => place >= 2)
   const found: { visit: number; ratio: number }[] = []
   let figures: Float64Array = Float64Array.from(study.model.observations, centred)
   let evidence = study.posterior.logEvidence
@@ -43,7 +43,17 @@ export function exchangedEyes(study: Study): readonly Check[] {
 
 interface LengthPair {
   readonly visit: number
+  /** Place among the visits at which both eyes were measured. */
+  readonly place: number
   readonly rows: readonly [number, number]
+}
+
+/** Visits at which the other eye is the longer one than at most: no other exchange can make a series smoother. */
+function againstTheRest({ model }: Study, pairs: readonly LengthPair[]): readonly LengthPair[] {
+  const longer = ({ rows: [a, b] }: LengthPair) =>
+    Math.sign((model.observations[a]?.value ?? 0) - (model.observations[b]?.value ?? 0))
+  const most = Math.sign(pairs.reduce((sum, pair) => sum + longer(pair), 0))
+  return pairs.filter((pair) => longer(pair) !== most)
 }
 
 /** The figures of visits at which both eyes were measured, in order of age. */
@@ -52,9 +62,9 @@ function lengthPairs({ model }: Study): LengthPair[] {
   model.observations.forEach((figure, i) => {
     if (figure.kind === "length") byVisit.set(figure.visit, [...(byVisit.get(figure.visit) ?? []), i])
   })
-  return [...byVisit].flatMap(([visit, rows]) =>
-    rows.length === 2 ? [{ visit, rows: rows as [number, number] }] : [],
-  )
+  return [...byVisit]
+    .filter(([, rows]) => rows.length === 2)
+    .map(([visit, rows], place) => ({ visit, place, rows: rows as [number, number] }))
 }
 
 function exchange(figures: Float64Array, { rows: [a, b] }: LengthPair): Float64Array {
