@@ -32,7 +32,12 @@ export function plannedReviews(input: SituationInput): PlannedReviews {
   const planned = [
     ...examinations(situation)
       .filter(isComingLength)
-      .flatMap((examination) => datesOf(examination, today)),
+      // Reviews for as long as treatment goes on end with it.
+      .flatMap((examination) =>
+        datesOf(examination, today).filter(
+          ({ date }) => plannedStop === null || date <= plannedStop || !isStanding(examination),
+        ),
+      ),
     ...(current?.stop == null ? afterPlannedStop(situation, plannedStop) : []),
   ]
   return {
@@ -62,11 +67,14 @@ function isComingLength({ state, step, visits }: Examination): boolean {
   return isLength && isAhead(state) && missing({ measures: ["axial-length"], visits }).length > 0
 }
 
+const isStanding = ({ step }: Examination): boolean => step.anchor.startsWith("last-visit")
+
 function datesOf(
-  { title, anchored, due, step }: Examination,
+  examination: Examination,
   today: CalendarDate,
 ): readonly { step: string; date: CalendarDate }[] {
-  if (!step.anchor.startsWith("last-visit")) return [{ step: title, date: notBefore(today, due) }]
+  const { title, anchored, due, step } = examination
+  if (!isStanding(examination)) return [{ step: title, date: notBefore(today, due) }]
   const interval = Math.max(1, step.offsetMonths)
   const times = Math.max(1, Math.floor(HORIZON_MONTHS / interval))
   // Counted from the last visit, so that a short month on the way shortens nothing after it; from today when overdue.

@@ -86,13 +86,30 @@ export function growthState(study: Study): GrowthVerdict {
     state: "unclear",
     ...verdict,
     reasons: [
-      `the likeliest state, ${likeliest.replace("-", " ")}, is only ${percent(certainty)} certain; ` +
+      `the likeliest state, ${inWords(likeliest)}, is only ${percent(certainty)} certain; ` +
         `${percent(study.settings.certainty)} is asked for`,
+      ...together(probabilities, study.settings.certainty),
     ],
   }
 }
 
-const percent = (share: number): string => `${Math.round(100 * share)} %`
+const ORDER: readonly KnownGrowthState[] = ["near-normal", "slowed-growth", "as-untreated", "faster"]
+
+/** When two neighbouring states share the doubt, what is sure of both is worth saying. */
+function together(probabilities: Record<KnownGrowthState, number>, certainty: number): string[] {
+  const pairs = ORDER.slice(1).map((second, i) => {
+    const first = ORDER[i] as KnownGrowthState
+    return { first, second, share: probabilities[first] + probabilities[second] }
+  })
+  const best = pairs.sort((a, b) => b.share - a.share)[0]
+  return best && best.share >= certainty
+    ? [`${inWords(best.first)} or ${inWords(best.second)} together: ${percent(best.share)} certain`]
+    : []
+}
+
+const inWords = (state: KnownGrowthState): string => state.replace("-", " ")
+
+const percent = (share: number): string => (share > 0.995 ? "over 99 %" : `${Math.round(100 * share)} %`)
 
 /** Growth of a grown-up eye leaves little to slow; before that it is the interval or the instrument that is too coarse. */
 const ENDING_AGE_YEARS = 14
