@@ -102,11 +102,20 @@ export function placesOf(
   model: ChildModel,
   points: readonly { readonly eye: 0 | 1; readonly ageYears: number }[],
 ): Places {
-  return {
-    eye: Uint8Array.from(points, (point) => point.eye),
-    years: Float64Array.from(points, (point) => Math.max(0, point.ageYears - model.originAge)),
-    natural: Float64Array.from(points, (point) => naturalSinceOrigin(model, point.ageYears)),
+  const size = points.length
+  const places = { eye: new Uint8Array(size), years: new Float64Array(size), natural: new Float64Array(size) }
+  const origin = model.growth.cumulativeMm(model.originAge)
+  for (let i = 0; i < size; i++) {
+    const { eye, ageYears } = points[i] as { eye: 0 | 1; ageYears: number }
+    places.eye[i] = eye
+    places.years[i] = Math.max(0, ageYears - model.originAge)
+    // Two eyes of a visit share their natural growth.
+    places.natural[i] =
+      i > 0 && points[i - 1]?.ageYears === ageYears
+        ? (places.natural[i - 1] as number)
+        : model.growth.cumulativeMm(ageYears) - origin
   }
+  return places
 }
 
 /** Covariance of the unexplained growth (lasting difference of the eye, wobble) at two places, mm^2. */
@@ -129,8 +138,8 @@ export function figureCovariances(
   const figures = model.observations
   const growth = new Float64Array((figures.length * (figures.length + 1)) / 2)
   const rest = new Float64Array(growth.length)
-  let at = 0
-  figures.forEach((a, i) => {
+  for (let i = 0, at = 0; i < figures.length; i++) {
+    const a = figures[i] as Observation
     for (let j = 0; j <= i; j++, at++) {
       const b = figures[j] as Observation
       growth[at] = growthCovariance(model.variances, places, i, places, j)
@@ -141,7 +150,7 @@ export function figureCovariances(
       if (a.visit === b.visit) sum += Math.sqrt(a.sharedVariance * b.sharedVariance)
       rest[at] = sum
     }
-  })
+  }
   return { growth, rest }
 }
 

@@ -8,6 +8,9 @@ import {
   slope,
 } from "./child-model.js"
 
+import type { Observation } from "./observations.js"
+import type { TreatmentColumn } from "./treatment-columns.js"
+
 /**
  * The figures of one child with their correlation taken out: L x = column, for the columns
  * [ y | natural growth | exposed growth of treatment 1 .. k ], L the Cholesky factor of their covariance.
@@ -42,13 +45,18 @@ export function unwhitened(model: ChildModel): Unwhitened {
   const columns = 2 + model.columns.length
   const places = placesOf(model, model.observations)
   const values = new Float64Array(model.observations.length * columns)
-  model.observations.forEach((figure, i) => {
-    values[i * columns] = centred(figure)
-    values[i * columns + 1] = places.natural[i] as number
-    model.columns.forEach((column, j) => {
-      values[i * columns + 2 + j] = exposedGrowth(model, column, figure.ageYears)
-    })
-  })
+  for (let i = 0; i < model.observations.length; i++) {
+    const figure = model.observations[i] as Observation
+    const at = i * columns
+    values[at] = centred(figure)
+    values[at + 1] = places.natural[i] as number
+    const sameAge = i > 0 && model.observations[i - 1]?.ageYears === figure.ageYears
+    for (let j = 0; j < model.columns.length; j++) {
+      values[at + 2 + j] = sameAge
+        ? (values[at - columns + 2 + j] as number)
+        : exposedGrowth(model, model.columns[j] as TreatmentColumn, figure.ageYears)
+    }
+  }
   return { model, places, columns, values, ...figureCovariances(model, places) }
 }
 
@@ -57,7 +65,8 @@ export function whiten(raw: Unwhitened, dioptresPerMm: number): Whitened {
   const rows = model.observations.length
   const factor = new Float64Array(growth.length)
   const values = raw.values.slice()
-  const gains = Float64Array.from(model.observations, (figure) => slope(figure, dioptresPerMm))
+  const gains = new Float64Array(rows)
+  for (let i = 0; i < rows; i++) gains[i] = slope(model.observations[i] as Observation, dioptresPerMm)
 
   for (let i = 0; i < rows; i++) {
     const rowStart = (i * (i + 1)) / 2

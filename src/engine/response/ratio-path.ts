@@ -112,8 +112,8 @@ function longEnough(study: Study, index: number, age: number): boolean {
 
 const PACE_NODES = 7
 const PACE_NODES_PER_SD = 2
-/** A node whose weight is below e^-12 of the likeliest does not move the ratio. */
-const NEGLIGIBLE_LOG = -12
+/** A node whose weight is below e^-9 of the likeliest does not move the ratio. */
+const NEGLIGIBLE_LOG = -9
 
 /** The ratio over a few pace nodes; y'y is common to both hypotheses and left out. */
 function logRatio({
