@@ -14,7 +14,7 @@ import { randomFrom } from "../src/engine/simulate/random.js"
 import { virtualChild } from "../src/engine/simulate/virtual-child.js"
 import { evidence } from "../src/evidence/index.js"
 
-const CHILDREN = 1000
+const CHILDREN = 4000
 
 interface Setting {
   readonly percent?: number
