@@ -1,7 +1,7 @@
 import type { Assessment } from "../engine/assessment.js"
 import { type Course, EYES } from "../engine/course.js"
-import { treatmentName } from "../engine/protocol/treatment-name.js"
 import { defaultSettings } from "../engine/settings.js"
+import { treatmentName } from "../engine/treatment-name.js"
 import type { Evidence } from "../evidence/types.js"
 import { growthParameters, tableOf, type Why, withSources } from "./why.js"
 import { fixed, percent } from "./words.js"

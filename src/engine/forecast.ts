@@ -4,11 +4,12 @@ import { ageYears } from "./calendar.js"
 import type { CalendarDate, Course } from "./course.js"
 import { EYES } from "./course.js"
 import type { LengthTerm } from "./growth/child-model.js"
-import { eyeIndex, type Observation, sphericalEquivalentD } from "./growth/observations.js"
+import { eyeIndex, type Observation } from "./growth/observations.js"
 import { distributionOf, type Scenario } from "./growth/posterior.js"
 import { refusal, type Study, study } from "./growth/study.js"
 import { type Mixture, mixtureCdf, mixtureQuantile } from "./numeric/mixture.js"
 import { normalCdf } from "./numeric/normal.js"
+import { sphericalEquivalent } from "./optics/spherical-equivalent.js"
 import { defaultSettings } from "./settings.js"
 
 export interface ForecastInput {
@@ -121,7 +122,7 @@ function highMyopiaChances(child: Study, stopped: Scenario): Forecast["chanceMin
     const measured = child.lengths.some((figure) => figure.eye === eyeIndex(eye))
     if (!visit?.[eye]?.refraction || !measured) return []
     const fromAge = Math.max(ageYears({ born: course.child.born, on: visit.date }), child.model.originAge)
-    return [{ eye: eyeIndex(eye), fromAge, d: sphericalEquivalentD(visit[eye].refraction) }]
+    return [{ eye: eyeIndex(eye), fromAge, d: sphericalEquivalent(visit[eye].refraction) }]
   }).sort((a, b) => a.d - b.d)
   const worst = eyes[0]
   if (!worst) return null

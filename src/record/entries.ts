@@ -1,9 +1,9 @@
 import type { Kysely, Transaction } from "kysely"
+import type { Problem } from "../engine/problem.js"
 import { canonicalJson } from "./canonical-json.js"
 import { CHAIN_START, type EntryRow, entryHash } from "./chain.js"
 import { refreshChild } from "./children.js"
 import type { Draft, Entry } from "./entry.js"
-import type { Problem } from "./problem.js"
 import type { Tables } from "./tables.js"
 
 export type Saved =

@@ -1,5 +1,5 @@
 import type { CalendarDate, Child, Course } from "../engine/course.js"
-import { treatmentName } from "../engine/protocol/treatment-name.js"
+import { treatmentName } from "../engine/treatment-name.js"
 import { courseFrom } from "../interop/course/read-course.js"
 import type { Problem } from "./contract/problem.js"
 

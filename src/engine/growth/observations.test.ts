@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { growthParameters as parameters } from "../../evidence/index.js"
 import type { AxialLength, Course, Refraction, Treatment, Visit } from "../course.js"
-import { lengthSdMm, observations, sphericalEquivalentD } from "./observations.js"
+import { lengthSdMm, observations } from "./observations.js"
 
 const { values } = parameters
 const length = (mm: number, more: Partial<AxialLength> = {}) => ({ axialLength: { mm, ...more } })
@@ -119,7 +119,10 @@ describe("noise and offset of a refraction", () => {
   }
 
   it("counts the spherical equivalent", () => {
-    expect(sphericalEquivalentD({ sphere: -2, cylinder: -0.5, axis: 90 })).toBe(-2.25)
+    const right = {
+      refraction: { sphere: -2, cylinder: -0.5, axis: 90, method: "subjective", cycloplegic: true },
+    } as const
+    expect(seen([{ date: "2024-01-01", right }])[0]?.value).toBe(-2.25)
   })
 
   it.each(["autorefraction", "subjective", "retinoscopy"] as const)(

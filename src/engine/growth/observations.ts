@@ -2,6 +2,7 @@ import type { GrowthParameters } from "../../evidence/types.js"
 import { ageYears } from "../calendar.js"
 import type { AxialLength, CalendarDate, Course, Eye, Refraction } from "../course.js"
 import { EYES } from "../course.js"
+import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
 
 /** One figure that bears on the growth of one eye. Ages in years, lengths in mm, refractions in dioptres. */
 export interface Observation {
@@ -24,10 +25,6 @@ export interface Observation {
 }
 
 export const eyeIndex = (eye: Eye): 0 | 1 => (eye === "right" ? 0 : 1)
-
-/** Spherical equivalent, D: sphere plus half the cylinder. */
-export const sphericalEquivalentD = (refraction: Refraction): number =>
-  refraction.sphere + (refraction.cylinder ?? 0) / 2
 
 /** SD of one visit's length by instrument: sd_session^2 + sd_reading^2 / readings. */
 export function lengthSdMm(length: Omit<AxialLength, "mm">, parameters: GrowthParameters): number {
@@ -99,7 +96,7 @@ export function observations({
           kind: "refraction",
           eye: eyeIndex(eye),
           ageYears: age,
-          value: sphericalEquivalentD(refraction) - way.biasD,
+          value: sphericalEquivalent(refraction) - way.biasD,
           ownVariance: variance * (1 - values.refractionSharedShare.value),
           sharedVariance: variance * values.refractionSharedShare.value,
           visit: index,

@@ -3,9 +3,10 @@ import type { PracticeSettings } from "../assessment.js"
 import { ageYears } from "../calendar.js"
 import type { CalendarDate, Course } from "../course.js"
 import { EYES } from "../course.js"
+import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
 import { type ChildModel, childModel } from "./child-model.js"
 import { type ExpectedGrowth, emmetropicGrowthOf, naturalGrowth } from "./natural-growth.js"
-import { type Observation, observations, sphericalEquivalentD, withinAges } from "./observations.js"
+import { type Observation, observations, withinAges } from "./observations.js"
 import { type Factored, factored, type Posterior, posterior, withheldPrior } from "./posterior.js"
 import { type TreatmentColumn, treatmentColumns } from "./treatment-columns.js"
 
@@ -100,7 +101,7 @@ function myopiaOf(course: Course, asOf: CalendarDate, cutOffD: number): Study["m
       date: visit.date,
       values: EYES.flatMap((eye) => {
         const refraction = visit[eye]?.refraction
-        return refraction ? [sphericalEquivalentD(refraction)] : []
+        return refraction ? [sphericalEquivalent(refraction)] : []
       }),
     }))
     .filter(({ values }) => values.length > 0)

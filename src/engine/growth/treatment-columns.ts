@@ -1,6 +1,7 @@
 import type { GrowthParameters } from "../../evidence/types.js"
 import { ageYears } from "../calendar.js"
 import type { CalendarDate, Course, Treatment } from "../course.js"
+import { treatmentName } from "../treatment-name.js"
 import { bottleNights } from "./bottle-nights.js"
 import { overlap, type Stretch, without } from "./stretch.js"
 import { type TreatmentPrior, treatmentPrior } from "./treatment-prior.js"
@@ -82,13 +83,7 @@ export function treatmentColumns({
   }))
 }
 
-/** A treatment in words: "atropine 0.05 %", "orthokeratology". */
-export function treatmentWords(treatment: Pick<Treatment, "kind" | "concentrationPercent">): string {
-  const name = treatment.kind.replace(/-/g, " ")
-  return treatment.concentrationPercent === undefined ? name : `${name} ${treatment.concentrationPercent} %`
-}
-
-const keyOf = (parts: readonly Treatment[]): string => parts.map(treatmentWords).sort().join(" with ")
+const keyOf = (parts: readonly Treatment[]): string => parts.map(treatmentName).sort().join(" with ")
 
 /** Life cut where a treatment begins or ends: what was prescribed together in each stretch, in order. */
 function prescribed(
@@ -110,7 +105,7 @@ function prescribed(
     const together = given.filter((one) => one.stretch[0] <= stretch[0] && one.stretch[1] >= stretch[1])
     // A treatment entered twice over the same days is still one.
     const parts = [
-      ...new Map(together.map(({ treatment }) => [treatmentWords(treatment), treatment])).values(),
+      ...new Map(together.map(({ treatment }) => [treatmentName(treatment), treatment])).values(),
     ]
     return parts.length === 0 ? [] : [{ parts, stretch }]
   })

@@ -1,7 +1,7 @@
 import type { Duty, DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
+import { treatmentName } from "../treatment-name.js"
 import { dropsInUse, lastDayOfSupply, type Situation } from "./situation.js"
-import { treatmentName } from "./treatment-name.js"
 
 /**
  * The bottle owed to a child on atropine: the first one at this strength, or the next before the last one ends.

@@ -1,9 +1,9 @@
 import type { Duty, DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
 import type { CalendarDate, Treatment } from "../course.js"
+import { treatmentName } from "../treatment-name.js"
 import { consentTo, type Situation } from "./situation.js"
 import { realTreatments } from "./treatment-course.js"
-import { treatmentName } from "./treatment-name.js"
 
 /** One duty for each treatment and strength of the current course, planned ones included. */
 export function consentDuties(situation: Situation): readonly Duty[] {

@@ -1,8 +1,8 @@
 import { addDays } from "../calendar.js"
 import type { CalendarDate, Course, Supply, Treatment } from "../course.js"
+import { treatmentName } from "../treatment-name.js"
 import type { Protocol } from "./protocol.js"
 import { currentTreatmentCourse, isInUse, type TreatmentCourse } from "./treatment-course.js"
-import { treatmentName } from "./treatment-name.js"
 
 /** A course as it stood on a day: what came later is not known yet, planned treatments excepted. */
 export interface Situation {

@@ -2,8 +2,9 @@ import type { Check } from "../assessment.js"
 import { ageYears } from "../calendar.js"
 import type { Visit } from "../course.js"
 import { EYES } from "../course.js"
-import { sphericalEquivalentD, withinAges } from "../growth/observations.js"
+import { withinAges } from "../growth/observations.js"
 import type { Study } from "../growth/study.js"
+import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
 import { exchangedEyes } from "./exchanged-eyes.js"
 import { implausibleChanges } from "./implausible-change.js"
 
@@ -30,7 +31,7 @@ function signChanges({ course, asOf }: Study): readonly Check[] {
       const before = seen[i - 1]
       if (!before) return []
       const opposite = Math.sign(refraction.sphere) === -Math.sign(before.refraction.sphere)
-      const change = Math.abs(sphericalEquivalentD(refraction) - sphericalEquivalentD(before.refraction))
+      const change = Math.abs(sphericalEquivalent(refraction) - sphericalEquivalent(before.refraction))
       if (!opposite || change < SIGN_CHANGE_D) return []
       return [
         {

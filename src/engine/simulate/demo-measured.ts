@@ -2,7 +2,8 @@ import type { Evidence } from "../../evidence/types.js"
 import { ageYears, yearsBetween } from "../calendar.js"
 import type { Course, Eye, EyeExamination, Refraction } from "../course.js"
 import { EYES } from "../course.js"
-import { treatmentColumns, treatmentWords } from "../growth/treatment-columns.js"
+import { treatmentColumns } from "../growth/treatment-columns.js"
+import { treatmentName } from "../treatment-name.js"
 import type { Scenario } from "./demo-scenarios.js"
 import type { Random } from "./random.js"
 import { type VirtualChild, virtualChild } from "./virtual-child.js"
@@ -54,7 +55,7 @@ function withheldOf(input: { plan: Course; scenario: Scenario; evidence: Evidenc
   const asOf = input.plan.visits.at(-1)?.date ?? input.plan.child.born
   const columns = treatmentColumns({ course: input.plan, asOf, parameters: input.evidence.growth })
   const known = columns.flatMap(({ key }) => {
-    const planned = input.scenario.treatments.find((treatment) => treatmentWords(treatment) === key)
+    const planned = input.scenario.treatments.find((treatment) => treatmentName(treatment) === key)
     return planned ? [[key, planned.withholds] as const] : []
   })
   return Object.fromEntries(known)

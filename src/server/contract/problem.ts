@@ -1,5 +1,7 @@
 import { z } from "zod"
 
+export type { Problem } from "../../engine/problem.js"
+
 /** How every refusal is answered, as `application/problem+json`. */
 const problemSchema = z.object({
   path: z.string().describe("Where in the request, such as right.axialLength.mm; empty for the whole of it"),
@@ -11,5 +13,4 @@ export const problemAnswer = z
   .object({ title: z.string(), problems: z.array(problemSchema) })
   .meta({ id: "Refused" })
 
-export type Problem = z.infer<typeof problemSchema>
 export type ProblemAnswer = z.infer<typeof problemAnswer>

@@ -1,5 +1,5 @@
 import { EYES } from "../../engine/course.js"
-import { treatmentName } from "../../engine/protocol/treatment-name.js"
+import { treatmentName } from "../../engine/treatment-name.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { ageInWords, completedMonths } from "../format.js"

@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react"
 import { answerScale } from "../../chart/index.js"
 import type { Chance } from "../../engine/assessment.js"
-import { treatmentName } from "../../engine/protocol/treatment-name.js"
+import { treatmentName } from "../../engine/treatment-name.js"
 import { evidence } from "../../evidence/index.js"
 import { capitalised, monthAndYear, percent } from "../format.js"
 import { Drawing } from "../parts/drawing.js"

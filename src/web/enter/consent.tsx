@@ -1,6 +1,6 @@
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
-import { treatmentName } from "../../engine/protocol/treatment-name.js"
+import { treatmentName } from "../../engine/treatment-name.js"
 import type { ConsentBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"

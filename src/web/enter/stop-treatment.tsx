@@ -1,6 +1,6 @@
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
-import { treatmentName } from "../../engine/protocol/treatment-name.js"
+import { treatmentName } from "../../engine/treatment-name.js"
 import type { TreatmentEndBody } from "../../server/contract/entry.js"
 import { faultsOf } from "../faults.js"
 import { capitalised } from "../format.js"

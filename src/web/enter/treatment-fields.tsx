@@ -1,5 +1,5 @@
 import type { TreatmentKind } from "../../engine/course.js"
-import { treatmentName } from "../../engine/protocol/treatment-name.js"
+import { treatmentName } from "../../engine/treatment-name.js"
 import { capitalised } from "../format.js"
 import { Field } from "../parts/field.js"
 import { parseNumber } from "../visit/readings.js"

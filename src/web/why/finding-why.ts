@@ -1,7 +1,7 @@
 import { dateWords, fixed } from "../../chart/words.js"
 import type { Assessment, PracticeSettings } from "../../engine/assessment.js"
 import type { Course, Treatment } from "../../engine/course.js"
-import { treatmentName } from "../../engine/protocol/treatment-name.js"
+import { treatmentName } from "../../engine/treatment-name.js"
 import type { Evidence, TreatmentEffect } from "../../evidence/types.js"
 import { odds, percent } from "../format.js"
 import { GROWTH_PARAMETERS } from "./growth-why.js"

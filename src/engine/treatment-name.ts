@@ -1,4 +1,4 @@
-import type { Treatment, TreatmentKind } from "../course.js"
+import type { Treatment, TreatmentKind } from "./course.js"
 
 const NAMES: Readonly<Record<TreatmentKind, string>> = {
   atropine: "atropine",

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest"
-import type { Duty, DutyState } from "../engine/assessment.js"
-import { nextDuty } from "./next-duty.js"
+import type { Duty, DutyState } from "../assessment.js"
+import { nextDuty } from "./duties.js"
 
 const duty = (state: DutyState, due: string): Duty => ({
   kind: "examination",
