@@ -3,7 +3,7 @@ import { type ChainReport, verifyChain } from "./chain.js"
 import { findChild, type ListedChild, type ListQuery, listChildren, rebuildChildren } from "./children.js"
 import { courseFrom, currentEntriesOfMany } from "./courses.js"
 import type { OpenDatabase } from "./driver.js"
-import { appendEntries, entriesOf, type Saved } from "./entries.js"
+import { appendEntries, currentOf, entriesOf, type Saved } from "./entries.js"
 import type { Draft, Entry } from "./entry.js"
 import { clearLogInAttempts, type LogInAttempts, logInAttempts, setLogInAttempts } from "./log-in-attempts.js"
 import { addPerson, type NewPerson, type Person, peopleOf, personByLogIn, setPasswordHash } from "./people.js"
@@ -30,7 +30,7 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
     child: (child: string): Promise<ListedChild | null> => findChild(queries, id, child),
     /**
      * The course of a child of this practice, null when there is no such child. Entries named in `without`, and what
-     * took their place since, are left out as if they had never been recorded.
+     * took their place since, are left out.
      */
     async courseOf(
       child: string,
@@ -41,8 +41,9 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
       const left = new Set(without)
       for (const { id: entryId, supersedes } of entries)
         if (supersedes !== null && left.has(supersedes)) left.add(entryId)
+      // Of what still holds: an entry left out does not bring back the one it once took the place of.
       return courseFrom(
-        entries.filter((entry) => entry.kind === "child" || !left.has(entry.id)),
+        currentOf(entries).filter((entry) => entry.kind === "child" || !left.has(entry.id)),
         practice,
       )
     },

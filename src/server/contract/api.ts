@@ -7,6 +7,7 @@ import {
   glassesBody,
   supplyBody,
   treatmentBody,
+  treatmentChangeBody,
   treatmentEndBody,
   visitBody,
   visitCorrectionBody,
@@ -80,6 +81,13 @@ export const api = {
     url: "/api/children/:id/treatments/:entryId/end",
     params: entryParams,
     body: treatmentEndBody,
+    answer: childView,
+  },
+  changeTreatment: {
+    method: "POST",
+    url: "/api/children/:id/treatments/:entryId/change",
+    params: entryParams,
+    body: treatmentChangeBody,
     answer: childView,
   },
   addSupply: {

@@ -42,6 +42,14 @@ export const treatmentEndBody = z.object({
   to: z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" }),
   reason: reasonField.nullish(),
 })
+/** Another strength or another treatment in place of the running one. `id` is the entry of what starts. */
+export const treatmentChangeBody = z.object({
+  to: treatmentFields.shape.from.describe("The day the new one starts: the first without the old one"),
+  kind: treatmentFields.shape.kind,
+  concentrationPercent: treatmentFields.shape.concentrationPercent,
+  reason: reasonField.nullish(),
+  id: entryIdField,
+})
 export const supplyBody = supplyFields.extend({ id: entryIdField })
 export const consentBody = consentFields.extend({ id: entryIdField })
 export const withdrawalBody = z.object({ reason: reasonField })
@@ -54,6 +62,7 @@ export type VisitCorrectionBody = z.input<typeof visitCorrectionBody>
 export type GlassesBody = z.input<typeof glassesBody>
 export type TreatmentBody = z.input<typeof treatmentBody>
 export type TreatmentEndBody = z.input<typeof treatmentEndBody>
+export type TreatmentChangeBody = z.input<typeof treatmentChangeBody>
 export type SupplyBody = z.input<typeof supplyBody>
 export type ConsentBody = z.input<typeof consentBody>
 export type WithdrawalBody = z.input<typeof withdrawalBody>

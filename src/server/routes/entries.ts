@@ -1,5 +1,6 @@
 import type { FastifyInstance } from "fastify"
 import type { Entry, EntryKind } from "../../record/index.js"
+import { changeTreatment } from "../change-treatment.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
 import { recordItems, type SentItem, sentItem } from "../record-items.js"
@@ -54,6 +55,18 @@ export function entriesRoutes(app: FastifyInstance, context: Context): void {
       const item = { fields, place: "", supersedes: params.entryId, reason }
       return recordItems(context, { list: "treatments", child: params.id, items: [item], person, request })
     },
+  })
+
+  serveRoute(app, api.changeTreatment, {
+    ownBodyCheck,
+    answer: ({ params, bodyAsSent, person, request }) =>
+      changeTreatment(context, {
+        child: params.id,
+        entryId: params.entryId,
+        sent: bodyAsSent,
+        person,
+        request,
+      }),
   })
 
   serveRoute(app, api.withdrawEntry, {
