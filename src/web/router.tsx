@@ -10,6 +10,7 @@ import { ChildrenPage } from "./pages/children-page.js"
 import { FailedPage } from "./pages/failed-page.js"
 import { NotFoundPage } from "./pages/not-found-page.js"
 import { Shell } from "./parts/shell.js"
+import { Waiting } from "./parts/waiting.js"
 
 const root = createRootRoute({ component: Shell, notFoundComponent: NotFoundPage })
 
@@ -62,6 +63,10 @@ export const router = createRouter({
   defaultPreload: "intent",
   scrollRestoration: true,
   defaultErrorComponent: FailedPage,
+  // The page that is left stays in view for a moment while the next one is fetched, and then says so.
+  defaultPendingMs: 300,
+  defaultPendingMinMs: 0,
+  defaultPendingComponent: () => <Waiting for="the page" />,
 })
 
 declare module "@tanstack/react-router" {

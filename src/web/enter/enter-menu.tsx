@@ -1,11 +1,13 @@
 import { lazy, type ReactNode, Suspense, useState } from "react"
 import { Disclosure } from "../parts/disclosure.js"
+import { Waiting } from "../parts/waiting.js"
 import type { EnterProps } from "./enter-props.js"
 
 // Loaded when chosen: none of them is needed to read the page.
 const FORMS = {
   glasses: lazy(() => import("./earlier-glasses.js").then((module) => ({ default: module.EarlierGlasses }))),
   start: lazy(() => import("./start-treatment.js").then((module) => ({ default: module.StartTreatment }))),
+  change: lazy(() => import("./change-treatment.js").then((module) => ({ default: module.ChangeTreatment }))),
   stop: lazy(() => import("./stop-treatment.js").then((module) => ({ default: module.StopTreatment }))),
   consent: lazy(() => import("./consent.js").then((module) => ({ default: module.EnterConsent }))),
   bottle: lazy(() => import("./bottle.js").then((module) => ({ default: module.EnterBottle }))),
@@ -16,6 +18,7 @@ type FormName = keyof typeof FORMS
 const CHOICES: readonly (readonly [FormName, ReactNode])[] = [
   ["glasses", "Earlier glasses"],
   ["start", "Start of a treatment"],
+  ["change", "Change of a treatment"],
   ["stop", "Stop of a treatment"],
   ["consent", "Consent"],
   ["bottle", "Bottle"],
@@ -45,7 +48,7 @@ export function EnterMenu({ view, reading, onDone }: Omit<EnterProps, "onClose">
         }
       </Disclosure>
       {Form && (
-        <Suspense fallback={null}>
+        <Suspense fallback={<Waiting for="the form" />}>
           <Form
             view={view}
             reading={reading}

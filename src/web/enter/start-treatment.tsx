@@ -4,6 +4,7 @@ import { treatmentName } from "../../engine/treatment-name.js"
 import type { TreatmentBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
+import { capitalised } from "../format.js"
 import { Dialog } from "../parts/dialog.js"
 import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
@@ -49,8 +50,9 @@ export function StartTreatment({ view, reading, onClose, onDone }: EnterProps) {
         </div>
         {running && (
           <p className="field-caution">
-            {treatmentName(running.treatment)} runs since {dateWords(running.treatment.from)}. For a change of
-            strength, first enter its stop, on the day the new one starts.
+            {capitalised(treatmentName(running.treatment))} is running since{" "}
+            {dateWords(running.treatment.from)}. For another strength, close this and choose “Change of a
+            treatment”.
           </p>
         )}
         <p className="soft small">Off-label use needs consent; it is entered apart, with its own date.</p>

@@ -3,11 +3,11 @@ import { dateWords } from "../../chart/words.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import type { TreatmentEndBody } from "../../server/contract/entry.js"
 import { faultsOf } from "../faults.js"
-import { capitalised } from "../format.js"
 import { Dialog } from "../parts/dialog.js"
 import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
 import type { EnterProps } from "./enter-props.js"
+import { RunningChoice } from "./running-choice.js"
 import { runningTreatments } from "./running-treatments.js"
 
 export function StopTreatment({ view, reading, onClose, onDone }: EnterProps) {
@@ -38,17 +38,7 @@ export function StopTreatment({ view, reading, onClose, onDone }: EnterProps) {
         <form className="form" onSubmit={submit} noValidate>
           <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
           <div className="form-row">
-            <Field label="Treatment">
-              {(control) => (
-                <select {...control} value={entryId} onChange={(event) => setEntryId(event.target.value)}>
-                  {running.map(({ treatment, entryId: id }) => (
-                    <option key={id} value={id}>
-                      {capitalised(treatmentName(treatment))}, since {dateWords(treatment.from)}
-                    </option>
-                  ))}
-                </select>
-              )}
-            </Field>
+            <RunningChoice label="Treatment" running={running} value={entryId} onChange={setEntryId} />
             <Field label="First day without it" fault={faults.at("to")}>
               {(control) => (
                 <input {...control} type="date" value={to} onChange={(event) => setTo(event.target.value)} />

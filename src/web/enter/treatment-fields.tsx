@@ -32,15 +32,16 @@ export function treatmentBody({ kind, strength }: TypedTreatment): {
 }
 
 export function TreatmentFields(props: {
+  readonly label?: string
   readonly value: TypedTreatment
   readonly onChange: (value: TypedTreatment) => void
   readonly kindFault: string | undefined
   readonly strengthFault: string | undefined
 }) {
-  const { value, onChange } = props
+  const { label = "Treatment", value, onChange } = props
   return (
     <>
-      <Field label="Treatment" fault={props.kindFault}>
+      <Field label={label} fault={props.kindFault}>
         {(control) => (
           <select
             {...control}

@@ -14,6 +14,7 @@ import { failureInWords } from "../client.js"
 import { EnterMenu } from "../enter/enter-menu.js"
 import { takeMessage } from "../flash.js"
 import { PageHeading } from "../parts/page-heading.js"
+import { Waiting } from "../parts/waiting.js"
 import { useChild, usePractice } from "../queries.js"
 import { readCourse } from "../reading.js"
 
@@ -29,7 +30,7 @@ export function ChildPage({ childId }: { readonly childId: string }) {
       </>
     )
   }
-  if (!child.data || !practice.data) return <p className="soft">Loading</p>
+  if (!child.data || !practice.data) return <Waiting for="the child’s record" />
   return <ChildOf view={child.data} practice={practice.data} />
 }
 

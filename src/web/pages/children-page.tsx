@@ -5,6 +5,7 @@ import type { ChildRow } from "../../server/contract/child.js"
 import { failureInWords } from "../client.js"
 import { ageInWords } from "../format.js"
 import { PageHeading } from "../parts/page-heading.js"
+import { useLate } from "../parts/waiting.js"
 import { useChildren, usePractice } from "../queries.js"
 import { dutyTiming, findingInWords, growthInWords } from "../words.js"
 import { AddChild } from "./add-child.js"
@@ -15,6 +16,8 @@ export function ChildrenPage({ search, page }: { readonly search: string; readon
   const asked = useDeferredValue(typed.trim())
   const list = useChildren({ search: asked, page })
   const practice = usePractice()
+  const failure = list.error ?? practice.error
+  const late = useLate(!failure && (!list.data || !practice.data || list.isPlaceholderData))
   const [adding, setAdding] = useState(false)
   const searchBox = useRef<HTMLInputElement>(null)
   const rows = useRef<HTMLTableSectionElement>(null)
@@ -42,7 +45,7 @@ export function ChildrenPage({ search, page }: { readonly search: string; readon
       <div className="page-head">
         <PageHeading title="Children" />
         <span className="soft" role="status">
-          {list.data && countInWords(list.data.total, asked)}
+          {late ? "Reading the list …" : list.data && countInWords(list.data.total, asked)}
         </span>
         <div className="actions">
           <button type="button" className="primary" onClick={() => setAdding(true)}>
@@ -67,7 +70,7 @@ export function ChildrenPage({ search, page }: { readonly search: string; readon
           <kbd>/</kbd> search · <kbd>↑</kbd> <kbd>↓</kbd> row · <kbd>Enter</kbd> open
         </span>
       </search>
-      {list.isError && <p className="form-fault">{failureInWords(list.error)}</p>}
+      {failure && <p className="form-fault">{failureInWords(failure)}</p>}
       {list.data && practice.data && (
         <section className="card list" aria-label="Children">
           <table>

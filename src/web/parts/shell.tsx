@@ -5,11 +5,12 @@ import { LoginPage } from "../pages/login-page.js"
 import { useLogOut, useSession } from "../queries.js"
 import { Cautions } from "./cautions.js"
 import { Disclosure } from "./disclosure.js"
+import { Waiting } from "./waiting.js"
 
 /** What stands around every page: the menu, the person, and the cautions. Without a session, the log-in. */
 export function Shell() {
   const session = useSession()
-  if (session.isPending) return <p className="page soft">Loading</p>
+  if (session.isPending) return <Waiting for="the practice" />
   if (session.isError) return <p className="page form-fault">{failureInWords(session.error)}</p>
   if (session.data === null) return <LoginPage />
   return <Pages session={session.data} />

@@ -10,6 +10,9 @@ const LIMITED: readonly (readonly [EyeField, Limit, (eye: EyeExamination) => num
   ["refraction", limits.sphereD, (eye) => eye.refraction?.sphere],
   ["refraction", limits.cylinderD, (eye) => eye.refraction?.cylinder],
   ["pupil", limits.pupilMm, (eye) => eye.pupil?.photopic],
+  ["pupilDim", limits.pupilMm, (eye) => eye.pupil?.mesopic],
+  ["cornea", limits.corneaRadiusMm, (eye) => eye.corneaRadius?.flat],
+  ["cornea", limits.corneaRadiusMm, (eye) => eye.corneaRadius?.steep],
   ["accommodation", limits.accommodationD, (eye) => eye.accommodation?.dioptres],
   ["acuityFar", limits.acuityLogMAR, (eye) => eye.acuity?.distanceLogMAR],
   ["acuityNear", limits.acuityLogMAR, (eye) => eye.acuity?.nearLogMAR],
@@ -17,13 +20,15 @@ const LIMITED: readonly (readonly [EyeField, Limit, (eye: EyeExamination) => num
 
 /** Figures outside what the record takes, such as a length of 2.41 or 241 mm, at their fields. */
 export function limitFaults(visit: Visit): readonly DraftFault[] {
-  return EYES.flatMap((eye) =>
-    LIMITED.flatMap(([field, limit, pick]) => {
+  return EYES.flatMap((eye) => {
+    const found = LIMITED.flatMap(([field, limit, pick]) => {
       const value = visit[eye] && pick(visit[eye])
       if (value === undefined || (value >= limit.low && value <= limit.high)) return []
       return [{ eye, field, message: `must be ${limitInWords(limit)}, not ${value}` }]
-    }),
-  )
+    })
+    // A field of two figures is told of once, with the first that is out.
+    return found.filter(({ field }, index) => found.findIndex((other) => other.field === field) === index)
+  })
 }
 
 /** The visit without the figures at fault, so that the rest can still be looked at. */
@@ -46,6 +51,8 @@ const PARTS: Readonly<Record<EyeField, keyof EyeExamination>> = {
   accommodation: "accommodation",
   acuityFar: "acuity",
   acuityNear: "acuity",
+  cornea: "corneaRadius",
+  pupilDim: "pupil",
 }
 
 /** The field that a path of the server's answer speaks of, e.g. "right.axialLength.mm"; null when it is none of an eye. */
@@ -53,6 +60,7 @@ export function fieldAtPath(path: string): { readonly eye: Eye; readonly field: 
   const [eye, part, detail] = path.replace(/^visit\./, "").split(".")
   if (eye !== "right" && eye !== "left") return null
   if (part === "acuity") return { eye, field: detail === "nearLogMAR" ? "acuityNear" : "acuityFar" }
+  if (part === "pupil") return { eye, field: detail === "mesopic" ? "pupilDim" : "pupil" }
   const field = (Object.keys(PARTS) as EyeField[]).find((key) => PARTS[key] === part)
   return field ? { eye, field } : null
 }

@@ -1,4 +1,4 @@
-import type { ReactNode } from "react"
+import { type ReactNode, useId, useState } from "react"
 import { symptomWords } from "../../chart/words.js"
 import type { Check } from "../../engine/assessment.js"
 import type {
@@ -14,7 +14,15 @@ import { capitalised, sentence } from "../format.js"
 import { Choices, Field } from "../parts/field.js"
 import type { DraftFault } from "./examination.js"
 import type { FieldNote } from "./field-notes.js"
-import { ASKED_SYMPTOMS, type EyeField, type VisitDraft, withEyeField } from "./visit-draft.js"
+import { keepMoreOpen, keptMoreOpen } from "./kept-draft.js"
+import {
+  ASKED_SYMPTOMS,
+  type EyeField,
+  hasMore,
+  MORE_FIELDS,
+  type VisitDraft,
+  withEyeField,
+} from "./visit-draft.js"
 
 interface TableProps {
   readonly draft: VisitDraft
@@ -112,6 +120,39 @@ export function ExaminationTable(props: TableProps) {
       <Row {...props} field="acuityFar" label="Acuity, far" unit="logMAR or 20/25" />
       <Row {...props} field="acuityNear" label="Acuity, near" unit="logMAR or 20/25" />
       <Symptoms draft={draft} onChange={onChange} />
+      <More {...props} />
+    </div>
+  )
+}
+
+/** What only some practices measure; opened once it stays open on this computer, and whatever is filled is in view. */
+function More(props: TableProps) {
+  const { draft, faults } = props
+  const [wanted, setWanted] = useState(() => keptMoreOpen() || hasMore(draft))
+  const id = useId()
+  const open = wanted || faults.some(({ field }) => MORE_FIELDS.some((more) => more === field))
+  const toggle = () => {
+    setWanted(!open)
+    keepMoreOpen(!open)
+  }
+  return (
+    <div className="more">
+      <button type="button" className="link" aria-expanded={open} aria-controls={id} onClick={toggle}>
+        {open ? "Fewer measurements" : "More measurements"}
+      </button>{" "}
+      {!open && (
+        <span className="soft small">
+          {hasMore(draft) ? "with figures that are not shown" : "corneal radii, pupil in dim light"}
+        </span>
+      )}
+      <div id={id}>
+        {open && (
+          <>
+            <Row {...props} field="cornea" label="Cornea" unit="mm, both radii, as 7.85 7.70" />
+            <Row {...props} field="pupilDim" label="Pupil, dim" unit="mm, in dim light" />
+          </>
+        )}
+      </div>
     </div>
   )
 }

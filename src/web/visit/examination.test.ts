@@ -43,6 +43,22 @@ describe("a visit as typed", () => {
   })
 })
 
+describe("the radii of the cornea", () => {
+  const read = (cornea: string) => {
+    const { visit, faults } = readDraft({ ...empty, right: { ...EMPTY_EYE, cornea } })
+    return faults[0]?.message ?? visit.right?.corneaRadius
+  }
+  it.each(["7.85 7.70", "7,70 7,85", "7.70/7.85", " 7.85; 7.7 "])(
+    "%j: the larger one is the flat one",
+    (text) => {
+      expect(read(text)).toEqual({ flat: 7.85, steep: 7.7 })
+    },
+  )
+  it.each(["7.85", "7.85 7.70 7.6", "43.50 D"])("%j is refused with an example", (text) => {
+    expect(read(text)).toBe("must be two radii in mm, flat and steep, such as 7.85 7.70")
+  })
+})
+
 describe("correcting a stored visit", () => {
   const stored: Visit = {
     date: "2026-09-08",
@@ -57,12 +73,18 @@ describe("correcting a stored visit", () => {
   it("opened and saved unchanged, stays as it was", () => {
     expect(readDraft(draftOf(stored, USUAL_INSTRUMENTS), stored)).toEqual({ visit: stored, faults: [] })
   })
-  it("keeps what the form does not ask for when a length is corrected", () => {
+  it("keeps everything else when a length is corrected", () => {
     const draft = draftOf(stored, USUAL_INSTRUMENTS)
     const { visit } = readDraft({ ...draft, right: { ...draft.right, length: "24.1" } }, stored)
     expect(visit.right?.axialLength).toMatchObject({ mm: 24.1, readings: 1 })
     expect(visit.right?.corneaRadius).toEqual({ flat: 7.85, steep: 7.7 })
     expect(visit.right?.pupil?.mesopic).toBe(5.9)
+  })
+  it("takes out the radii and the dim pupil that were emptied", () => {
+    const draft = draftOf(stored, USUAL_INSTRUMENTS)
+    const { visit } = readDraft({ ...draft, right: { ...draft.right, cornea: "", pupilDim: "" } }, stored)
+    expect(visit.right?.corneaRadius).toBeUndefined()
+    expect(visit.right?.pupil).toEqual({ photopic: 4.1 })
   })
 })
 

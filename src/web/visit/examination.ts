@@ -57,15 +57,18 @@ function readEye(input: {
     return undefined
   }
   const photopic = take("pupil", readNumber(typed.pupil))
+  const mesopic = take("pupilDim", readNumber(typed.pupilDim))
+  const corneaRadius = take("cornea", readCornea(typed.cornea))
   const dioptres = take("accommodation", readNumber(typed.accommodation))
   const distanceLogMAR = take("acuityFar", readAcuity(typed.acuityFar))
   const nearLogMAR = take("acuityNear", readAcuity(typed.acuityNear))
-  const pupil = withoutUndefined({ ...base?.pupil, photopic })
+  const pupil = withoutUndefined({ photopic, mesopic })
   const acuity = withoutUndefined({ distanceLogMAR, nearLogMAR })
   return withoutUndefined({
     ...base,
     axialLength: take("length", readLength(typed.length, draft, base?.axialLength)),
     refraction: take("refraction", readRefraction(typed.refraction, draft)),
+    corneaRadius,
     pupil: hasAny(pupil) ? pupil : undefined,
     accommodation: dioptres === undefined ? undefined : { dioptres, method: draft.accommodationMethod },
     acuity: hasAny(acuity) ? acuity : undefined,
@@ -111,6 +114,16 @@ function readRefraction(text: string, draft: VisitDraft): Reading<EyeExamination
 /** The faults of a prescription without the path that leads to them: they stand at their field. */
 export function prescriptionFault(problems: readonly Problem[]): string {
   return withMinusSigns(problems.map(({ message }) => message.replace(/^refraction\.?/, "")).join("; "))
+}
+
+/** Two radii in either order: the larger one is the flat one by its very meaning. */
+function readCornea(text: string): Reading<EyeExamination["corneaRadius"]> {
+  const words = text.split(/[\s;/]+/).filter((word) => word !== "")
+  if (words.length === 0) return { value: undefined }
+  const [first, second, ...more] = words.map(parseNumber)
+  if (first == null || second == null || more.length > 0)
+    return { fault: "must be two radii in mm, flat and steep, such as 7.85 7.70" }
+  return { value: { flat: Math.max(first, second), steep: Math.min(first, second) } }
 }
 
 function readNumber(text: string): Reading<number> {

@@ -59,6 +59,21 @@ describe("notes under the other fields", () => {
   })
 })
 
+describe("notes under the folded fields", () => {
+  it("give AL/CR beside the radii, and say what it waits for", () => {
+    const cornea = (length: string) =>
+      texts(fieldNotes(typed(slowedCourse, { length, cornea: "7.70 7.90" })).cornea)
+    expect(cornea("23.40")).toEqual(["flat 7.90, steep 7.70 · AL/CR 3.00"])
+    expect(cornea("")).toEqual(["flat 7.90, steep 7.70 · AL/CR once the length is entered"])
+  })
+  it("look again at a pupil that is smaller in dim light", () => {
+    const notes = (pupilDim: string) =>
+      fieldNotes(typed(slowedCourse, { pupil: "4.5", pupilDim })).pupilDim ?? []
+    expect(notes("4.1").map(({ caution }) => caution)).toEqual([true])
+    expect(notes("6.2")).toEqual([])
+  })
+})
+
 describe("if saved now", () => {
   it("gives a growth state from the draft that the page did not have", () => {
     const { reading, visit } = typed(firstVisitCourse, { length: "24.33" })

@@ -4,6 +4,7 @@ import type { CalendarDate, Course, Eye, EyeExamination, Visit } from "../../eng
 import { forecast } from "../../engine/forecast.js"
 import { lengthSdMm } from "../../engine/growth/observations.js"
 import { snellenFromLogMAR } from "../../engine/optics/acuity.js"
+import { corneaRadiusRatio } from "../../engine/optics/cornea-radius-ratio.js"
 import { sphericalEquivalent } from "../../engine/optics/spherical-equivalent.js"
 import { logMAR } from "../../engine/units.js"
 import { evidence } from "../../evidence/index.js"
@@ -49,6 +50,11 @@ export function fieldNotes(input: NoteInput): Readonly<Partial<Record<EyeField, 
     }),
     acuityFar: acuityNotes(input, examination, (eye) => eye.acuity?.distanceLogMAR),
     acuityNear: acuityNotes(input, examination, (eye) => eye.acuity?.nearLogMAR),
+    cornea: corneaNotes(examination),
+    pupilDim: [
+      ...changeNote(input, examination, { pick: (eye) => eye.pupil?.mesopic, digits: 1 }),
+      ...narrowerInTheDark(examination),
+    ],
   }
 }
 
@@ -117,6 +123,22 @@ function refractionNotes(input: NoteInput, examination: EyeExamination): readonl
     { text: `${signed(now, 2)} D spherical equivalent${change}` },
     ...(unanswered ? [{ text: "with or without cycloplegia?", caution: true }] : []),
   ]
+}
+
+/** The ratio stands beside the radii it comes from; without a length, what it waits for. */
+function corneaNotes({ axialLength, corneaRadius }: EyeExamination): readonly FieldNote[] {
+  if (!corneaRadius) return []
+  const radii = `flat ${fixed(corneaRadius.flat, 2)}, steep ${fixed(corneaRadius.steep, 2)}`
+  const ratio = axialLength
+    ? `AL/CR ${fixed(corneaRadiusRatio({ axialLengthMm: axialLength.mm, corneaRadius }), 2)}`
+    : "AL/CR once the length is entered"
+  return [{ text: `${radii} · ${ratio}` }]
+}
+
+function narrowerInTheDark({ pupil }: EyeExamination): readonly FieldNote[] {
+  if (pupil?.photopic === undefined || pupil.mesopic === undefined) return []
+  if (pupil.mesopic >= pupil.photopic) return []
+  return [{ text: "smaller than in bright light: are the two exchanged?", caution: true }]
 }
 
 function changeNote(

@@ -1,9 +1,10 @@
 import type { Instruments, VisitDraft } from "./visit-draft.js"
-import { USUAL_INSTRUMENTS } from "./visit-draft.js"
+import { EMPTY_EYE, USUAL_INSTRUMENTS } from "./visit-draft.js"
 
 /** What the browser keeps between visits to the form. A full or forbidden store costs convenience, never the entry. */
 
 const INSTRUMENTS_KEY = "lengthwise.instruments"
+const MORE_KEY = "lengthwise.more-measurements"
 const draftKey = (name: string): string => `lengthwise.draft.${name}`
 
 export function keepDraft(name: string, draft: VisitDraft): void {
@@ -13,7 +14,13 @@ export function keepDraft(name: string, draft: VisitDraft): void {
 /** The draft left behind, or null. Anything that does not look like one (an older form) is not used. */
 export function keptDraft(name: string): VisitDraft | null {
   const kept = take(draftKey(name))
-  return looksLikeDraft(kept) ? kept : null
+  if (!looksLikeDraft(kept)) return null
+  // A form of before may have had fewer fields.
+  return {
+    ...kept,
+    right: { ...EMPTY_EYE, ...kept.right },
+    left: { ...EMPTY_EYE, ...kept.left },
+  }
 }
 
 export function dropDraft(name: string): void {
@@ -34,6 +41,13 @@ export function keptInstruments(): Instruments | null {
   const kept = take(INSTRUMENTS_KEY)
   return isRecord(kept) ? { ...USUAL_INSTRUMENTS, ...kept } : null
 }
+
+/** Whether the folded measurements were open last. */
+export function keepMoreOpen(open: boolean): void {
+  put(MORE_KEY, open)
+}
+
+export const keptMoreOpen = (): boolean => take(MORE_KEY) === true
 
 function put(key: string, value: unknown): void {
   try {

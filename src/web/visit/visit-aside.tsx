@@ -147,4 +147,6 @@ const FIELD_WORDS = {
   accommodation: "accommodation",
   acuityFar: "far acuity",
   acuityNear: "near acuity",
+  cornea: "cornea",
+  pupilDim: "pupil in dim light",
 } as const

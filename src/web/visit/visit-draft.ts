@@ -1,14 +1,15 @@
-import type {
-  AccommodationMethod,
-  CalendarDate,
-  Course,
-  Eye,
-  EyeExamination,
-  LengthMethod,
-  RefractionMethod,
-  Symptom,
-  SymptomKind,
-  Visit,
+import {
+  type AccommodationMethod,
+  type CalendarDate,
+  type Course,
+  EYES,
+  type Eye,
+  type EyeExamination,
+  type LengthMethod,
+  type RefractionMethod,
+  type Symptom,
+  type SymptomKind,
+  type Visit,
 } from "../../engine/course.js"
 
 /** One eye of a visit as typed: text, so that nothing is lost while it is not yet right. */
@@ -19,6 +20,9 @@ export interface EyeDraft {
   readonly accommodation: string
   readonly acuityFar: string
   readonly acuityNear: string
+  /** Both radii, flat and steep, in either order. */
+  readonly cornea: string
+  readonly pupilDim: string
 }
 
 export type EyeField = keyof EyeDraft
@@ -47,7 +51,15 @@ export const EMPTY_EYE: EyeDraft = {
   accommodation: "",
   acuityFar: "",
   acuityNear: "",
+  cornea: "",
+  pupilDim: "",
 }
+
+/** Measured by some practices only: folded away until wanted. */
+export const MORE_FIELDS = ["cornea", "pupilDim"] as const satisfies readonly EyeField[]
+
+export const hasMore = (draft: VisitDraft): boolean =>
+  EYES.some((eye) => MORE_FIELDS.some((field) => draft[eye][field].trim() !== ""))
 
 export const USUAL_INSTRUMENTS: Instruments = {
   lengthMethod: "optical-biometry",
@@ -111,6 +123,8 @@ function eyeDraftOf(eye: EyeExamination | undefined): EyeDraft {
     accommodation: text(eye?.accommodation?.dioptres),
     acuityFar: text(eye?.acuity?.distanceLogMAR),
     acuityNear: text(eye?.acuity?.nearLogMAR),
+    cornea: eye?.corneaRadius ? `${eye.corneaRadius.flat} ${eye.corneaRadius.steep}` : "",
+    pupilDim: text(eye?.pupil?.mesopic),
   }
 }
 

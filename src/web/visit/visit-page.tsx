@@ -6,6 +6,7 @@ import type { PracticeAnswer } from "../../server/contract/practice.js"
 import { failureInWords } from "../client.js"
 import { leaveMessage } from "../flash.js"
 import { PageHeading } from "../parts/page-heading.js"
+import { Waiting } from "../parts/waiting.js"
 import { useChild, usePractice } from "../queries.js"
 import { readCourse } from "../reading.js"
 import { growthLine } from "../words.js"
@@ -33,7 +34,7 @@ export function VisitPage({
       </>
     )
   }
-  if (!child.data || !practice.data) return <p className="soft">Loading</p>
+  if (!child.data || !practice.data) return <Waiting for="the child’s record" />
   return <VisitOf view={child.data} practice={practice.data} corrects={corrects} />
 }
 
