@@ -9,20 +9,10 @@ import type {
   Rate,
 } from "../engine/assessment.js"
 import type { Child, Eye } from "../engine/course.js"
-import { centileInWords } from "./centile-words.js"
+import { GRADE_WORDS } from "../engine/reference/grade-words.js"
+import { centileInWords, fixed, inDigits, percent, sentence } from "../engine/words.js"
 import { dutyText } from "./duty-text.js"
-import { GRADES } from "./grades.js"
-import {
-  ageInWords,
-  CAUTION,
-  dateInWords,
-  fixed,
-  inDigits,
-  paragraph,
-  percent,
-  section,
-  sentence,
-} from "./words.js"
+import { ageInWords, CAUTION, dateInWords, paragraph, section } from "./words.js"
 
 /**
  * An assessment as it is read aloud: the growth first, then what can be said of the treatment, the figures of each eye,
@@ -172,7 +162,7 @@ function eyeTexts({ right, left }: Assessment["eyes"]): readonly string[] {
 function positionSentence(position: Position): string {
   if ("refused" in position) return `No centile: ${position.refused}.`
   const { centile, reference, grade, note } = position
-  return `Among peers: ${centileInWords(centile)}, by ${reference}, grade ${grade}: ${note ?? GRADES[grade]}.`
+  return `Among peers: ${typeof centile === "number" ? "centile " : ""}${centileInWords(centile)}, by ${reference}, grade ${grade}: ${note ?? GRADE_WORDS[grade]}.`
 }
 
 function eyeText(eye: Eye, figures: EyeAssessment, { silent }: { readonly silent: boolean }): string {

@@ -1,6 +1,7 @@
 import type { Duty } from "../engine/assessment.js"
 import type { CalendarDate } from "../engine/course.js"
-import { counted, dateInWords, daysBetween, sentence } from "./words.js"
+import { counted, sentence } from "../engine/words.js"
+import { dateInWords, daysBetween } from "./words.js"
 
 /**
  * A duty as a sentence.

@@ -1,15 +1,7 @@
 import { describe, expect, it } from "vitest"
-import { ageInWords, dateInWords, fixed, paragraph, percent, section, sentence } from "./words.js"
+import { ageInWords, dateInWords, paragraph, section } from "./words.js"
 
-describe("figures in words", () => {
-  it("never says minus nothing", () => {
-    expect(fixed(-0.001)).toBe("0.00")
-  })
-
-  it("does not call a small chance none, nor a large one certain", () => {
-    expect([0, 0.001, 0.5, 0.999, 1].map(percent)).toEqual(["0 %", "under 1 %", "50 %", "over 99 %", "100 %"])
-  })
-
+describe("words of a terminal", () => {
   it("counts completed months of age", () => {
     expect(ageInWords({ born: "2017-03-14", on: "2026-04-13" })).toBe("9 years and 0 months")
     expect(ageInWords({ born: "2017-03-14", on: "2026-04-14" })).toBe("9 years and 1 month")
@@ -18,11 +10,6 @@ describe("figures in words", () => {
 
   it("says a date as it is spoken", () => {
     expect(dateInWords("2026-01-09")).toBe("9 January 2026")
-  })
-
-  it("ends a sentence once", () => {
-    expect(sentence("too early")).toBe("Too early.")
-    expect(sentence("Is a sign lost?")).toBe("Is a sign lost?")
   })
 
   it("breaks lines at a hundred columns and indents each", () => {

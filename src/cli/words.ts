@@ -1,7 +1,8 @@
 import { dayNumber } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
+import { counted } from "../engine/words.js"
 
-/** Figures and dates as they are read aloud from a terminal. */
+/** Dates and paragraphs as they are read aloud from a terminal. */
 
 const MONTHS = [
   "January",
@@ -24,23 +25,6 @@ export function dateInWords(date: CalendarDate): string {
   return `${day} ${MONTHS[(month ?? 1) - 1]} ${year}`
 }
 
-/** Fixed decimals, never "-0.00". */
-export function fixed(value: number, decimals = 2): string {
-  const text = value.toFixed(decimals)
-  return Number(text) === 0 ? (0).toFixed(decimals) : text
-}
-
-/** Up to four digits that count, no trailing zeros: 0.272, 1.03, 12. */
-export const inDigits = (value: number): string => String(Number(value.toPrecision(4)))
-
-/** Whole per cent; a share that only rounds to nothing or all is not said to be it. */
-export function percent(share: number): string {
-  const rounded = Math.round(100 * share)
-  if (rounded === 0 && share > 0) return "under 1 %"
-  if (rounded === 100 && share < 1) return "over 99 %"
-  return `${rounded} %`
-}
-
 /** "9 years and 10 months", completed. */
 export function ageInWords({ born, on }: { readonly born: CalendarDate; readonly on: CalendarDate }): string {
   const [from, to] = [born, on].map((date) => date.split("-").map(Number)) as [number[], number[]]
@@ -50,8 +34,6 @@ export function ageInWords({ born, on }: { readonly born: CalendarDate; readonly
   return `${counted(Math.floor(months / 12), "year")} and ${counted(months % 12, "month")}`
 }
 
-export const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? "" : "s"}`
-
 export const daysBetween = ({
   from,
   to,
@@ -59,12 +41,6 @@ export const daysBetween = ({
   readonly from: CalendarDate
   readonly to: CalendarDate
 }): number => dayNumber(to) - dayNumber(from)
-
-/** A sentence from words that may lack a capital or a full stop. */
-export function sentence(words: string): string {
-  const text = words.charAt(0).toUpperCase() + words.slice(1)
-  return /[.?!]$/.test(text) ? text : `${text}.`
-}
 
 const WIDTH = 100
 

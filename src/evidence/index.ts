@@ -3,12 +3,11 @@
  * from and the citations they rest on. Trials, duties, safety norms and the full registers are in
  * treatments.ts, clinical.ts and sources.ts, apart so that a bundle takes only what it shows.
  */
-import { deepFreeze } from "./freeze.js"
-import { citations } from "./generated/citations.js"
 import { growthParameters } from "./parameters/growth-2026-11-25.js"
 import { emmetropicCurve, references } from "./references.js"
-import type { Evidence, Source } from "./types.js"
+import type { Evidence } from "./types.js"
 
+export { citationOf } from "./citations.js"
 export { growthParameters } from "./parameters/growth-2026-11-25.js"
 export { emmetropicCurve, infancyMean, references } from "./references.js"
 export { table, tables } from "./tables.js"
@@ -20,10 +19,3 @@ export const evidence: Evidence = Object.freeze({
   emmetropic: emmetropicCurve,
   references,
 })
-
-const byId = new Map(deepFreeze(citations).map((source) => [source.id, source]))
-
-/** The citation behind a parameter or effect, e.g. "treatments/yam2019"; undefined for the word "assumption". */
-export function citationOf(id: string): Source | undefined {
-  return byId.get(id)
-}

@@ -3,8 +3,7 @@ import {
   ageInWords,
   completedMonths,
   intervalInWords,
-  odds,
-  percent,
+  inWords,
   sentence,
   signed,
   withMinusSigns,
@@ -22,22 +21,17 @@ describe("figures", () => {
   it("turns only hyphens before a digit into minus signs", () => {
     expect(withMinusSigns("-2.25 -0.50 x 180, push-up")).toBe("−2.25 −0.50 x 180, push-up")
   })
-  it("does not round a small chance to none", () => {
-    expect(percent(0.004)).toBe("under 1 %")
-    expect(percent(0)).toBe("0 %")
-    expect(percent(0.997)).toBe("over 99 %")
-  })
-  it("writes odds with the larger side first", () => {
-    expect(odds(2.31)).toBe("2.3 : 1")
-    expect(odds(0.05)).toBe("20 : 1")
-    expect(odds(0)).toBe("over 1000 : 1")
-  })
 })
 
 describe("a phrase of the engine", () => {
   it("becomes a sentence with its dates in words", () => {
     expect(sentence("the eye has -2.00 D on 2026-03-10, 6-month review")).toBe(
       "The eye has −2.00 D on 10 Mar 2026, 6-month review.",
+    )
+  })
+  it("keeps a date that is part of a name", () => {
+    expect(inWords("parameters growth-2026-11-25 of 2026-11-25")).toBe(
+      "parameters growth-2026-11-25 of 25 Nov 2026",
     )
   })
   it("keeps its own question mark", () => {

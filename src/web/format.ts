@@ -1,6 +1,9 @@
 import { dateWords, fixed } from "../chart/words.js"
 import { dayNumber, dayNumberOrNull, yearsBetween } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
+import { sentence as inSentence } from "../engine/words.js"
+
+export { capitalised, odds, percent } from "../engine/words.js"
 
 /** How figures and dates are written on the pages. A true minus sign is used: a hyphen is not read aloud. */
 
@@ -16,19 +19,6 @@ export function signed(value: number, decimals: number): string {
 /** Text that came from elsewhere with hyphens for minus, e.g. a printed prescription. */
 export function withMinusSigns(text: string): string {
   return text.replace(/(?<!\w)-(?=\d)/g, MINUS)
-}
-
-/**
- * A share as whole per cent. A share that only rounds to nothing or to everything is not said to be it.
- *
- * @example
- * percent(0.004) // => "under 1 %"
- */
-export function percent(share: number): string {
-  const rounded = Math.round(share * 100)
-  if (rounded === 0 && share > 0) return "under 1 %"
-  if (rounded === 100 && share < 1) return "over 99 %"
-  return `${rounded} %`
 }
 
 /** "Mar 2026" */
@@ -56,25 +46,9 @@ export function intervalInWords({ from, to }: { from: CalendarDate; to: Calendar
   return `${Math.max(1, Math.round((dayNumber(to) - dayNumber(from)) / 7))} weeks`
 }
 
-/**
- * A likelihood ratio as odds, the larger side first.
- *
- * @example
- * odds(2.31) // => "2.3 : 1"
- */
-export function odds(likelihoodRatio: number): string {
-  const ratio = likelihoodRatio >= 1 ? likelihoodRatio : 1 / likelihoodRatio
-  if (!Number.isFinite(ratio) || ratio > 1000) return "over 1000 : 1"
-  return `${ratio >= 10 ? Math.round(ratio) : Number(ratio.toFixed(1))} : 1`
-}
-
 /** A kind written with hyphens, as words: "length-review" becomes "length review". */
 export function kindInWords(kind: string): string {
   return kind.replaceAll("-", " ")
-}
-
-export function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }
 
 function year(date: CalendarDate): number {
@@ -96,9 +70,13 @@ function monthOf(date: CalendarDate): string {
  * sentence("-2.00 D stood on 2026-03-10") // => "−2.00 D stood on 10 Mar 2026."
  */
 export function sentence(phrase: string): string {
-  const dated = phrase.replace(/\b\d{4}-\d{2}-\d{2}\b/g, (date) =>
+  return inSentence(inWords(phrase))
+}
+
+/** Words of the engine as the pages write them: dates in words, true minus signs. */
+export function inWords(text: string): string {
+  const dated = text.replace(/(?<![\w-])\d{4}-\d{2}-\d{2}\b/g, (date) =>
     dayNumberOrNull(date) === null ? date : dateWords(date),
   )
-  const text = capitalised(withMinusSigns(dated))
-  return /[.?!]$/.test(text) ? text : `${text}.`
+  return withMinusSigns(dated)
 }

@@ -18,7 +18,7 @@ export interface CourseReading {
 }
 
 /** Forecasts are drawn to the end of the natural curve at most. */
-const FORECAST_TO_AGE = 18
+export const FORECAST_TO_AGE = 18
 
 export function readCourse(
   course: Course,

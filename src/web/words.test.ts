@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest"
 import type { Finding, GrowthVerdict } from "../engine/assessment.js"
 import {
-  centileInWords,
   certaintyInWords,
   dutyTiming,
   earliestAnswerSentence,
@@ -106,12 +105,5 @@ describe("a duty", () => {
     expect(dutyTiming({ ...duty, state: "open" }, "2026-11-01")).toBe(
       "due 6 Nov 2026, open until 20 Nov 2026",
     )
-  })
-})
-
-describe("a centile", () => {
-  it("is whole, or the reference's own words", () => {
-    expect(centileInWords(90.169)).toBe("90")
-    expect(centileInWords("below p3")).toBe("below p3")
   })
 })

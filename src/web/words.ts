@@ -112,8 +112,3 @@ export function growthLine(assessment: Pick<Assessment, "growth">): string {
     ? GROWTH_WORDS[state]
     : capitalised(`${GROWTH_WORDS[state]}, ${fixed(mmPerYear, 2)} mm per year`)
 }
-
-/** A whole centile; the reference's own words where it gives no number, such as "below p3". */
-export function centileInWords(centile: number | string): string {
-  return typeof centile === "number" ? String(Math.round(centile)) : centile
-}

@@ -194,17 +194,19 @@ describe("lengthwise assess", () => {
   it("shows with --why the inputs, the formula in words, parameters with their sources, and the grade", async () => {
     const { stdout } = await commandLine([...slowed, "--why"])
     expect(stdout).toContain("Length on 2025-01-10: right 24.12 mm (5 readings, optical-biometry)")
-    expect(stdout).toMatch(/f is the growth less\s+emmetropic growth/)
+    expect(stdout).toMatch(/f\s+is\s+the\s+growth\s+less\s+emmetropic\s+growth/)
     expect(stdout).toContain("seasonAmplitude: 0.25 (no SD given). Source: progression/fujiwara2012")
-    expect(stdout).toContain("withheldFraction of atropine-0.05: 0.45 (SD 0.15)")
+    expect(stdout).toContain("share of natural growth withheld by atropine 0.05 %: 0.45 (SD 0.15)")
     expect(stdout).toMatch(/grade [ABC] \(/)
   })
 
   it("gives the same explanation in JSON", async () => {
     const { why } = json(await commandLine([...slowed, "--why", "--json"]))
     expect(why.map(({ title }: { title: string }) => title)).toEqual([
-      "Why this growth?",
-      "Why this about the treatment?",
+      "Why this growth state?",
+      "Why this answer about the treatment?",
+      "Why this position among peers?",
+      "Why these duties?",
     ])
     expect(why[0].sources.length).toBeGreaterThan(5)
   })

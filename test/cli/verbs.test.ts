@@ -112,7 +112,7 @@ describe("lengthwise centile", () => {
 
   it("shows with --why the table, its grade and how it was read", async () => {
     const { stdout } = await commandLine([...centile, "--reference", "olsm-al", "--why"])
-    expect(stdout).toMatch(/olsm-al, grade B \(fit to show with its limits\)/)
+    expect(stdout).toMatch(/olsm-al, grade B \(to be read with its limits\)/)
   })
 })
 

@@ -1,14 +1,20 @@
 import { assess } from "../../engine/assess.js"
-import type { CalendarDate } from "../../engine/course.js"
+import type { Assessment, Duty } from "../../engine/assessment.js"
+import type { CalendarDate, Course } from "../../engine/course.js"
 import { duties, nextDuty } from "../../engine/protocol/duties.js"
 import { standardProtocol } from "../../engine/protocol/standard.js"
+import { defaultSettings } from "../../engine/settings.js"
+import { dutiesWhy } from "../../engine/why/duties.js"
+import { findingWhy } from "../../engine/why/finding.js"
+import { growthWhy } from "../../engine/why/growth.js"
+import { eyesPositionWhy } from "../../engine/why/position.js"
+import type { Why } from "../../engine/why/why.js"
 import { evidence } from "../../evidence/index.js"
 import { assessmentText } from "../assessment-text.js"
-import { assessmentWhys } from "../assessment-why.js"
 import { courseInput } from "../course-input.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson, toldProblems } from "../told.js"
-import { whyText } from "../why.js"
+import { sourceRegister, whyText } from "../why-text.js"
 
 export interface AssessArguments {
   readonly file: string
@@ -25,10 +31,31 @@ export async function run(args: AssessArguments, io: Io): Promise<ExitCode> {
   const { course, asOf, notes, inFile } = input
   const found = assess({ course, asOf, evidence })
   const assessment = { ...found, checks: [...notes, ...found.checks.map(inFile)] }
-  const next = nextDuty(duties({ course, protocol: standardProtocol, today: asOf }))
-  const why = args.why ? await assessmentWhys({ course, assessment, evidence }) : undefined
+  const owed = duties({ course, protocol: standardProtocol, today: asOf })
+  const next = nextDuty(owed)
+  const why = args.why ? await whys({ course, assessment, owed }) : undefined
   if (json) return toldJson({ ...assessment, nextDuty: next, ...(why && { why }) }, io)
   io.out(assessmentText({ child: course.child, assessment, next }))
   if (why) io.out(why.map(whyText).join(""))
   return 0
+}
+
+/** One explanation for each question: the growth, apart from it the treatment, the position among peers, what is owed. */
+async function whys({
+  course,
+  assessment,
+  owed,
+}: {
+  readonly course: Course
+  readonly assessment: Assessment
+  readonly owed: readonly Duty[]
+}): Promise<readonly Why[]> {
+  const sourceOf = await sourceRegister()
+  const assessed = { course, assessment, evidence, settings: defaultSettings, sourceOf }
+  return [
+    growthWhy(assessed),
+    findingWhy(assessed),
+    eyesPositionWhy(assessed),
+    dutiesWhy({ duties: owed, protocol: standardProtocol, asOf: assessment.asOf }),
+  ]
 }

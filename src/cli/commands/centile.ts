@@ -1,17 +1,17 @@
 import type { Position } from "../../engine/assessment.js"
 import type { Ancestry, Sex } from "../../engine/course.js"
 import { chooseReference } from "../../engine/reference/choose-reference.js"
+import { GRADE_WORDS } from "../../engine/reference/grade-words.js"
 import { position } from "../../engine/reference/position.js"
+import { positionWhy } from "../../engine/why/position.js"
+import { centileInWords, fixed, inDigits } from "../../engine/words.js"
 import { references } from "../../evidence/index.js"
-import type { Reference } from "../../evidence/types.js"
 import { limitInWords, limits } from "../../interop/course/limits.js"
 import { problem } from "../../interop/course/problem.js"
-import { centileInWords } from "../centile-words.js"
-import { GRADES } from "../grades.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson, toldProblems } from "../told.js"
-import { tableOf, whyText, withSources } from "../why.js"
-import { fixed, inDigits, paragraph } from "../words.js"
+import { sourceRegister, whyText } from "../why-text.js"
+import { paragraph } from "../words.js"
 
 export interface CentileArguments {
   readonly al: number
@@ -30,8 +30,14 @@ export async function run(args: CentileArguments, io: Io): Promise<ExitCode> {
   if (problems.length > 0) return toldProblems(problems, { io, json })
   const chosen = referenceOf(args)
   const placed = placedOn(chosen, args)
+  const { al: mm, age: ageYears, sex, ancestry } = args
   const why = args.why
-    ? await centileWhy(args, "reference" in chosen ? chosen.reference : undefined)
+    ? positionWhy({
+        placed: [{ what: "this length", mm, ageYears, position: placed }],
+        child: { sex, ancestry },
+        references,
+        sourceOf: await sourceRegister(),
+      })
     : undefined
   if (json) return toldJson({ ...placed, ...(why && { why }) }, io)
   io.out(positionText(placed, args))
@@ -86,44 +92,10 @@ function positionText(placed: Position, { al, age, sex }: CentileArguments): str
   }
   const child = sex === "female" ? "girls" : "boys"
   const z = placed.z === null ? "" : ` (z ${fixed(placed.z)})`
-  const { reference, grade, note } = placed
+  const { reference, grade, note, centile } = placed
+  const number = typeof centile === "number" ? "centile " : ""
   return paragraph(
-    `${inDigits(al)} mm stands at ${centileInWords(placed.centile)} of ${child} of ${inDigits(age)} years${z}, by ${reference}, grade ${grade}: ${note ?? GRADES[grade]}.`,
+    `${inDigits(al)} mm stands at ${number}${centileInWords(centile)} of ${child} of ${inDigits(age)} years${z}, by ${reference}, grade ${grade}: ${note ?? GRADE_WORDS[grade]}.`,
     0,
   )
-}
-
-const centileWhy = ({ al, age, sex, ancestry }: CentileArguments, reference: Reference | undefined) =>
-  withSources({
-    title: "Why this centile?",
-    inputs: [
-      ["Axial length", `${al} mm`],
-      ["Age", `${age} years`],
-      ["Sex", sex],
-      ["Ancestry", ancestry ?? "not given, taken as European"],
-      ["Reference", reference?.id ?? "none fits"],
-    ],
-    formula: [
-      shapeInWords(reference),
-      "Outside the ages and sexes of a reference, or when it is of grade D, the answer is a refusal with its reason.",
-      "A reference is not a target: a myopic eye on the 50th centile is still myopic.",
-      ...(reference === undefined ? [] : [reference.note]),
-    ],
-    parameters: [],
-    tables: reference === undefined ? [] : [tableOf(reference)],
-  })
-
-function shapeInWords(reference: Reference | undefined): string {
-  switch (reference?.shape) {
-    case "lms":
-      return "With L, M and S of the age and sex, z is ((length / M) to the power L, less 1) divided by L times S; the centile is the normal share below z."
-    case "normal":
-      return "With mean and SD of the age and sex, z is the length less the mean, divided by the SD; the centile is the normal share below z."
-    case "centiles":
-      return "z is interpolated between the printed centiles, each at its own z; beyond the outermost centile only that is said."
-    case "split-normal":
-      return "z is the distance from the median, divided by the SD of that side as its outer centile gives it."
-    case undefined:
-      return "No reference at hand fits this child, and a child is never placed on the table of another population in silence."
-  }
 }

@@ -5,13 +5,15 @@ import { duties } from "../../engine/protocol/duties.js"
 import type { Protocol } from "../../engine/protocol/protocol.js"
 import { protocolProblems } from "../../engine/protocol/protocol-problems.js"
 import { standardProtocol } from "../../engine/protocol/standard.js"
+import { dutiesWhy } from "../../engine/why/duties.js"
+import { sentence } from "../../engine/words.js"
 import { WHOLE_FILE } from "../../interop/course/problem.js"
 import { courseInput } from "../course-input.js"
 import { dutyText } from "../duty-text.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson, toldProblems } from "../told.js"
-import { whyText, withSources } from "../why.js"
-import { counted, dateInWords, paragraph, section, sentence } from "../words.js"
+import { whyText } from "../why-text.js"
+import { dateInWords, paragraph, section } from "../words.js"
 
 export interface DueArguments {
   readonly file: string
@@ -34,7 +36,7 @@ export async function run(args: DueArguments, io: Io): Promise<ExitCode> {
   const { course, asOf, notes } = input
   const { protocol } = chosen
   const owed = duties({ course, protocol, today: asOf })
-  const why = args.why ? await dueWhy({ asOf, protocol }) : undefined
+  const why = args.why ? dutiesWhy({ duties: owed, protocol, asOf }) : undefined
   if (json) {
     const named = { id: protocol.id, version: protocol.version, source: protocol.source }
     return toldJson({ asOf, protocol: named, duties: owed, checks: notes, ...(why && { why }) }, io)
@@ -99,26 +101,3 @@ function dutiesText(owed: readonly Duty[], asOf: CalendarDate): string {
     ),
   ).join("")
 }
-
-const dueWhy = ({ asOf, protocol }: { readonly asOf: CalendarDate; readonly protocol: Protocol }) =>
-  withSources({
-    title: "Why these duties?",
-    inputs: [
-      ["As of", asOf],
-      ["Protocol", `${protocol.title}, version ${protocol.version} (${protocol.source})`],
-      ...protocol.steps.map(
-        (step) =>
-          [
-            step.title,
-            `${counted(step.offsetMonths, "month")} from ${step.anchor.replaceAll("-", " ")}, from ${counted(step.windowDaysBefore, "day")} before to ${counted(step.windowDaysAfter, "day")} after`,
-          ] as const,
-      ),
-    ],
-    formula: [
-      "Each step is counted in calendar months from its anchor (start, restart, stop or last visit) and may be done within its window.",
-      "It is done when visits within its reach measured everything it asks for; open within its window, overdue once the window has closed, missed when measuring now would serve a later step.",
-      "Consent and a bottle in date are owed while a treatment needs them.",
-    ],
-    parameters: [],
-    tables: [],
-  })

@@ -1,15 +1,17 @@
+import { assess } from "../../engine/assess.js"
 import type { EyeForecast, Fan, Forecast } from "../../engine/assessment.js"
 import { ageYears } from "../../engine/calendar.js"
 import { type CalendarDate, EYES } from "../../engine/course.js"
 import { forecast } from "../../engine/forecast.js"
+import { forecastWhy } from "../../engine/why/forecast.js"
+import { fixed, inDigits, percent, sentence } from "../../engine/words.js"
 import { evidence } from "../../evidence/index.js"
 import { problem } from "../../interop/course/problem.js"
-import { lengthInputs } from "../assessment-why.js"
 import { courseInput } from "../course-input.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson, toldProblems } from "../told.js"
-import { growthParameters, whyText, withSources } from "../why.js"
-import { CAUTION, dateInWords, fixed, inDigits, paragraph, percent, section, sentence } from "../words.js"
+import { sourceRegister, whyText } from "../why-text.js"
+import { CAUTION, dateInWords, paragraph, section } from "../words.js"
 
 export interface ForecastArguments {
   readonly file: string
@@ -32,17 +34,13 @@ export async function run(args: ForecastArguments, io: Io): Promise<ExitCode> {
   }
   const ahead = forecast({ course, asOf, evidence, toAgeYears: toAge })
   const why = args.why
-    ? await withSources({
-        title: "Why this forecast?",
-        inputs: [...lengthInputs(course, asOf), ["To age", `${toAge} years`]],
-        formula: [
-          "Natural growth for this age, sex and population is run on from the last length, times the child's own pace as the measurements tell it, with the season and the irregularity of growth.",
-          "Untreated: no treatment from this day on. As treated: the treatment of this day is carried on, and withholds the share of natural growth that the trials and the child's own figures support.",
-          "Each line of the fan is the length that the stated share of such children stays below.",
-          "The chance of 26 mm is for the longer eye; the chance of -6 D for the more myopic eye, from its last refraction and the growth still to come times dioptres per mm.",
-        ],
-        parameters: growthParameters(evidence, course.treatments),
-        tables: [],
+    ? forecastWhy({
+        course,
+        forecast: ahead,
+        toAgeYears: toAge,
+        beliefs: assess({ course, asOf, evidence }).beliefs,
+        evidence,
+        sourceOf: await sourceRegister(),
       })
     : undefined
   if (json) return toldJson({ ...ahead, checks: notes, ...(why && { why }) }, io)

@@ -1,17 +1,11 @@
 import { METHOD_VERSION } from "../../engine/method.js"
 import { defaultSettings } from "../../engine/settings.js"
+import { effectParameter, growthParameters } from "../../engine/why/model-parameters.js"
+import { citations, tableOf } from "../../engine/why/why.js"
 import { evidence } from "../../evidence/index.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson } from "../told.js"
-import {
-  citations,
-  effectAsParameter,
-  growthParameters,
-  parameterText,
-  sourceText,
-  tableOf,
-  tableText,
-} from "../why.js"
+import { parameterText, sourceRegister, sourceText, tableText } from "../why-text.js"
 import { CAUTION, paragraph, section } from "../words.js"
 
 export interface MethodArguments {
@@ -21,9 +15,12 @@ export interface MethodArguments {
 /** What this program reckons with: version, every parameter with its source, every reference with its grade. */
 export async function run({ json = false }: MethodArguments, io: Io): Promise<ExitCode> {
   const { growth, emmetropic, references } = evidence
-  const parameters = growthParameters(evidence)
-  const effects = growth.effects.map(effectAsParameter)
-  const sources = await citations([...parameters, ...effects].flatMap(({ source }) => source))
+  const parameters = growthParameters(growth)
+  const effects = growth.effects.map(effectParameter)
+  const sources = citations(
+    [...parameters, ...effects].flatMap(({ source }) => source),
+    await sourceRegister(),
+  )
   const tables = [emmetropic, ...references].map(tableOf)
   if (json) {
     return toldJson(

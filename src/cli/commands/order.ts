@@ -1,10 +1,11 @@
 import { compoundingOrder } from "../../engine/compounding/compounding-order.js"
-import { uspSolutionLimits, usualTransfers } from "../../engine/compounding/limits.js"
 import type { Problem } from "../../engine/problem.js"
+import { orderWhy } from "../../engine/why/order.js"
+import { counted, inDigits } from "../../engine/words.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson, toldProblems } from "../told.js"
-import { whyText, withSources } from "../why.js"
-import { counted, inDigits, paragraph, section } from "../words.js"
+import { sourceRegister, whyText } from "../why-text.js"
+import { paragraph, section } from "../words.js"
 
 export interface OrderArguments {
   readonly concentration: number
@@ -19,17 +20,19 @@ export interface OrderArguments {
 /** How a strength is made from stock, line by line, for a pharmacist to check. */
 export async function run(args: OrderArguments, io: Io): Promise<ExitCode> {
   const { json = false } = args
-  const order = compoundingOrder({
-    concentrationPercent: args.concentration,
-    stockPercent: args.stock,
-    bottles: args.bottles,
-    volumeMl: args.volumeMl,
-    smallestVolumeMl: args.smallestVolumeMl,
-  })
+  const {
+    concentration: concentrationPercent,
+    stock: stockPercent,
+    bottles,
+    volumeMl,
+    smallestVolumeMl,
+  } = args
+  const request = { concentrationPercent, stockPercent, bottles, volumeMl, smallestVolumeMl }
+  const order = compoundingOrder(request)
   if (order.kind === "refused") {
     return toldProblems(order.problems.map(asOption), { io, json })
   }
-  const why = args.why ? await orderWhy(args) : undefined
+  const why = args.why ? orderWhy(request, await sourceRegister()) : undefined
   if (json) return toldJson({ ...order, ...(why && { why }) }, io)
   const { steps, finalPercent, low95Percent, high95Percent, withinLimits, limitsPercent } = order
   io.out(
@@ -76,53 +79,3 @@ const OPTIONS: Readonly<Record<string, string>> = {
   volumeMl: "--volume-ml",
   smallestVolumeMl: "--smallest-volume-ml",
 }
-
-const orderWhy = ({ concentration, stock, bottles, volumeMl, smallestVolumeMl }: OrderArguments) =>
-  withSources({
-    title: "Why these steps?",
-    inputs: [
-      ["Strength ordered", `${concentration} % w/v`],
-      ["Strength of the stock", `${stock} % w/v`],
-      ["Bottles", `${bottles} of ${volumeMl} mL`],
-      [
-        "Smallest volume measured",
-        smallestVolumeMl === undefined
-          ? `${usualTransfers.smallestVolumeMl} mL (${usualTransfers.source})`
-          : `${smallestVolumeMl} mL`,
-      ],
-    ],
-    formula: [
-      "Strength times volume is the same before and after diluting (C1 V1 = C2 V2).",
-      "Where one transfer would be smaller than the measuring device allows, an intermediate strength is made first.",
-      "Every measured volume may be off by its tolerance; the errors are independent, each weighs with the diluent's share of its step, and they add as squares to the interval of the final strength.",
-      "The check follows the milligrams that each step carries over, another way to the same strength.",
-      `Limits: ${uspSolutionLimits.lowPercentOfLabel} to ${uspSolutionLimits.highPercentOfLabel} % of the label (evidence ${uspSolutionLimits.source}).`,
-    ],
-    parameters: [
-      {
-        name: "smallestVolumeMl",
-        value: usualTransfers.smallestVolumeMl,
-        unit: "mL",
-        sd: null,
-        source: [usualTransfers.source],
-        note: "A pharmacy's own setting, by --smallest-volume-ml.",
-      },
-      {
-        name: "toleranceFraction",
-        value: usualTransfers.toleranceFraction,
-        unit: "1",
-        sd: null,
-        source: [usualTransfers.source],
-        note: "95 % limit of the error of one measured volume, as a share of it.",
-      },
-      {
-        name: "readableMl",
-        value: usualTransfers.readableMl,
-        unit: "mL",
-        sd: null,
-        source: [usualTransfers.source],
-        note: "Volumes are given to this graduation.",
-      },
-    ],
-    tables: [],
-  })

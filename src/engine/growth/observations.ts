@@ -3,6 +3,7 @@ import { ageYears } from "../calendar.js"
 import type { AxialLength, CalendarDate, Course, Eye, Refraction } from "../course.js"
 import { EYES } from "../course.js"
 import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
+import { realTreatments } from "../protocol/treatment-course.js"
 
 /** One figure that bears on the growth of one eye. Ages in years, lengths in mm, refractions in dioptres. */
 export interface Observation {
@@ -60,10 +61,7 @@ export function observations({
   parameters: GrowthParameters
 }): readonly Observation[] {
   const { values } = parameters
-  const firstTreated = (course.treatments ?? [])
-    .filter((t) => t.kind !== "none")
-    .map((t) => t.from)
-    .sort()[0]
+  const firstTreated = realTreatments(course)[0]?.from
   const devices = new Map<string, number>()
   const found: Observation[] = []
   // By date, whatever the order of the file: the first instrument is the one that lengths are told by.

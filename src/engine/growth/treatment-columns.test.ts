@@ -62,9 +62,9 @@ describe("treatments as columns of the model", () => {
 
 describe("prior of the share withheld", () => {
   it("is what the trials report, its SD holding the doubt about the mean and the spread between children", () => {
-    const { prior, tried } = only(columns([drops("2022-01-01")]))
+    const { prior, effect: found } = only(columns([drops("2022-01-01")]))
     const { withheldFraction, withheldFractionSd } = effect("atropine-0.05")
-    expect(tried).toBe(true)
+    expect(found).toBe(effect("atropine-0.05"))
     expect(prior.mean).toBe(withheldFraction)
     expect(prior.sd).toBeCloseTo(Math.hypot(withheldFractionSd, parameters.values.withheldSpreadSd.value), 12)
   })
@@ -75,7 +75,7 @@ describe("prior of the share withheld", () => {
   ])("of $given.kind is left open: $why", ({ given }) => {
     const column = only(columns([given]))
     expect(column).toMatchObject({
-      tried: false,
+      effect: null,
       prior: { mean: 0, sd: parameters.values.unlistedTreatmentSd.value },
     })
     expect(column.note).toMatch(/left open/)

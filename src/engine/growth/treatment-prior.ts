@@ -1,12 +1,12 @@
-import type { GrowthParameters } from "../../evidence/types.js"
+import type { GrowthParameters, TreatmentEffect } from "../../evidence/types.js"
 import type { Treatment } from "../course.js"
 
 /** What is believed of a treatment, or of several given together, before this child's own figures. */
 export interface TreatmentPrior {
   /** Withheld fraction of one child: mean, and SD of the average and of the spread between children together. */
   readonly prior: { readonly mean: number; readonly sd: number }
-  /** False when no trial was read: then nothing can be tested, only left open. */
-  readonly tried: boolean
+  /** The trial effect it is taken from; null when no trial was read: then nothing can be tested, only left open. */
+  readonly effect: TreatmentEffect | null
   readonly note?: string
 }
 
@@ -43,13 +43,13 @@ export function treatmentPrior(parts: readonly Treatment[], parameters: GrowthPa
   if (!best || (parts.length === 1 && singles[0] === undefined)) {
     return {
       prior: { mean: 0, sd: parameters.values.unlistedTreatmentSd.value },
-      tried: false,
+      effect: null,
       note: "no trial of this treatment at this strength was read, so its effect is left open",
     }
   }
   return {
     prior: { mean: best.withheldFraction, sd: Math.hypot(best.withheldFractionSd, spread) },
-    tried: true,
+    effect: best,
     ...(parts.length > 1 && !combined
       ? { note: "no trial of this combination was read; the larger single effect is used, never a sum" }
       : {}),

@@ -11,7 +11,7 @@ export interface Weighing {
 }
 
 export function weighing(study: Study): Weighing | null {
-  if (!study.tested?.tried || study.lengths.length === 0) return null
+  if (!study.tested?.effect || study.lengths.length === 0) return null
   const doesNothing = posterior(study.factored, withheldPrior(study.model, study.tested.key))
   return {
     works: study.posterior,
@@ -48,7 +48,7 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
   }
   const cannot = { state: "cannot-tell-yet", treatment: tested.label } as const
   const notes = tested.note ? [tested.note] : []
-  if (!tested.tried) return { ...cannot, ...open, reasons: notes }
+  if (!tested.effect) return { ...cannot, ...open, reasons: notes }
   if (study.myopia === "not-myopic") {
     return {
       ...cannot,

@@ -40,13 +40,7 @@ export function ByEighteenCard({ reading }: { readonly reading: CourseReading })
         </table>
       )}
       <p className="soft small">
-        <WhyButton
-          about="How the chances by 18 were found"
-          answer={async () => {
-            const { forecastWhy } = await import("../why/forecast-why.js")
-            return forecastWhy(reading)
-          }}
-        />
+        <WhyButton about="How the chances by 18 were found" question="forecast" reading={reading} />
       </p>
     </section>
   )

@@ -1,4 +1,5 @@
 import { EYES } from "../../engine/course.js"
+import { GRADE_WORDS } from "../../engine/reference/grade-words.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
@@ -6,7 +7,6 @@ import { ageInWords, completedMonths } from "../format.js"
 import { PageHeading } from "../parts/page-heading.js"
 import type { CourseReading } from "../reading.js"
 import { treatmentsOn } from "../treatments-on.js"
-import { gradeInWords } from "../why/why.js"
 import { WhyButton } from "../why/why-button.js"
 import { girlOrBoy } from "../words.js"
 
@@ -33,15 +33,9 @@ export function ChildHeading({
       <p className="soft">
         {facts.join(" · ")} ·{" "}
         {reference
-          ? `reference: ${reference.population}, ${gradeInWords(reference.grade)}`
+          ? `reference: ${reference.population}, grade ${reference.grade}, ${GRADE_WORDS[reference.grade]}`
           : "no reference for a position among peers"}{" "}
-        <WhyButton
-          about="The position among peers"
-          answer={async () => {
-            const { positionWhy } = await import("../why/position-why.js")
-            return positionWhy({ eyes: assessment.eyes, references: evidence.references })
-          }}
-        />
+        <WhyButton about="The position among peers" question="position" reading={reading} />
         {course.child.ancestry === undefined || course.child.ancestry === "unstated"
           ? " · ancestry not stated"
           : ""}

@@ -3,6 +3,7 @@ import type { Duty } from "../../engine/assessment.js"
 import { nextDuty } from "../../engine/protocol/duties.js"
 import { capitalised, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
+import { WhyButton } from "../why/why-button.js"
 import { dutyTiming } from "../words.js"
 
 /** How many duties after the next one are named. */
@@ -39,7 +40,10 @@ export function DutyCard({ reading }: { readonly reading: CourseReading }) {
           ))}
         </ul>
       )}
-      <p className="soft small">By the standard protocol: common practice, no source.</p>
+      <p className="soft small">
+        By the standard protocol: common practice, no source ·{" "}
+        <WhyButton about="How the next duty was found" question="duties" reading={reading} />
+      </p>
     </section>
   )
 }

@@ -2,16 +2,16 @@ import { growthScale } from "../../chart/index.js"
 import { fixed, rangeWords } from "../../chart/words.js"
 import type { EyeAssessment } from "../../engine/assessment.js"
 import { EYES } from "../../engine/course.js"
-import { evidence } from "../../evidence/index.js"
+import { centileInWords } from "../../engine/words.js"
 import { sentence } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
 import type { CourseReading } from "../reading.js"
 import { WhyButton } from "../why/why-button.js"
-import { centileInWords, certaintyInWords, growthInWords, growthSentence } from "../words.js"
+import { certaintyInWords, growthInWords, growthSentence } from "../words.js"
 
 /** Is the eye growing slowly enough? The state first and large, then its figures. */
 export function GrowthCard({ reading }: { readonly reading: CourseReading }) {
-  const { assessment, course, settings } = reading
+  const { assessment, course } = reading
   const { growth, eyes } = assessment
   const scale = scaleOf(reading)
   const certainty = certaintyInWords(growth)
@@ -51,13 +51,7 @@ export function GrowthCard({ reading }: { readonly reading: CourseReading }) {
       )}
       <p className="soft small">
         {certainty && `${certainty} · `}
-        <WhyButton
-          about="How the growth state was found"
-          answer={async () => {
-            const { growthWhy } = await import("../why/growth-why.js")
-            return growthWhy({ course, assessment, evidence, settings })
-          }}
-        />
+        <WhyButton about="How the growth state was found" question="growth" reading={reading} />
       </p>
     </section>
   )

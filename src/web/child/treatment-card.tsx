@@ -2,7 +2,6 @@ import { useMemo, useState } from "react"
 import { answerScale } from "../../chart/index.js"
 import type { Chance } from "../../engine/assessment.js"
 import { treatmentName } from "../../engine/treatment-name.js"
-import { evidence } from "../../evidence/index.js"
 import { capitalised, monthAndYear, percent } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
 import type { CourseReading } from "../reading.js"
@@ -14,7 +13,7 @@ import { assessedAsIfTreated, POSSIBLE_TREATMENTS, USUAL_TREATMENT } from "./pos
 
 /** Is it the treatment? Apart from the first question, and often not to be told in one child. */
 export function TreatmentCard({ reading }: { readonly reading: CourseReading }) {
-  const { assessment, course, settings } = reading
+  const { assessment, course } = reading
   const { finding, chances } = assessment
   const untreated = finding.state === "no-treatment"
   const ended = !untreated && treatmentsOn(course, reading.today).length === 0
@@ -46,10 +45,8 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
         {finding.lean && open && `leans to ${findingInWords(finding.lean).toLowerCase()} · `}
         <WhyButton
           about="How the answer about the treatment was found"
-          answer={async () => {
-            const { findingWhy } = await import("../why/finding-why.js")
-            return findingWhy({ course, assessment, evidence, settings })
-          }}
+          question="finding"
+          reading={reading}
         />
       </p>
     </section>

@@ -1,20 +1,22 @@
-import { citationOf } from "../../evidence/index.js"
-import { capitalised } from "../format.js"
-import { citedSources, gradeInWords, sourceInWords, valueInWords, type Why } from "./why.js"
+import { GRADE_WORDS } from "../../engine/reference/grade-words.js"
+import type { Why } from "../../engine/why/why.js"
+import { capitalised, inWords } from "../format.js"
+import { nameInWords, sourceInWords, valueInWords } from "./parameter-in-words.js"
 
 export function WhyAnswer({ why }: { readonly why: Why }) {
-  const sources = citedSources(why.parameters)
+  const { inputs, formula, parameters, sources, tables } = why
+  const listed = sources.map(({ id }) => id)
   return (
     <div className="why">
       <section>
         <h3>What went in</h3>
         <dl className="pairs">
-          {why.inputs.map(([label, value], index) => (
+          {inputs.map(([label, value], index) => (
             // Two visits may carry the same label; the order is fixed, so the index is a sound key.
             // biome-ignore lint/suspicious/noArrayIndexKey: see above
             <div key={index}>
-              <dt>{capitalised(label)}</dt>
-              <dd>{value}</dd>
+              <dt>{capitalised(inWords(label))}</dt>
+              <dd>{inWords(value)}</dd>
             </div>
           ))}
         </dl>
@@ -22,21 +24,21 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
       <section>
         <h3>How it is worked out</h3>
         <ol>
-          {why.steps.map((step) => (
-            <li key={step}>{step}</li>
+          {formula.map((step) => (
+            <li key={step}>{inWords(step)}</li>
           ))}
         </ol>
       </section>
-      {why.parameters.length > 0 && (
+      {parameters.length > 0 && (
         <section>
           <h3>Parameters</h3>
           <dl className="parameters">
-            {why.parameters.map(({ name, parameter }) => (
-              <div key={name}>
-                <dt>{name}</dt>
+            {parameters.map((parameter) => (
+              <div key={parameter.name}>
+                <dt>{nameInWords(parameter.name)}</dt>
                 <dd>
                   <b>{valueInWords(parameter)}</b>
-                  <span className="soft"> {capitalised(sourceInWords(parameter, sources))}.</span>
+                  <span className="soft"> {capitalised(sourceInWords(parameter, listed))}.</span>
                   <p className="soft small">{parameter.note}</p>
                 </dd>
               </div>
@@ -48,48 +50,38 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
         <section>
           <h3>Sources</h3>
           <ol className="small">
-            {sources.map((id) => (
-              <SourceItem key={id} id={id} />
+            {sources.map(({ id, citation, doi, obtained, caveats }) => (
+              <li key={id}>
+                {citation}
+                {doi === null ? "" : `, doi ${doi}`}. <span className="soft">Read as: {obtained}.</span>
+                {caveats && <span className="soft"> {caveats}</span>}
+              </li>
             ))}
           </ol>
         </section>
       )}
-      {why.tables.length > 0 && (
+      {tables.length > 0 && (
         <section>
           <h3>Published tables read</h3>
-          {why.tables.map(({ provenance, grade }) => (
-            <div key={provenance.id} className="source">
+          {tables.map((table) => (
+            <div key={table.id} className="source">
               <p>
-                <b>{provenance.title}</b>
+                <b>{table.title}</b>
               </p>
               <p className="soft small">
-                {provenance.authors}
-                {provenance.year === null ? "" : `, ${provenance.year}`}
-                {provenance.doi === null ? "" : `, doi ${provenance.doi}`}. {provenance.where}.
+                {table.authors}
+                {table.year === null ? "" : `, ${table.year}`}
+                {table.doi === null ? "" : `, doi ${table.doi}`}. {table.where}.
               </p>
               <p className="small">
-                {gradeInWords(grade)}; {provenance.population}; n {provenance.n}; ages {provenance.ageRange};{" "}
-                {provenance.device}. How the numbers were obtained: {provenance.obtained}.
+                Grade {table.grade}, {GRADE_WORDS[table.grade]}; {table.population}; n {table.n}; ages{" "}
+                {table.ageRange}; {table.device}. How the numbers were obtained: {table.obtained}.
               </p>
-              {provenance.notes && <p className="soft small">{provenance.notes}</p>}
+              {table.notes && <p className="soft small">{table.notes}</p>}
             </div>
           ))}
         </section>
       )}
-      {why.method && <p className="soft small">{why.method}</p>}
     </div>
-  )
-}
-
-function SourceItem({ id }: { readonly id: string }) {
-  const source = citationOf(id)
-  if (!source) return <li>{id}</li>
-  return (
-    <li>
-      {source.citation}
-      {source.doi === null ? "" : `, doi ${source.doi}`}.{" "}
-      <span className="soft">Read as: {source.obtained}.</span>
-      {source.caveats && <span className="soft"> {source.caveats}</span>}
-    </li>
   )
 }

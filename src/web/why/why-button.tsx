@@ -1,6 +1,8 @@
 import { type ComponentType, useState } from "react"
+import type { Why } from "../../engine/why/why.js"
 import { Dialog } from "../parts/dialog.js"
-import type { Why } from "./why.js"
+import type { CourseReading } from "../reading.js"
+import type { Question } from "./answers.js"
 
 interface Open {
   readonly why: Why
@@ -10,15 +12,20 @@ interface Open {
 /** A "why?" beside a figure. The answer is only put together, and its texts only loaded, when it is asked for. */
 export function WhyButton({
   about,
-  answer,
+  question,
+  reading,
 }: {
   readonly about: string
-  readonly answer: () => Promise<Why>
+  readonly question: Question
+  readonly reading: CourseReading
 }) {
   const [open, setOpen] = useState<Open | null>(null)
   const ask = async () => {
-    const [why, { WhyAnswer }] = await Promise.all([answer(), import("./why-answer.js")])
-    setOpen({ why, Answer: WhyAnswer })
+    const [{ answers }, { WhyAnswer }] = await Promise.all([
+      import("./answers.js"),
+      import("./why-answer.js"),
+    ])
+    setOpen({ why: answers[question](reading), Answer: WhyAnswer })
   }
   return (
     <>

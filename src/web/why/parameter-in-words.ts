@@ -1,0 +1,32 @@
+import type { NamedParameter } from "../../engine/why/why.js"
+import { capitalised } from "../format.js"
+
+/** A name as the parameter file has it, in words: "rateAt10MmPerYear" is "Rate at 10 mm per year". */
+export function nameInWords(name: string): string {
+  const words = name
+    .replace(/([a-z])([A-Z])/g, "$1 $2")
+    .replace(/([a-zA-Z])(\d)/g, "$1 $2")
+    .replace(/(\d)([a-zA-Z])/g, "$1 $2")
+    .toLowerCase()
+  return capitalised(words)
+}
+
+/** "0.272 mm/a, known to ±0.019" */
+export function valueInWords({ value, unit, sd }: Pick<NamedParameter, "value" | "unit" | "sd">): string {
+  const shown = `${value}${unit === "1" || unit === "" ? "" : ` ${unit}`}`
+  return sd === null ? shown : `${shown}, known to ± ${sd} (1 SD)`
+}
+
+/**
+ * Where a value comes from: the numbers of its sources in the list below it; what is no source, such as the word
+ * "assumption", as it stands, with the range that was tried.
+ */
+export function sourceInWords(
+  { source, rangeTried }: Pick<NamedParameter, "source" | "rangeTried">,
+  listed: readonly string[],
+): string {
+  const numbers = source.filter((id) => listed.includes(id)).map((id) => listed.indexOf(id) + 1)
+  const tried = rangeTried ? `, tried from ${rangeTried[0]} to ${rangeTried[1]}` : ""
+  const unlisted = source.filter((id) => !listed.includes(id)).map((word) => `${word}${tried}`)
+  return [...unlisted, ...(numbers.length === 0 ? [] : [`source ${numbers.join(", ")}`])].join("; ")
+}
