@@ -1,4 +1,6 @@
+import { completedMonths } from "../engine/calendar.js"
 import type { CalendarDate, SymptomKind } from "../engine/course.js"
+import { fixed as plain } from "../engine/words.js"
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
 
@@ -10,13 +12,7 @@ export function dateWords(date: CalendarDate): string {
 
 /** Completed years and months. @example ageWords({ born: "2016-03-14", on: "2025-09-12" }) // => "9 y 5 m" */
 export function ageWords({ born, on }: { born: CalendarDate; on: CalendarDate }): string {
-  const [from, to] = [born, on].map((date) => date.split("-").map(Number)) as [number[], number[]]
-  const [years, months, days] = [0, 1, 2].map((part) => (to[part] ?? 0) - (from[part] ?? 0)) as [
-    number,
-    number,
-    number,
-  ]
-  const completed = years * 12 + months - (days < 0 ? 1 : 0)
+  const completed = completedMonths({ from: born, to: on })
   return `${Math.floor(completed / 12)} y ${completed % 12} m`
 }
 
@@ -25,8 +21,7 @@ export const axisAge = (age: number) => fixed(age, Number.isInteger(age) ? 0 : 1
 
 /** A number with a true minus sign and fixed decimals. */
 export function fixed(value: number, digits: number): string {
-  const text = value.toFixed(digits)
-  return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "−")
+  return plain(value, digits).replace("-", "−")
 }
 
 export const mmWords = (mm: number) => `${fixed(mm, 2)} mm`

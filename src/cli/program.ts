@@ -1,6 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander"
 import { dayNumberOrNull } from "../engine/calendar.js"
-import type { CalendarDate } from "../engine/course.js"
+import { ANCESTRIES, type CalendarDate, SEXES } from "../engine/course.js"
 import { METHOD_VERSION } from "../engine/method.js"
 import type { ExitCode, Io } from "./io.js"
 
@@ -73,9 +73,7 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
   verb("centile", "where a length stands among peers", () => import("./commands/centile.js"))
     .requiredOption("--al <mm>", "axial length in mm", number)
     .requiredOption("--age <years>", "age in years, with decimals", number)
-    .addOption(
-      new Option("--sex <sex>", "sex of the child").choices(["female", "male"]).makeOptionMandatory(),
-    )
+    .addOption(new Option("--sex <sex>", "sex of the child").choices(SEXES).makeOptionMandatory())
     .addOption(
       new Option("--ancestry <ancestry>", "picks a reference when none is named").choices(ANCESTRIES),
     )
@@ -119,7 +117,6 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
 }
 
 const COURSE_FILE = 'course file, or "-" for stdin'
-const ANCESTRIES = ["east-asian", "european", "south-asian", "african", "other", "unstated"]
 
 const asOf = () =>
   new Option("--as-of <date>", "day the question is asked for, YYYY-MM-DD (default: today)").argParser(date)

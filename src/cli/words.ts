@@ -1,4 +1,4 @@
-import { dayNumber } from "../engine/calendar.js"
+import { completedMonths, dayNumber } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
 import { counted } from "../engine/words.js"
 
@@ -27,10 +27,7 @@ export function dateInWords(date: CalendarDate): string {
 
 /** "9 years and 10 months", completed. */
 export function ageInWords({ born, on }: { readonly born: CalendarDate; readonly on: CalendarDate }): string {
-  const [from, to] = [born, on].map((date) => date.split("-").map(Number)) as [number[], number[]]
-  const [y0 = 0, m0 = 0, d0 = 0] = from
-  const [y1 = 0, m1 = 0, d1 = 0] = to
-  const months = (y1 - y0) * 12 + (m1 - m0) - (d1 < d0 ? 1 : 0)
+  const months = completedMonths({ from: born, to: on })
   return `${counted(Math.floor(months / 12), "year")} and ${counted(months % 12, "month")}`
 }
 

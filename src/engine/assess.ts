@@ -10,6 +10,7 @@ import { type Mixture, mixtureMean, mixtureQuantile, mixtureSd } from "./numeric
 import { plannedReviews } from "./protocol/planned-reviews.js"
 import type { Protocol } from "./protocol/protocol.js"
 import { standardProtocol } from "./protocol/standard.js"
+import { realTreatments } from "./protocol/treatment-course.js"
 import { lengthPosition } from "./reference/length-position.js"
 import { chances } from "./response/chances.js"
 import { checks } from "./response/checks.js"
@@ -77,7 +78,7 @@ function refusedAssessment(
   input: { course: Course; asOf: CalendarDate; evidence: Evidence; settings: PracticeSettings },
   refused: string,
 ): Assessment {
-  const treated = (input.course.treatments ?? []).some((t) => t.kind !== "none" && t.from <= input.asOf)
+  const treated = realTreatments(input.course).some(({ from }) => from <= input.asOf)
   const eye: EyeAssessment = {
     length: null,
     rate: null,

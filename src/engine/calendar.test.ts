@@ -5,6 +5,7 @@ import {
   addMonths,
   ageYears,
   calendarDate,
+  completedMonths,
   dayNumber,
   dayNumberOrNull,
   yearsBetween,
@@ -14,6 +15,16 @@ import {
 const anyDay = fc.integer({ min: -719_162, max: 2_932_896 })
 const property = (holds: (day: number, months: number) => void) =>
   fc.assert(fc.property(anyDay, fc.integer({ min: 0, max: 400 }), holds), { seed: 11, numRuns: 3000 })
+
+describe("completed months", () => {
+  it("are complete on the same day of the month", () => {
+    const from = "2026-01-15"
+    expect(["2026-03-14", "2026-03-15"].map((to) => completedMonths({ from, to }))).toEqual([1, 2])
+  })
+  it("are less than none for an earlier day", () => {
+    expect(completedMonths({ from: "2026-03-15", to: "2026-01-15" })).toBe(-2)
+  })
+})
 
 describe("day numbers", () => {
   it("count from the first day of 1970", () => {

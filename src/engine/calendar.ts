@@ -56,6 +56,18 @@ export function yearsBetween({ from, to }: { from: CalendarDate; to: CalendarDat
 }
 
 /**
+ * Whole months from one day to another; a month is complete on the same day of the month.
+ *
+ * @example
+ * completedMonths({ from: "2026-01-15", to: "2026-03-14" }) // => 1
+ */
+export function completedMonths({ from, to }: { from: CalendarDate; to: CalendarDate }): number {
+  const [start, end] = [from, to].map((date) => toCivil(dayNumber(date))) as [Civil, Civil]
+  const months = (end.year - start.year) * 12 + end.month - start.month
+  return end.day < start.day ? months - 1 : months
+}
+
+/**
  * The same day of the month some months later. Where that month is shorter the last day of it is taken:
  * 31 August and 6 months is 28 (or 29) February, and no day is carried into March.
  *
@@ -93,7 +105,13 @@ function fromCivil(year: number, month: number, day: number): DayNumber {
   return era * 146_097 + dayOfEra - 719_468
 }
 
-function toCivil(days: DayNumber): { year: number; month: number; day: number } {
+interface Civil {
+  readonly year: number
+  readonly month: number
+  readonly day: number
+}
+
+function toCivil(days: DayNumber): Civil {
   const z = days + 719_468
   const era = Math.floor(z / 146_097)
   const dayOfEra = z - era * 146_097

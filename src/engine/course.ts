@@ -5,30 +5,39 @@
  */
 export type CalendarDate = string
 
-export type Sex = "female" | "male"
-export type Ancestry = "east-asian" | "european" | "south-asian" | "african" | "other" | "unstated"
+export const SEXES = ["female", "male"] as const
+export type Sex = (typeof SEXES)[number]
+export const ANCESTRIES = ["east-asian", "european", "south-asian", "african", "other", "unstated"] as const
+export type Ancestry = (typeof ANCESTRIES)[number]
 export type Eye = "right" | "left"
 export const EYES: readonly Eye[] = ["right", "left"]
 
-export type LengthMethod = "optical-biometry" | "ultrasound"
-export type RefractionMethod = "autorefraction" | "subjective" | "retinoscopy"
-export type AccommodationMethod = "push-up" | "retinoscopy"
-export type SymptomKind =
-  | "light-sensitivity"
-  | "near-blur"
-  | "stinging"
-  | "redness"
-  | "itching"
-  | "headache"
-  | "other"
-export type TreatmentKind =
-  | "atropine"
-  | "defocus-spectacles"
-  | "lenslet-spectacles"
-  | "dual-focus-lens"
-  | "multifocal-lens"
-  | "orthokeratology"
-  | "none"
+export const LENGTH_METHODS = ["optical-biometry", "ultrasound"] as const
+export type LengthMethod = (typeof LENGTH_METHODS)[number]
+export const REFRACTION_METHODS = ["autorefraction", "subjective", "retinoscopy"] as const
+export type RefractionMethod = (typeof REFRACTION_METHODS)[number]
+export const ACCOMMODATION_METHODS = ["push-up", "retinoscopy"] as const
+export type AccommodationMethod = (typeof ACCOMMODATION_METHODS)[number]
+export const SYMPTOM_KINDS = [
+  "light-sensitivity",
+  "near-blur",
+  "stinging",
+  "redness",
+  "itching",
+  "headache",
+  "other",
+] as const
+export type SymptomKind = (typeof SYMPTOM_KINDS)[number]
+export const TREATMENT_KINDS = [
+  "atropine",
+  "defocus-spectacles",
+  "lenslet-spectacles",
+  "dual-focus-lens",
+  "multifocal-lens",
+  "orthokeratology",
+  "none",
+] as const
+export type TreatmentKind = (typeof TREATMENT_KINDS)[number]
 
 export interface AxialLength {
   readonly mm: number

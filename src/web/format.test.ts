@@ -1,13 +1,5 @@
 import { describe, expect, it } from "vitest"
-import {
-  ageInWords,
-  completedMonths,
-  intervalInWords,
-  inWords,
-  sentence,
-  signed,
-  withMinusSigns,
-} from "./format.js"
+import { intervalInWords, inWords, monthAndYear, sentence, signed, withMinusSigns } from "./format.js"
 
 describe("figures", () => {
   it("never writes a negative zero", () => {
@@ -40,12 +32,8 @@ describe("a phrase of the engine", () => {
 })
 
 describe("dates", () => {
-  it("counts a month as complete on the same day of the month", () => {
-    expect(completedMonths({ from: "2026-01-15", to: "2026-03-14" })).toBe(1)
-    expect(completedMonths({ from: "2026-01-15", to: "2026-03-15" })).toBe(2)
-  })
-  it("says an age in completed years and months", () => {
-    expect(ageInWords({ born: "2016-05-20", on: "2026-11-25" })).toBe("10 y 6 m")
+  it("says a month and its year", () => {
+    expect(monthAndYear("2026-03-09")).toBe("Mar 2026")
   })
   it("says a short interval in weeks", () => {
     expect(intervalInWords({ from: "2026-01-01", to: "2026-01-22" })).toBe("3 weeks")

@@ -7,7 +7,6 @@ export { capitalised, odds, percent } from "../engine/words.js"
 
 /** How figures and dates are written on the pages. A true minus sign is used: a hyphen is not read aloud. */
 
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
 const MINUS = "\u2212"
 
 /** As `fixed`, with the sign always written, for changes. */
@@ -23,19 +22,7 @@ export function withMinusSigns(text: string): string {
 
 /** "Mar 2026" */
 export function monthAndYear(date: CalendarDate): string {
-  return `${monthOf(date)} ${date.slice(0, 4)}`
-}
-
-/** Completed years and months of age, as a person would say it: "10 y 6 m". */
-export function ageInWords({ born, on }: { born: CalendarDate; on: CalendarDate }): string {
-  const months = completedMonths({ from: born, to: on })
-  return `${Math.floor(months / 12)} y ${months % 12} m`
-}
-
-/** Whole months from one day to another; a month is complete on the same day of the month. */
-export function completedMonths({ from, to }: { from: CalendarDate; to: CalendarDate }): number {
-  const months = (year(to) - year(from)) * 12 + (month(to) - month(from))
-  return Number(to.slice(8, 10)) < Number(from.slice(8, 10)) ? months - 1 : months
+  return dateWords(date).replace(/^\d+ /, "")
 }
 
 /** "12 months" for a year or so, "5 months", "3 weeks": the length of an interval in words. */
@@ -49,18 +36,6 @@ export function intervalInWords({ from, to }: { from: CalendarDate; to: Calendar
 /** A kind written with hyphens, as words: "length-review" becomes "length review". */
 export function kindInWords(kind: string): string {
   return kind.replaceAll("-", " ")
-}
-
-function year(date: CalendarDate): number {
-  return Number(date.slice(0, 4))
-}
-
-function month(date: CalendarDate): number {
-  return Number(date.slice(5, 7))
-}
-
-function monthOf(date: CalendarDate): string {
-  return MONTHS[month(date) - 1] ?? date
 }
 
 /**

@@ -4,6 +4,7 @@ import { ageYears } from "../calendar.js"
 import type { CalendarDate, Course } from "../course.js"
 import { EYES } from "../course.js"
 import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
+import { realTreatments } from "../protocol/treatment-course.js"
 import { type ChildModel, childModel } from "./child-model.js"
 import { type ExpectedGrowth, emmetropicGrowthOf, naturalGrowth } from "./natural-growth.js"
 import { type Observation, observations, withinAges } from "./observations.js"
@@ -91,10 +92,7 @@ function lastBegun(columns: readonly TreatmentColumn[], age: number): TreatmentC
  * One eye at or past the cut-off is enough.
  */
 function myopiaOf(course: Course, asOf: CalendarDate, cutOffD: number): Study["myopia"] {
-  const firstTreated = (course.treatments ?? [])
-    .filter((t) => t.kind !== "none")
-    .map((t) => t.from)
-    .sort()[0]
+  const firstTreated = realTreatments(course)[0]?.from
   const refracted = course.visits
     .filter((visit) => visit.date <= asOf)
     .map((visit) => ({

@@ -1,6 +1,7 @@
 import type { GrowthParameters } from "../../evidence/types.js"
 import { ageYears } from "../calendar.js"
 import type { CalendarDate, Course, Treatment } from "../course.js"
+import { realTreatments } from "../protocol/treatment-course.js"
 import { treatmentName } from "../treatment-name.js"
 import { bottleNights } from "./bottle-nights.js"
 import { overlap, type Stretch, without } from "./stretch.js"
@@ -90,15 +91,13 @@ function prescribed(
   course: Course,
   age: (date: CalendarDate) => number,
 ): { parts: readonly Treatment[]; stretch: Stretch }[] {
-  const given = (course.treatments ?? [])
-    .filter((treatment) => treatment.kind !== "none")
-    .map((treatment) => {
-      const stretch: Stretch = [
-        age(treatment.from),
-        treatment.to ? age(treatment.to) : Number.POSITIVE_INFINITY,
-      ]
-      return { treatment, stretch }
-    })
+  const given = realTreatments(course).map((treatment) => {
+    const stretch: Stretch = [
+      age(treatment.from),
+      treatment.to ? age(treatment.to) : Number.POSITIVE_INFINITY,
+    ]
+    return { treatment, stretch }
+  })
   const edges = [...new Set(given.flatMap(({ stretch }) => stretch))].sort((a, b) => a - b)
   return edges.slice(0, -1).flatMap((from, i) => {
     const stretch: Stretch = [from, edges[i + 1] as number]

@@ -31,7 +31,7 @@ export function datedOccasions(situation: Situation): readonly Occasion[] {
         .filter(({ restartsOnChange }) => restartsOnChange)
         .map((step) => ({
           ...occasionOf({ step, anchored: change, current }),
-          title: `${step.title} after the change of strength`,
+          title: titleAfterChange(step),
         })),
     ),
   ].filter(
@@ -55,6 +55,9 @@ export function startAnchor({ current, protocol }: Situation): Anchor {
 export function stepsAnchoredAt({ protocol }: Situation, anchor: Anchor): readonly ProtocolStep[] {
   return protocol.steps.filter((step) => step.anchor === anchor)
 }
+
+/** What a step is called where it is owed again after a change of strength. */
+export const titleAfterChange = ({ title }: ProtocolStep): string => `${title} after the change of strength`
 
 export function occasionOf({
   step,

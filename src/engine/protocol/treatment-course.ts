@@ -39,7 +39,7 @@ export function currentTreatmentCourse({
 }
 
 /** Treatments that treat, in order of their start. */
-export function realTreatments(course: Course): readonly Treatment[] {
+export function realTreatments(course: Pick<Course, "treatments">): readonly Treatment[] {
   return (course.treatments ?? [])
     .filter((treatment) => treatment.kind !== "none")
     .toSorted((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0))

@@ -1,6 +1,7 @@
 import { addMonths, dayNumber } from "../calendar.js"
 import type { CalendarDate, Course, Eye } from "../course.js"
 import { EYES } from "../course.js"
+import { realTreatments } from "../protocol/treatment-course.js"
 
 /** The stretch that the question "is this eye growing slowly enough?" is asked of. */
 export interface GrowthWindow {
@@ -34,8 +35,7 @@ export function growthWindow({
   const to = dates.at(-1)
   if (first === undefined || to === undefined || first === to) return null
 
-  const lastChange = (course.treatments ?? [])
-    .filter((treatment) => treatment.kind !== "none")
+  const lastChange = realTreatments(course)
     .flatMap((treatment) => (treatment.to ? [treatment.from, treatment.to] : [treatment.from]))
     .filter((date) => date < to)
     .sort()

@@ -1,6 +1,7 @@
 import type { Duty } from "../assessment.js"
 import type { CalendarDate } from "../course.js"
 import { nextDuty } from "../protocol/duties.js"
+import { titleAfterChange } from "../protocol/occasions.js"
 import type { Anchor, Protocol, ProtocolStep } from "../protocol/protocol.js"
 import { counted } from "../words.js"
 import { type NamedParameter, type Why, type WhyInput, whyOf } from "./why.js"
@@ -25,7 +26,10 @@ export function dutiesWhy({
         ...(next === null ? [["Next duty", "nothing is owed"] as const] : nextInputs(next, protocol)),
         ...protocol.steps.map(
           (step) =>
-            [`Step ${step.id}`, `${step.title}: ${offsetInWords(step)}, ${windowInWords(step)}`] as const,
+            [
+              `Step ${step.id}`,
+              `${step.title}: ${offsetInWords(step, ANCHOR_WORDS[step.anchor])}, ${windowInWords(step)}`,
+            ] as const,
         ),
       ],
       formula: [
@@ -51,11 +55,17 @@ export function dutiesWhy({
 
 /** The duty with its dates, and the offset and window of the step it comes from. */
 function nextInputs(next: Duty, protocol: Protocol): readonly WhyInput[] {
-  const steps = protocol.steps.filter(({ title, kind }) => title === next.step && kind === next.kind)
+  const steps = protocol.steps.filter(({ kind }) => kind === next.kind)
+  const offsets = steps.flatMap((step) => {
+    if (step.title === next.step) return [{ step, offset: offsetInWords(step, ANCHOR_WORDS[step.anchor]) }]
+    if (step.restartsOnChange && titleAfterChange(step) === next.step)
+      return [{ step, offset: offsetInWords(step, "the change of strength") }]
+    return []
+  })
   const rule =
-    steps.length === 0
+    offsets.length === 0
       ? LASTING[next.kind]
-      : `${either(steps.map(offsetInWords))}, ${either(steps.map(windowInWords))}`
+      : `${either(offsets.map(({ offset }) => offset))}, ${either(offsets.map(({ step }) => windowInWords(step)))}`
   return [
     ["Next duty", `${next.step}: due ${next.due}, from ${next.opens} to ${next.closes}, ${next.state}`],
     ...(rule === undefined ? [] : [["Counted as", rule] as const]),
@@ -80,10 +90,8 @@ const ANCHOR_WORDS: Readonly<Record<Anchor, string>> = {
   "last-visit-off-treatment": "the last visit off treatment",
 }
 
-function offsetInWords({ offsetMonths, anchor }: ProtocolStep): string {
-  const place = ANCHOR_WORDS[anchor]
-  return offsetMonths === 0 ? `at ${place}` : `${counted(offsetMonths, "month")} from ${place}`
-}
+const offsetInWords = ({ offsetMonths }: ProtocolStep, anchor: string): string =>
+  offsetMonths === 0 ? `at ${anchor}` : `${counted(offsetMonths, "month")} from ${anchor}`
 
 const windowInWords = ({ windowDaysBefore, windowDaysAfter }: ProtocolStep): string =>
   `from ${counted(windowDaysBefore, "day")} before to ${counted(windowDaysAfter, "day")} after`

@@ -136,6 +136,30 @@ describe("the duties", () => {
       "6 months from the start or 6 months from the restart, from 30 days before to 30 days after",
     )
   })
+  it("say what a check after a change of strength is counted from", () => {
+    const drops = (from: string, concentrationPercent: number, to: string | null = null) =>
+      ({ from, to, kind: "atropine", concentrationPercent }) as const
+    const changed: Course = {
+      ...atSix,
+      treatments: [drops("2026-01-10", 0.01, "2026-05-10"), drops("2026-05-10", 0.05)],
+      consents: [0.01, 0.05].map((concentrationPercent) => ({
+        date: "2026-01-02",
+        covers: { kind: "atropine", concentrationPercent },
+      })),
+      supplies: [{ opened: "2026-05-10", concentrationPercent: 0.05, beyondUse: "2026-12-01" }],
+      visits: [{ date: "2026-01-09", right: { axialLength: { mm: 24 } }, left: { axialLength: { mm: 24 } } }],
+    }
+    const why = dutiesWhy({
+      duties: duties({ course: changed, protocol: standardProtocol, today: "2026-06-05" }).filter(
+        ({ step }) => step.includes("change of strength"),
+      ),
+      protocol: standardProtocol,
+      asOf: "2026-06-05",
+    })
+    expect(inputOf(why, "Counted as")).toBe(
+      "1 month from the change of strength, from 10 days before to 20 days after",
+    )
+  })
   it("say what a consent is counted from, which belongs to no step", () => {
     const why = owedTo({ ...atSix, consents: [] }, "2026-01-05")
     expect(inputOf(why, "Next duty")).toMatch(/^consent to lenslet spectacles/)

@@ -1,12 +1,12 @@
 import { z } from "zod"
-import type {
-  AccommodationMethod,
-  Ancestry,
-  LengthMethod,
-  RefractionMethod,
-  Sex,
-  SymptomKind,
-  TreatmentKind,
+import {
+  ACCOMMODATION_METHODS,
+  ANCESTRIES,
+  LENGTH_METHODS,
+  REFRACTION_METHODS,
+  SEXES,
+  SYMPTOM_KINDS,
+  TREATMENT_KINDS,
 } from "../../engine/course.js"
 import { type Limit, limitInWords, limits } from "./limits.js"
 
@@ -17,40 +17,6 @@ import { type Limit, limitInWords, limits } from "./limits.js"
  * the whole sentence. Optional fields may be absent or null.
  */
 export const COURSE_FILE_VERSION = 1
-
-const ancestries = ["east-asian", "european", "south-asian", "african", "other", "unstated"] as const
-const sexes = ["female", "male"] as const
-const lengthMethods = ["optical-biometry", "ultrasound"] as const
-const refractionMethods = ["autorefraction", "subjective", "retinoscopy"] as const
-const accommodationMethods = ["push-up", "retinoscopy"] as const
-const symptomKinds = [
-  "light-sensitivity",
-  "near-blur",
-  "stinging",
-  "redness",
-  "itching",
-  "headache",
-  "other",
-] as const
-const treatmentKinds = [
-  "atropine",
-  "defocus-spectacles",
-  "lenslet-spectacles",
-  "dual-focus-lens",
-  "multifocal-lens",
-  "orthokeratology",
-  "none",
-] as const
-
-// The lists above and the engine's types must name the same things; a difference is a compile error here.
-type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never
-true satisfies Same<(typeof ancestries)[number], Ancestry>
-true satisfies Same<(typeof sexes)[number], Sex>
-true satisfies Same<(typeof lengthMethods)[number], LengthMethod>
-true satisfies Same<(typeof refractionMethods)[number], RefractionMethod>
-true satisfies Same<(typeof accommodationMethods)[number], AccommodationMethod>
-true satisfies Same<(typeof symptomKinds)[number], SymptomKind>
-true satisfies Same<(typeof treatmentKinds)[number], TreatmentKind>
 
 interface Meaning {
   readonly title: string
@@ -88,7 +54,7 @@ const axialLength = object({
     title: "Readings",
     description: "How many readings the mean is of.",
   }),
-  method: optional(oneOf(lengthMethods), {
+  method: optional(oneOf(LENGTH_METHODS), {
     title: "Method",
     description: "How the length was measured; read as optical biometry when absent, and said so.",
   }),
@@ -115,7 +81,7 @@ const refraction = object({
     title: "Cycloplegic",
     description: "Whether accommodation was relaxed by drops.",
   }),
-  method: optional(oneOf(refractionMethods), {
+  method: optional(oneOf(REFRACTION_METHODS), {
     title: "Method",
     description: "How the refraction was found.",
   }),
@@ -156,7 +122,7 @@ const eye = object({
         title: "Amplitude of accommodation, D",
         description: "Amplitude in dioptres.",
       }),
-      method: optional(oneOf(accommodationMethods), {
+      method: optional(oneOf(ACCOMMODATION_METHODS), {
         title: "Method",
         description: "How the amplitude was found.",
       }),
@@ -179,7 +145,7 @@ const eye = object({
 })
 
 const symptom = object({
-  kind: required(oneOf(symptomKinds), { title: "Symptom", description: "What the child notices." }),
+  kind: required(oneOf(SYMPTOM_KINDS), { title: "Symptom", description: "What the child notices." }),
   grade: required(z.literal([0, 1, 2, 3], { error: "0, 1, 2 or 3" }), {
     title: "Grade",
     description: "0 none, 1 mild, 2 moderate, 3 severe.",
@@ -209,7 +175,7 @@ const treatment = object({
     title: "To",
     description: "First day no longer treated; null or absent while it goes on.",
   }),
-  kind: required(oneOf(treatmentKinds), { title: "Kind", description: "What the child is treated with." }),
+  kind: required(oneOf(TREATMENT_KINDS), { title: "Kind", description: "What the child is treated with." }),
   concentrationPercent: strength("Strength of the drops; needed for atropine."),
 })
 
@@ -229,7 +195,7 @@ const consent = object({
   date: required(date(), { title: "Date", description: "Day the consent was given." }),
   covers: required(
     object({
-      kind: required(oneOf(treatmentKinds), { title: "Kind", description: "Treatment agreed to." }),
+      kind: required(oneOf(TREATMENT_KINDS), { title: "Kind", description: "Treatment agreed to." }),
       concentrationPercent: strength("Highest strength agreed to."),
     }),
     { title: "Covers", description: "What was agreed to." },
@@ -245,11 +211,11 @@ export const courseSchema = object({
     object({
       id: optional(text(), { title: "Identifier", description: "The practice's own; no name is needed." }),
       born: required(date(), { title: "Born", description: "Day of birth." }),
-      sex: required(z.enum(sexes, { error: "female or male" }), {
+      sex: required(z.enum(SEXES, { error: "female or male" }), {
         title: "Sex",
         description: "Chooses the reference and the growth curve.",
       }),
-      ancestry: optional(oneOf(ancestries), {
+      ancestry: optional(oneOf(ANCESTRIES), {
         title: "Ancestry",
         description: "Picks a default reference and growth curve; never hidden.",
       }),

@@ -1,9 +1,10 @@
+import { ageWords } from "../../chart/words.js"
+import { completedMonths } from "../../engine/calendar.js"
 import { EYES } from "../../engine/course.js"
 import { GRADE_WORDS } from "../../engine/reference/grade-words.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
-import { ageInWords, completedMonths } from "../format.js"
 import { PageHeading } from "../parts/page-heading.js"
 import type { CourseReading } from "../reading.js"
 import { treatmentsOn } from "../treatments-on.js"
@@ -21,7 +22,7 @@ export function ChildHeading({
   const { child } = view
   const { course, today, assessment } = reading
   const facts = [
-    `${girlOrBoy(child.sex)}, ${ageInWords({ born: child.born, on: today })}`,
+    `${girlOrBoy(child.sex)}, ${ageWords({ born: child.born, on: today })}`,
     treatmentFact(reading),
     ...(child.number ? [`number ${child.number}`] : []),
   ]

@@ -1,17 +1,10 @@
-import type { TreatmentKind } from "../../engine/course.js"
+import { TREATMENT_KINDS, type TreatmentKind } from "../../engine/course.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { capitalised } from "../format.js"
 import { Field } from "../parts/field.js"
 import { parseNumber } from "../visit/readings.js"
 
-const KINDS: readonly TreatmentKind[] = [
-  "atropine",
-  "defocus-spectacles",
-  "lenslet-spectacles",
-  "dual-focus-lens",
-  "multifocal-lens",
-  "orthokeratology",
-]
+const KINDS = TREATMENT_KINDS.filter((kind) => kind !== "none")
 
 /** A kind of treatment and, for drops, the strength as typed. */
 export interface TypedTreatment {

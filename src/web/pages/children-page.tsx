@@ -1,9 +1,8 @@
 import { Link, useNavigate } from "@tanstack/react-router"
 import { type KeyboardEvent, useDeferredValue, useEffect, useRef, useState } from "react"
-import { dateWords, fixed } from "../../chart/words.js"
+import { ageWords, dateWords, fixed } from "../../chart/words.js"
 import type { ChildRow } from "../../server/contract/child.js"
 import { failureInWords } from "../client.js"
-import { ageInWords } from "../format.js"
 import { PageHeading } from "../parts/page-heading.js"
 import { useLate } from "../parts/waiting.js"
 import { useChildren, usePractice } from "../queries.js"
@@ -114,7 +113,7 @@ function Row({ child, today }: { readonly child: ChildRow; readonly today: strin
         </Link>
         {child.number && <span className="soft small">{child.number}</span>}
       </th>
-      <td className="age">{ageInWords({ born: child.born, on: today })}</td>
+      <td className="age">{ageWords({ born: child.born, on: today })}</td>
       <td>{child.treatment ?? <span className="soft">none</span>}</td>
       <td>
         {growth ? growthInWords(growth.state) : <span className="soft">no figure</span>}
