@@ -1,5 +1,6 @@
 import type { Problem } from "../server/contract/problem.js"
 import { failureInWords, Refused } from "./client.js"
+import { inWords } from "./format.js"
 
 /** What went wrong with a form: what belongs to a field, and what is said above all of them. */
 export interface Faults {
@@ -7,9 +8,13 @@ export interface Faults {
   readonly general: string | null
 }
 
+/** At a field only the rule is said: which field and what stands there is in view. */
+export function ruleInWords({ allowed, message }: Problem): string {
+  return inWords(allowed === "" ? message : `must be ${allowed}`)
+}
+
 /**
  * Sorts the problems of a refusal to the fields a form has; what has no field is never swallowed.
- * At a field only the rule is said: which field and what stands there is in view.
  * A problem inside a field (`covers.kind` for `covers`) counts as the field's.
  */
 export function faultsOf(error: unknown, fields: readonly string[]): Faults {
@@ -22,11 +27,11 @@ export function faultsOf(error: unknown, fields: readonly string[]): Faults {
     at: (path) =>
       error.problems
         .filter((problem) => fieldOf(problem) === path)
-        .map(({ allowed, message }) => (allowed === "" ? message : `must be ${allowed}`))
+        .map(ruleInWords)
         .join("; ") || undefined,
     general:
       homeless.length > 0
-        ? homeless.map((problem) => problem.message).join("; ")
+        ? homeless.map((problem) => inWords(problem.message)).join("; ")
         : error.problems.length > 0
           ? null
           : error.title,

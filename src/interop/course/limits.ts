@@ -43,3 +43,15 @@ export function limitInWords({ low, high, aboveLow, whole, unit }: Limit): strin
   const range = aboveLow ? `above ${low} and up to ${high}` : `from ${low} to ${high}`
   return `${thing} ${range}${unit === "" ? "" : ` ${unit}`}`
 }
+
+/**
+ * What was probably meant by a figure whose decimal point slipped by one or two places; null when nothing fits.
+ *
+ * @example
+ * slippedDecimal(241, limits.axialLengthMm) // => 24.1
+ */
+export function slippedDecimal(value: number, { low, high }: Limit): number | null {
+  if (value <= 0) return null
+  const meant = [10, 0.1, 100, 0.01].map((factor) => Number((value * factor).toPrecision(6)))
+  return meant.find((figure) => figure >= low && figure <= high) ?? null
+}

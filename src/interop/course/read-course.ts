@@ -3,7 +3,7 @@ import type { Check } from "../../engine/assessment.js"
 import type { CalendarDate, Course, EyeExamination } from "../../engine/course.js"
 import type { Problem } from "../../engine/problem.js"
 import { firstJsonFault } from "./json-position.js"
-import { LARGEST_FILE_BYTES, limits } from "./limits.js"
+import { LARGEST_FILE_BYTES, limits, slippedDecimal } from "./limits.js"
 import { pathText, problem, WHOLE_FILE } from "./problem.js"
 import { ruleProblems } from "./rules.js"
 import { COURSE_FILE_VERSION, courseSchema } from "./schema.js"
@@ -124,18 +124,14 @@ function fieldProblem(file: unknown, path: readonly PropertyKey[], allowed: stri
 
 /** A length, radius or pupil whose decimal point slipped: 2.41 and 241 for 24.1. */
 function decimalHint(path: string, value: unknown): string | undefined {
-  if (typeof value !== "number" || value <= 0) return undefined
+  if (typeof value !== "number") return undefined
   const limit = path.endsWith(".axialLength.mm")
     ? limits.axialLengthMm
     : path.includes(".corneaRadius.")
       ? limits.corneaRadiusMm
       : undefined
-  if (limit === undefined) return undefined
-  for (const factor of [10, 0.1, 100, 0.01]) {
-    const meant = Number((value * factor).toPrecision(6))
-    if (meant >= limit.low && meant <= limit.high) return `Did you mean ${meant}?`
-  }
-  return undefined
+  const meant = limit && slippedDecimal(value, limit)
+  return meant ? `Did you mean ${meant}?` : undefined
 }
 
 function firstOfEachPath(problems: readonly Problem[]): readonly Problem[] {

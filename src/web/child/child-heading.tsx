@@ -1,4 +1,4 @@
-import { ageWords } from "../../chart/words.js"
+import { ageWords, dateWords } from "../../chart/words.js"
 import { completedMonths } from "../../engine/calendar.js"
 import { EYES } from "../../engine/course.js"
 import { GRADE_WORDS } from "../../engine/reference/grade-words.js"
@@ -22,7 +22,7 @@ export function ChildHeading({
   const { child } = view
   const { course, today, assessment } = reading
   const facts = [
-    `${girlOrBoy(child.sex)}, ${ageWords({ born: child.born, on: today })}`,
+    `${girlOrBoy(child.sex)}, born ${dateWords(child.born)}, ${ageWords({ born: child.born, on: today })}`,
     treatmentFact(reading),
     ...(child.number ? [`number ${child.number}`] : []),
   ]
@@ -30,7 +30,9 @@ export function ChildHeading({
   const reference = evidence.references.find(({ id }) => id === position?.reference)
   return (
     <div className="who">
-      <PageHeading title={child.name} />
+      <PageHeading title={child.name}>
+        <bdi>{child.name}</bdi>
+      </PageHeading>
       <p className="soft">
         {facts.join(" · ")} ·{" "}
         {reference

@@ -50,7 +50,8 @@ export function GrowthCard({ reading }: { readonly reading: CourseReading }) {
         </table>
       )}
       <p className="soft small">
-        {certainty && `${certainty} · `}
+        {certainty}
+        {certainty && <span className="screen-only"> · </span>}
         <WhyButton about="How the growth state was found" question="growth" reading={reading} />
       </p>
     </section>

@@ -4,7 +4,7 @@ import { dateWords } from "../../chart/words.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { WithdrawalBody } from "../../server/contract/entry.js"
 import { faultsOf } from "../faults.js"
-import { capitalised } from "../format.js"
+import { capitalised, inWords } from "../format.js"
 import { Dialog } from "../parts/dialog.js"
 import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
@@ -48,7 +48,7 @@ export function RecordList({
                 <th scope="row">{entry.date ? dateWords(entry.date) : "–"}</th>
                 <td>{capitalised(entry.kind)}</td>
                 <td>{entry.author}</td>
-                <td>{dateWords(entry.recordedAt.slice(0, 10))}</td>
+                <td className="day">{dateWords(entry.recordedAt.slice(0, 10))}</td>
                 <td>{stateOf(entry, view)}</td>
                 <td>
                   <EntryActions
@@ -75,7 +75,7 @@ export function RecordList({
 }
 
 function stateOf(entry: Entry, view: ChildView): string {
-  const reason = entry.reason ? `: ${entry.reason}` : ""
+  const reason = entry.reason ? `: ${inWords(entry.reason)}` : ""
   if (entry.supersededBy !== null) {
     const by = view.entries.find(({ id }) => id === entry.supersededBy)
     return by?.kind === "withdrawal" ? "withdrawn" : "corrected"
@@ -137,6 +137,7 @@ function Withdraw(props: {
     <Dialog
       title={`Withdraw the ${entry.kind}${entry.date ? ` of ${dateWords(entry.date)}` : ""}`}
       onClose={onClose}
+      failure={withdraw.error}
     >
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>

@@ -42,7 +42,12 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
         </>
       )}
       <p className="soft small">
-        {finding.lean && open && `leans to ${findingInWords(finding.lean).toLowerCase()} · `}
+        {finding.lean && open && (
+          <>
+            leans to {findingInWords(finding.lean).toLowerCase()}
+            <span className="screen-only"> · </span>
+          </>
+        )}
         <WhyButton
           about="How the answer about the treatment was found"
           question="finding"

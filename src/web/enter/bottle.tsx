@@ -47,7 +47,7 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
     )
   }
   return (
-    <Dialog title="Bottle" onClose={onClose}>
+    <Dialog title="Bottle" onClose={onClose} failure={record.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row three">

@@ -40,20 +40,13 @@ export function ChangeTreatment({ view, reading, onClose, onDone }: EnterProps) 
     )
   }
   return (
-    <Dialog title="Change of a treatment" onClose={onClose}>
+    <Dialog title="Change of a treatment" onClose={onClose} failure={record.error}>
       {running.length === 0 ? (
         <p>No treatment is running. Enter the start of one instead.</p>
       ) : (
         <form className="form" onSubmit={submit} noValidate>
           <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
-          <div className="form-row">
-            <RunningChoice label="In place of" running={running} value={entryId} onChange={setEntryId} />
-            <Field label="First day of the new one" fault={faults.at("to")}>
-              {(control) => (
-                <input {...control} type="date" value={to} onChange={(event) => setTo(event.target.value)} />
-              )}
-            </Field>
-          </div>
+          <RunningChoice label="In place of" running={running} value={entryId} onChange={setEntryId} />
           <div className="form-row">
             <TreatmentFields
               label="New treatment"
@@ -62,6 +55,11 @@ export function ChangeTreatment({ view, reading, onClose, onDone }: EnterProps) 
               kindFault={faults.at("kind")}
               strengthFault={faults.at("concentrationPercent")}
             />
+            <Field label="First day" fault={faults.at("to")}>
+              {(control) => (
+                <input {...control} type="date" value={to} onChange={(event) => setTo(event.target.value)} />
+              )}
+            </Field>
           </div>
           <Field label="Why" note="Not required." fault={faults.at("reason")}>
             {(control) => (

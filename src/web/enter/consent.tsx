@@ -24,7 +24,7 @@ export function EnterConsent({ view, reading, onClose, onDone }: EnterProps) {
     })
   }
   return (
-    <Dialog title="Consent" onClose={onClose}>
+    <Dialog title="Consent" onClose={onClose} failure={record.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row">

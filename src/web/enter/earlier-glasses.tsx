@@ -54,7 +54,7 @@ export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
   }
 
   return (
-    <Dialog title="Earlier glasses" onClose={onClose} wide>
+    <Dialog title="Earlier glasses" onClose={onClose} failure={record.error} wide>
       <p className="soft small">
         Prescriptions from before the treatment are a second witness of how fast the eyes grew. Type them as
         −1.25 −0.50 x 180; where from is not required.

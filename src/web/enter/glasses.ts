@@ -98,7 +98,12 @@ export function effectInWords(before: Assessment, after: Assessment): string {
     return "There is an answer already; these glasses do not change it."
   }
   const [was, is] = [before.chances.at(-1), after.chances.at(-1)]
-  if (!was || !is) return "No review is planned by which an answer could come."
+  if (!was || !is) {
+    const [reason] = after.finding.reasons
+    return reason
+      ? `There is no chance to tell yet: ${reason}.`
+      : "No review is planned by which an answer could come."
+  }
   const change = (from: number, to: number) =>
     percent(from) === percent(to) ? `stays at ${percent(to)}` : `goes from ${percent(from)} to ${percent(to)}`
   return `With these glasses the chance of an answer by ${monthAndYear(is.review)} ${change(was.ifItWorks, is.ifItWorks)} if it works, and ${change(was.ifNot, is.ifNot)} if not.`

@@ -27,7 +27,7 @@ export function StartTreatment({ view, reading, onClose, onDone }: EnterProps) {
     })
   }
   return (
-    <Dialog title="Start of a treatment" onClose={onClose}>
+    <Dialog title="Start of a treatment" onClose={onClose} failure={record.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row">

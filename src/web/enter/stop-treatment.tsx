@@ -31,14 +31,14 @@ export function StopTreatment({ view, reading, onClose, onDone }: EnterProps) {
     )
   }
   return (
-    <Dialog title="Stop of a treatment" onClose={onClose}>
+    <Dialog title="Stop of a treatment" onClose={onClose} failure={record.error}>
       {running.length === 0 ? (
         <p>No treatment is running.</p>
       ) : (
         <form className="form" onSubmit={submit} noValidate>
           <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
+          <RunningChoice label="Treatment" running={running} value={entryId} onChange={setEntryId} />
           <div className="form-row">
-            <RunningChoice label="Treatment" running={running} value={entryId} onChange={setEntryId} />
             <Field label="First day without it" fault={faults.at("to")}>
               {(control) => (
                 <input {...control} type="date" value={to} onChange={(event) => setTo(event.target.value)} />

@@ -53,7 +53,7 @@ export function AddChild({ onClose }: { readonly onClose: () => void }) {
   }
 
   return (
-    <Dialog title="Add child" onClose={onClose}>
+    <Dialog title="Add child" onClose={onClose} failure={addChild.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row">

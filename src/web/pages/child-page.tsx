@@ -1,5 +1,6 @@
 import { Link } from "@tanstack/react-router"
 import { useMemo, useState } from "react"
+import { dateWords } from "../../chart/words.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { PracticeAnswer } from "../../server/contract/practice.js"
 import { ByEighteenCard } from "../child/by-eighteen-card.js"
@@ -53,6 +54,9 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
           </Link>
         </div>
       </div>
+      <p className="print-only soft small">
+        {practice.name}, as of {dateWords(reading.today)}
+      </p>
       <div role="status">{message && <p className="notice">{message}</p>}</div>
       <ConcernList concerns={reading.assessment.concerns} />
       <CheckList view={view} checks={reading.assessment.checks} show="doubts" />

@@ -109,7 +109,7 @@ function Row({ child, today }: { readonly child: ChildRow; readonly today: strin
     <tr>
       <th scope="row">
         <Link to="/children/$childId" params={{ childId: child.id }}>
-          {child.name}
+          <bdi>{child.name}</bdi>
         </Link>
         {child.number && <span className="soft small">{child.number}</span>}
       </th>

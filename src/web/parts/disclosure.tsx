@@ -41,7 +41,12 @@ export function Disclosure({
         {label} <span aria-hidden="true">▾</span>
       </button>
       <div className="disclosure-panel" id={id} hidden={!open}>
-        {open && children(() => setOpen(false))}
+        {open &&
+          children(() => {
+            setOpen(false)
+            // What was chosen goes away with the panel: the focus must not go with it.
+            button.current?.focus()
+          })}
       </div>
     </div>
   )

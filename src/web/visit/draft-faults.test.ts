@@ -9,8 +9,16 @@ describe("figures outside what the record takes", () => {
       left: { axialLength: { mm: 241 } },
     }
     expect(limitFaults(visit)).toEqual([
-      { eye: "right", field: "length", message: "must be a number from 15 to 40 mm, not 2.41" },
-      { eye: "left", field: "length", message: "must be a number from 15 to 40 mm, not 241" },
+      {
+        eye: "right",
+        field: "length",
+        message: "must be a number from 15 to 40 mm, not 2.41; did you mean 24.1?",
+      },
+      {
+        eye: "left",
+        field: "length",
+        message: "must be a number from 15 to 40 mm, not 241; did you mean 24.1?",
+      },
     ])
   })
   it("lets a sound visit pass", () => {

@@ -1,7 +1,9 @@
 import type { Eye, EyeExamination, Visit } from "../../engine/course.js"
 import { EYES } from "../../engine/course.js"
-import { type Limit, limitInWords, limits } from "../../server/contract/limits.js"
+import { type Limit, limitInWords, limits, slippedDecimal } from "../../server/contract/limits.js"
 import type { Problem } from "../../server/contract/problem.js"
+import { ruleInWords } from "../faults.js"
+import { inWords } from "../format.js"
 import type { DraftFault } from "./examination.js"
 import type { EyeField } from "./visit-draft.js"
 
@@ -18,13 +20,18 @@ const LIMITED: readonly (readonly [EyeField, Limit, (eye: EyeExamination) => num
   ["acuityNear", limits.acuityLogMAR, (eye) => eye.acuity?.nearLogMAR],
 ]
 
+/** Where a figure out of bounds is most often a lost or a doubled place of the decimal point. */
+const SLIPS: readonly EyeField[] = ["length", "cornea"]
+
 /** Figures outside what the record takes, such as a length of 2.41 or 241 mm, at their fields. */
 export function limitFaults(visit: Visit): readonly DraftFault[] {
   return EYES.flatMap((eye) => {
     const found = LIMITED.flatMap(([field, limit, pick]) => {
       const value = visit[eye] && pick(visit[eye])
       if (value === undefined || (value >= limit.low && value <= limit.high)) return []
-      return [{ eye, field, message: `must be ${limitInWords(limit)}, not ${value}` }]
+      const meant = SLIPS.includes(field) ? slippedDecimal(value, limit) : null
+      const hint = meant === null ? "" : `; did you mean ${meant}?`
+      return [{ eye, field, message: `must be ${limitInWords(limit)}, not ${value}${hint}` }]
     })
     // A field of two figures is told of once, with the first that is out.
     return found.filter(({ field }, index) => found.findIndex((other) => other.field === field) === index)
@@ -72,12 +79,11 @@ export function serverFaults(problems: readonly Problem[]): {
   readonly reason: string | undefined
   readonly general: readonly string[]
 } {
-  const rule = ({ allowed, message }: Problem) => (allowed === "" ? message : `must be ${allowed}`)
   const at = (path: string) => problems.filter((problem) => problem.path.replace(/^visit\./, "") === path)
-  const words = (found: readonly Problem[]) => found.map(rule).join("; ") || undefined
+  const words = (found: readonly Problem[]) => found.map(ruleInWords).join("; ") || undefined
   const fields = problems.flatMap((problem) => {
     const field = fieldAtPath(problem.path)
-    return field ? [{ ...field, message: rule(problem) }] : []
+    return field ? [{ ...field, message: ruleInWords(problem) }] : []
   })
   const known = (problem: Problem) =>
     fieldAtPath(problem.path) !== null || ["date", "reason"].includes(problem.path.replace(/^visit\./, ""))
@@ -85,6 +91,6 @@ export function serverFaults(problems: readonly Problem[]): {
     fields,
     date: words(at("date")),
     reason: words(at("reason")),
-    general: problems.filter((problem) => !known(problem)).map(({ message }) => message),
+    general: problems.filter((problem) => !known(problem)).map(({ message }) => inWords(message)),
   }
 }

@@ -10,6 +10,8 @@ interface AsideProps {
   readonly reading: CourseReading
   /** Null while there is nothing to say. */
   readonly consequence: IfSaved | null
+  /** Then, what it waits for. */
+  readonly waitsFor: string
   readonly faults: readonly DraftFault[]
   readonly saving: boolean
   readonly onExchangeLengths: () => void
@@ -20,6 +22,7 @@ interface AsideProps {
 export function VisitAside({
   reading,
   consequence,
+  waitsFor,
   faults,
   saving,
   onExchangeLengths,
@@ -29,7 +32,12 @@ export function VisitAside({
     <aside className="aside visit-aside" aria-label="Checks and result">
       <section className="card answer" aria-labelledby="checks-title">
         <h2 id="checks-title">Checks</h2>
-        <Checks consequence={consequence} faults={faults} onExchangeLengths={onExchangeLengths} />
+        <Checks
+          consequence={consequence}
+          waitsFor={waitsFor}
+          faults={faults}
+          onExchangeLengths={onExchangeLengths}
+        />
       </section>
       <section className="card answer" aria-labelledby="saved-title">
         <h2 id="saved-title">If saved now</h2>
@@ -37,7 +45,7 @@ export function VisitAside({
           {consequence ? (
             <Result reading={reading} consequence={consequence} />
           ) : (
-            <p className="soft">Nothing is entered yet.</p>
+            <p className="soft">{waitsFor}</p>
           )}
         </div>
         <div className="form-actions">
@@ -63,21 +71,27 @@ export function VisitAside({
 
 function Checks({
   consequence,
+  waitsFor,
   faults,
   onExchangeLengths,
-}: Pick<AsideProps, "consequence" | "faults" | "onExchangeLengths">) {
-  if (!consequence) return <p className="soft">Nothing is entered yet.</p>
+}: Pick<AsideProps, "consequence" | "waitsFor" | "faults" | "onExchangeLengths">) {
+  if (!consequence) {
+    return (
+      <>
+        <p className="soft">{waitsFor}</p>
+        <ul className="check-list">
+          <Faults faults={faults} />
+        </ul>
+      </>
+    )
+  }
   const { checks, stillOwed, assessment } = consequence
   const doubts = checks.filter(isDoubt)
   const exchanged = doubts.some(({ kind }) => kind === "eyes-exchanged")
   const others = checks.filter((check) => !isDoubt(check))
   return (
     <ul className="check-list">
-      {faults.map(({ eye, field, message }) => (
-        <li className="field-fault" key={`${eye} ${field}`}>
-          {capitalised(eye)} {FIELD_WORDS[field]}: {message}
-        </li>
-      ))}
+      <Faults faults={faults} />
       {doubts.map(({ kind, path, why }) => (
         <li key={`${kind} ${path}`} className="caution">
           Look again: {sentence(why)}{" "}
@@ -108,6 +122,14 @@ function Checks({
   )
 }
 
+function Faults({ faults }: Pick<AsideProps, "faults">) {
+  return faults.map(({ eye, field, message }) => (
+    <li className="field-fault" key={`${eye} ${field}`}>
+      {capitalised(eye)} {FIELD_WORDS[field]}: {message}
+    </li>
+  ))
+}
+
 function Result({
   reading,
   consequence,
@@ -131,13 +153,17 @@ function Result({
       {finding.state !== "no-treatment" && (
         <p className="small">
           Is it the treatment? {findingInWords(finding.state)}
-          {finding.likelihoodRatio === null
-            ? "."
-            : `, ${odds(finding.likelihoodRatio)} ${finding.likelihoodRatio >= 1 ? "for it" : "against it"}.`}
+          {finding.likelihoodRatio === null ? "." : `, ${side(finding.likelihoodRatio)}.`}
         </p>
       )}
     </>
   )
+}
+
+function side(likelihoodRatio: number): string {
+  const figure = odds(likelihoodRatio)
+  if (figure === "1 : 1") return "even so far"
+  return `${figure} ${likelihoodRatio >= 1 ? "for it" : "against it"}`
 }
 
 const FIELD_WORDS = {

@@ -1,3 +1,4 @@
+import { Link } from "@tanstack/react-router"
 import {
   type FormEvent,
   type KeyboardEvent,
@@ -63,15 +64,15 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
   const shownFaults = ownFaults.filter(({ eye, field }) => tried || left.has(`${eye} ${field}`))
   // The engine follows a moment behind the typing, so that no key ever waits for it.
   const sound = useDeferredValue(useMemo(() => withoutFields(read.visit, beyond), [read, beyond]))
+  const sane = dateFault(sound.date, reading, correcting) === undefined
   const consequence = useMemo(
-    () => (isSound(sound.date, reading) ? ifSaved(reading, sound, correcting?.visit.date) : null),
-    [reading, sound, correcting],
+    () => (sane ? ifSaved(reading, sound, correcting?.visit.date) : null),
+    [sane, reading, sound, correcting],
   )
   const notes = useMemo(() => {
-    const notesOf = (eye: Eye) =>
-      isSound(sound.date, reading) ? fieldNotes({ draft, visit: sound, eye, reading }) : {}
+    const notesOf = (eye: Eye) => (sane ? fieldNotes({ draft, visit: sound, eye, reading }) : {})
     return { right: notesOf("right"), left: notesOf("left") }
-  }, [draft, sound, reading])
+  }, [sane, draft, sound, reading])
 
   const change = (next: VisitDraft) => {
     setDraft(next)
@@ -79,13 +80,16 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
     if (request.error) request.reset()
   }
   const focusFirstFault = () =>
-    requestAnimationFrame(() => form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus())
+    requestAnimationFrame(() => {
+      const find = (selector: string) => form.current?.querySelector<HTMLElement>(selector)
+      ;(find('[aria-invalid="true"]') ?? find("button.primary"))?.focus()
+    })
 
   const save = (event?: FormEvent) => {
     event?.preventDefault()
     if (isEmpty(draft)) return setEmpty(true)
     setTried(true)
-    if (ownFaults.length > 0) return focusFirstFault()
+    if (ownFaults.length > 0 || !sane) return focusFirstFault()
     const settle = { onSuccess: (saved: ChildView) => onSaved(saved, draft), onError: focusFirstFault }
     if (correcting) correct.mutate({ visit: read.visit as VisitBody, reason, ...id }, settle)
     else add.mutate({ ...(read.visit as VisitBody), ...id }, settle)
@@ -113,10 +117,14 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
     ...fromServer.general,
     ...(empty ? ["Nothing is entered yet."] : []),
   ]
+  const what = correcting ? "correct a visit" : "visit"
+  const dateProblem = fromServer.date ?? dateFault(draft.date, reading, correcting)
   return (
     <form ref={form} onSubmit={save} onKeyDown={onKeyDown} noValidate>
       <div className="page-head">
-        <PageHeading title={`${view.child.name}, ${correcting ? "correct a visit" : "visit"}`} />
+        <PageHeading title={`${view.child.name}, ${what}`}>
+          <bdi>{view.child.name}</bdi>, {what}
+        </PageHeading>
         <p className="soft small">
           <kbd>Enter</kbd> next measurement · <kbd>Tab</kbd> every field · <kbd>Ctrl</kbd> <kbd>Enter</kbd>{" "}
           save
@@ -132,7 +140,11 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
       <div className="with-aside visit">
         <section className="card" aria-label="Measurements">
           <div className="form-row visit-head">
-            <Field label="Day of the visit" fault={fromServer.date ?? dateFault(draft.date, reading)}>
+            <Field
+              label="Day of the visit"
+              fault={dateProblem}
+              note={dateProblem && <OtherVisit view={view} date={draft.date} correcting={correcting} />}
+            >
               {(control) => (
                 <input
                   {...control}
@@ -171,6 +183,7 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
         <VisitAside
           reading={reading}
           consequence={isEmpty(draft) ? null : consequence}
+          waitsFor={isEmpty(draft) ? "Nothing is entered yet." : "The day of the visit must be right first."}
           faults={shownFaults}
           saving={request.isPending}
           onExchangeLengths={() => change(exchanged(draft))}
@@ -184,13 +197,36 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
   )
 }
 
-function dateFault(date: string, { today, course }: CourseReading): string | undefined {
+function dateFault(
+  date: string,
+  { today, course }: CourseReading,
+  correcting: Correcting | null,
+): string | undefined {
   if (date === "") return "the day of the visit is needed"
   if (date > today) return "must not lie in the future"
-  return date < course.child.born ? "must not lie before birth" : undefined
+  if (date < course.child.born) return "must not lie before birth"
+  const other = course.visits.find((visit) => visit.date === date && date !== correcting?.visit.date)
+  if (!other) return undefined
+  return other.from ? `figures from ${other.from} stand on this day already` : "this day has a visit already"
 }
 
-const isSound = (date: string, reading: CourseReading): boolean => dateFault(date, reading) === undefined
+/** The way out when the day is taken; what is typed here is kept meanwhile. */
+function OtherVisit(props: {
+  readonly view: ChildView
+  readonly date: string
+  readonly correcting: Correcting | null
+}) {
+  const { view, date, correcting } = props
+  const entry = view.entries.find(
+    (candidate) => candidate.kind === "visit" && candidate.date === date && candidate.supersededBy === null,
+  )
+  if (!entry || entry.id === correcting?.entryId) return null
+  return (
+    <Link to="/children/$childId/visit" params={{ childId: view.child.id }} search={{ corrects: entry.id }}>
+      correct that entry instead
+    </Link>
+  )
+}
 
 function exchanged(draft: VisitDraft): VisitDraft {
   return {
