@@ -165,6 +165,15 @@ describe("a child's page", () => {
     await page.context().close()
   })
 
+  it("answers why of the next duty with the protocol and the window of the step", async () => {
+    const page = await app.open(`/children/${treated}`)
+    await page.getByRole("button", { name: /why\? How the next duty/ }).click()
+    const panel = page.getByRole("dialog", { name: "Why these duties?" })
+    await panel.getByText("Standard protocol (standard), version 1: common practice, no source").waitFor()
+    await panel.getByText(/^(\d+ months? from|at) .*days before to \d+ days after$/).waitFor()
+    await page.context().close()
+  })
+
   it("says what earlier glasses add to the chance of an answer before they are recorded", async () => {
     const page = await app.open(`/children/${treated}`)
     await page.getByRole("button", { name: /^Enter ▾|^Enter$/ }).click()

@@ -74,7 +74,7 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
                 {table.doi === null ? "" : `, doi ${table.doi}`}. {table.where}.
               </p>
               <p className="small">
-                Grade {table.grade}, {GRADE_WORDS[table.grade]}; {table.population}; n {table.n}; ages{" "}
+                grade {table.grade}, {GRADE_WORDS[table.grade]}; {table.population}; n {table.n}; ages{" "}
                 {table.ageRange}; {table.device}. How the numbers were obtained: {table.obtained}.
               </p>
               {table.notes && <p className="soft small">{table.notes}</p>}
