@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import type { Course } from "../../src/engine/course.js"
-import { slowedCourse, unequalCourse } from "./courses.js"
+import { firstVisitCourse, slowedCourse, unequalCourse } from "./courses.js"
 import { type App, expectAccessible, picture, startApp } from "./support.js"
 
 let app: App
@@ -109,13 +109,80 @@ describe("a visit", () => {
     await page.context().close()
   })
 
-  it("is refused at its date when that day has a visit already, with nothing lost", async () => {
-    const { page } = await openVisit("Aiko Renner")
-    await field(page, "Day of the visit").fill("2026-03-10")
+  it("is stopped at its date when that day has a visit already, with the way to it and nothing lost", async () => {
+    const { page, id } = await openVisit("Aiko Renner")
     await field(page, "Length, right").fill("24.03")
+    await field(page, "Day of the visit").fill("2026-03-10")
+    await page.getByText("this day has a visit already").waitFor()
     await page.getByRole("button", { name: "Save visit" }).click()
-    await page.getByText(/must be a day without another visit/).waitFor()
     expect(await field(page, "Length, right").inputValue()).toBe("24.03")
+    await page.getByRole("link", { name: "correct that entry instead" }).click()
+    await page.getByRole("heading", { name: "Aiko Renner, correct a visit" }).waitFor()
+    expect(await field(page, "Length, right").inputValue()).toBe("23.96")
+    await page.goto(`${app.address}/children/${id}/visit`)
+    await field(page, "Length, right").waitFor()
+    expect(await field(page, "Length, right").inputValue()).toBe("24.03")
+    await page.context().close()
+  })
+
+  it.each([
+    ["2026-11-26", "must not lie in the future"],
+    ["2016-05-19", "must not lie before birth"],
+  ])("is stopped at the day %s, and sends nothing", async (day, fault) => {
+    const { page } = await openVisit("Ebba Noor")
+    const sent: string[] = []
+    page.on("request", (request) => {
+      if (request.method() === "POST") sent.push(request.url())
+    })
+    await field(page, "Length, right").fill("24.03")
+    await field(page, "Day of the visit").fill(day)
+    await page.getByRole("button", { name: "Save visit" }).click()
+    await page.getByText(fault).waitFor()
+    await page.getByText("The day of the visit must be right first.").first().waitFor()
+    await expect
+      .poll(() => field(page, "Day of the visit").evaluate((input) => input === document.activeElement))
+      .toBe(true)
+    expect(sent).toEqual([])
+    await page.context().close()
+  })
+
+  it("takes more measurements under one fold, which stays as it was left", async () => {
+    const { page, id } = await openVisit("Mio Sandvik")
+    expect(await page.getByLabel("Cornea, right").count()).toBe(0)
+    await page.getByRole("button", { name: "More measurements" }).click()
+    await page.keyboard.press("Tab")
+    await page.keyboard.type("7.70 7.85")
+    await page.keyboard.press("Enter")
+    await page.keyboard.type("7.9 7.7")
+    await page.keyboard.press("Enter")
+    await page.keyboard.type("5.9")
+    await page.getByText("flat 7.85, steep 7.70 · AL/CR once the length is entered").waitFor()
+    await field(page, "Length, right").fill("24.10")
+    await page.getByText("flat 7.85, steep 7.70 · AL/CR 3.10").waitFor()
+    await expectAccessible(page)
+    await picture(page, "visit-more-1280")
+    await page.getByRole("button", { name: "Save visit" }).click()
+    await page.getByText(/Visit of 25 Nov 2026 saved/).waitFor()
+    await page.getByText(/^Record: /).click()
+    await page.getByRole("link", { name: "correct the visit of 25 Nov 2026" }).click()
+    await page.getByLabel("Cornea, right").waitFor()
+    expect(await page.getByLabel("Cornea, right").inputValue()).toBe("7.85 7.7")
+    expect(await page.getByLabel("Pupil, dim, right").inputValue()).toBe("5.9")
+    await page.goto(`${app.address}/children/${id}/visit`)
+    await page.getByLabel("Cornea, right").waitFor()
+    await page.context().close()
+  })
+
+  it("opens the fold for what cannot be right in it", async () => {
+    const { page } = await openVisit("Juno Adler")
+    await page.getByRole("button", { name: "More measurements" }).click()
+    await page.getByLabel("Cornea, left").fill("43.5 42")
+    await page.getByRole("button", { name: "Fewer measurements" }).click()
+    await page.getByRole("button", { name: "Save visit" }).click()
+    await page.getByText("must be a number from 5.5 to 10 mm, not 43.5").first().waitFor()
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute("aria-label")))
+      .toBe("Cornea, left")
     await page.context().close()
   })
 
@@ -174,5 +241,105 @@ describe("a visit", () => {
     await picture(narrow, "visit-filled-768")
     await expectAccessible(narrow)
     await narrow.context().close()
+  })
+})
+
+describe("a change of treatment", () => {
+  const openChange = async (name: string, course: Course = slowedCourse) => {
+    const id = await app.addCourse({ name, course })
+    const page = await app.open(`/children/${id}`)
+    await page.getByRole("button", { name: /^Enter ▾|^Enter$/ }).click()
+    await page.getByRole("button", { name: "Change of a treatment" }).click()
+    await page.getByRole("dialog", { name: "Change of a treatment" }).waitFor()
+    return page
+  }
+  const focused = (page: Page) => page.evaluate(() => document.activeElement?.textContent ?? "")
+
+  it("is one request, after which the new strength goes on", async () => {
+    const page = await openChange("Ravi Lund")
+    const sent: string[] = []
+    page.on("request", (request) => {
+      if (request.method() === "POST") sent.push(new URL(request.url()).pathname.split("/").at(-1) ?? "")
+    })
+    await page.getByRole("button", { name: "Record change" }).click()
+    await page.getByText(/must be .*% w\/v/).waitFor()
+    await expect
+      .poll(() => page.getByLabel("Strength, % w/v").evaluate((input) => input === document.activeElement))
+      .toBe(true)
+    await picture(page, "change")
+    await expectAccessible(page)
+    await page.getByLabel("Strength, % w/v").fill("0,1")
+    await page.getByRole("button", { name: "Record change" }).click()
+    await page.getByText("Recorded: atropine 0.1 % in place of atropine 0.05 % from 25 Nov 2026.").waitFor()
+    expect(sent).toEqual(["change", "change"])
+    await page.getByText(/· atropine 0\.1 %, month 0 ·/).waitFor()
+    expect(await focused(page)).toContain("Enter")
+    await page.context().close()
+  })
+
+  it("on a day before the old one began is refused at its day, and nothing is recorded", async () => {
+    const page = await openChange("Tove Haas")
+    await page.getByLabel("Strength, % w/v").fill("0.1")
+    await page.getByLabel("First day").fill("2025-03-18")
+    await page.getByRole("button", { name: "Record change" }).click()
+    await page.getByText("must be after the day it starts (18 Mar 2025)").waitFor()
+    await page.keyboard.press("Escape")
+    await page.getByText(/· atropine 0\.05 %, month 20 ·/).waitFor()
+    await page.context().close()
+  })
+
+  it("without a running treatment says what to enter instead", async () => {
+    const page = await openChange("Lio Brand", firstVisitCourse)
+    await page.getByText("No treatment is running. Enter the start of one instead.").waitFor()
+    await page.context().close()
+  })
+})
+
+describe("while something is read", () => {
+  it("says so after a moment, and never shows a blank page", async () => {
+    const id = await app.addCourse({ name: "Ida Quist", course: firstVisitCourse })
+    const page = await app.open("/children")
+    await page.getByRole("heading", { name: "Children" }).waitFor()
+    await page.route(`**/api/children/${id}`, async (route) => {
+      await new Promise((done) => setTimeout(done, 1500))
+      await route.continue()
+    })
+    await page.goto(`${app.address}/children/${id}`)
+    await page.getByRole("status").getByText("Reading the child’s record …").waitFor()
+    await page.getByRole("heading", { name: "Ida Quist" }).waitFor()
+    expect(await page.getByText(/^Reading/).count()).toBe(0)
+    await page.context().close()
+  })
+
+  it("says of a slow list that it is read, with the list of before still there", async () => {
+    const page = await app.open("/children")
+    await page.getByRole("table").waitFor()
+    await page.route("**/api/children?search=E*", async (route) => {
+      await new Promise((done) => setTimeout(done, 1500))
+      await route.continue()
+    })
+    await page.getByRole("searchbox").fill("E")
+    await page.getByRole("status").getByText("Reading the list …").waitFor()
+    expect(await page.getByRole("row").count()).toBeGreaterThan(1)
+    await page.getByText(/children found/).waitFor()
+    await page.context().close()
+  })
+})
+
+describe("names of every kind", () => {
+  const name = `ליאת <b>"Ann" & אבו</b> `
+  it.each([1280, 768])("stand as they were typed and fit the page at %i px", async (width) => {
+    for (const given of [`${name}${width}`, "Wolfeschlegelsteinhausen".repeat(9).slice(0, 200)]) {
+      const id = await app.addCourse({ name: given, course: firstVisitCourse })
+      for (const path of [`/children/${id}`, `/children/${id}/visit`, "/children?search=%3Cb%3E"]) {
+        const page = await app.open(path, { width })
+        await page.getByText(given.trim()).first().waitFor()
+        await page.waitForLoadState("networkidle")
+        const scroll = await page.evaluate(() => document.documentElement.scrollWidth)
+        expect(scroll, path).toBeLessThanOrEqual(width)
+        await page.context().close()
+        if (!given.includes("<b>")) break
+      }
+    }
   })
 })
