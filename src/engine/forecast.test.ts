@@ -128,6 +128,21 @@ describe("the chances by 18", () => {
     )
   })
 
+  it("of -6 D are those of the more myopic eye, whichever it is", () => {
+    const course = girl()
+    const unlike = (rightD: number, leftD: number) => {
+      const visits = course.visits.map((visit) => ({
+        ...visit,
+        right: { ...visit.right, refraction: { sphere: rightD, cycloplegic: true } },
+        left: { ...visit.left, refraction: { sphere: leftD, cycloplegic: true } },
+      }))
+      return ahead({ ...course, visits }).chanceMinus6DBy18?.untreated as number
+    }
+    for (const chance of [unlike(-4, -1), unlike(-1, -4)]) {
+      expect(chance).toBeGreaterThan(unlike(-1, -1) + 0.1)
+    }
+  })
+
   it("of -6 D are greater for a child who is nearer to it", () => {
     const of = (sphereD: number) => ahead(girl({ sphereD })).chanceMinus6DBy18?.untreated as number
     expect(of(-4)).toBeGreaterThan(of(-1) + 0.1)

@@ -57,6 +57,15 @@ describe("A treatment that was stopped and came back", () => {
       expect.stringMatching(/0\.01 %$/),
     ])
   })
+
+  it("and when the first strength comes back after another, it is asked about again", () => {
+    const there = [
+      drops(0.05, "2024-06-15", "2025-06-15"),
+      drops(0.01, "2025-06-15", "2026-06-15"),
+      drops(0.05, "2026-06-15"),
+    ]
+    expect(asked({ visits, treatments: there }).finding.treatment).toBe("atropine 0.05 %")
+  })
 })
 
 describe("Two treatments at once are never added up", () => {
