@@ -67,7 +67,9 @@ export function courseCurves(input: CourseCurvesInput) {
 
 /** Difference of two lengths of the same eye, mean of the eyes measured at both ends, by noise of measurement alone. */
 function growthIntervals({ course, evidence }: CourseCurvesInput) {
-  const measured = course.visits.filter((visit) => EYES.some((eye) => visit[eye]?.axialLength))
+  const measured = course.visits
+    .filter((visit) => EYES.some((eye) => visit[eye]?.axialLength))
+    .toSorted((a, b) => (a.date < b.date ? -1 : 1))
   return measured.slice(1).flatMap((visit, i) => {
     const before = measured[i] as (typeof measured)[number]
     const [fromAge, toAge] = [before, visit].map(({ date }) =>
@@ -93,19 +95,21 @@ function coverageByMonth({ course, today, evidence }: CourseCurvesInput) {
   const columns = treatmentColumns({ course, asOf: today, parameters: evidence.growth })
   const recorded = columns.filter((column) => column.coverage !== null)
   if (recorded.length === 0) return null
-  return recorded.flatMap((column) => {
-    const end = Math.min(column.endAge, asOfAge)
-    // A treatment that starts today has no night yet.
-    const months = steps(column.startAge, end - 1e-9, 1 / 12).filter((age) => age < end)
-    return months.map((age) => {
-      const to = Math.min(age + 1 / 12, end)
-      const covered = column.exposures.reduce(
-        (sum, e) => sum + e.share * Math.max(0, Math.min(to, e.toAge) - Math.max(age, e.fromAge)),
-        0,
-      )
-      return { age, share: Math.min(1, covered / (to - age)) }
-    })
-  })
+  return recorded.flatMap((column) =>
+    column.stretches.flatMap(([from, stretchEnd]) => {
+      const end = Math.min(stretchEnd, asOfAge)
+      // A treatment that starts today has no night yet.
+      const months = steps(from, end - 1e-9, 1 / 12).filter((age) => age < end)
+      return months.map((age) => {
+        const to = Math.min(age + 1 / 12, end)
+        const covered = column.exposures.reduce(
+          (sum, e) => sum + e.share * Math.max(0, Math.min(to, e.toAge) - Math.max(age, e.fromAge)),
+          0,
+        )
+        return { age, share: Math.min(1, covered / (to - age)) }
+      })
+    }),
+  )
 }
 
 function steps(from: number, to: number, step: number = STEP_YEARS): number[] {

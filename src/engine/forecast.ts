@@ -6,7 +6,7 @@ import { EYES } from "./course.js"
 import type { LengthTerm } from "./growth/child-model.js"
 import { eyeIndex, type Observation } from "./growth/observations.js"
 import { distributionOf, type Scenario } from "./growth/posterior.js"
-import { refusal, type Study, study } from "./growth/study.js"
+import { refusal, type Study, type StudyInput, study } from "./growth/study.js"
 import { type Mixture, mixtureCdf, mixtureQuantile } from "./numeric/mixture.js"
 import { normalCdf } from "./numeric/normal.js"
 import { sphericalEquivalent } from "./optics/spherical-equivalent.js"
@@ -40,7 +40,7 @@ export function forecast({
 }: ForecastInput): Forecast {
   const input = { course, asOf, evidence, settings }
   const nothing = { asOf, eyes: {}, chance26mmBy18: null, chanceMinus6DBy18: null }
-  const refused = refusal(input) ?? ageRefusal(evidence, toAgeYears)
+  const refused = refusal(input) ?? ageRefusal(input, toAgeYears)
   if (refused !== null) return { ...nothing, refused, notes: [] }
   const child = study(input)
   if (child.myopia === "not-myopic") {
@@ -80,9 +80,14 @@ export function forecast({
   }
 }
 
-function ageRefusal({ growth }: Evidence, toAgeYears: number): string | null {
-  const oldest = growth.values.oldestAgeYears.value
-  return toAgeYears <= oldest ? null : `forecasts end at ${oldest} years; ${toAgeYears} was asked for`
+function ageRefusal({ course, asOf, evidence }: StudyInput, toAgeYears: number): string | null {
+  const oldest = evidence.growth.values.oldestAgeYears.value
+  if (toAgeYears > oldest) return `forecasts end at ${oldest} years; ${toAgeYears} was asked for`
+  const age = ageYears({ born: course.child.born, on: asOf })
+  // On the day of the oldest age there is nothing left to forecast, and nothing wrong with asking.
+  return toAgeYears >= Math.min(age, oldest)
+    ? null
+    : `a forecast looks ahead: this child is past ${toAgeYears} years on ${asOf}`
 }
 
 function gridOf(from: number, to: number): number[] {

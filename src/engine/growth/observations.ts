@@ -1,5 +1,5 @@
 import type { GrowthParameters } from "../../evidence/types.js"
-import { ageYears } from "../calendar.js"
+import { addMonths, ageYears } from "../calendar.js"
 import type { AxialLength, CalendarDate, Course, Eye, Refraction } from "../course.js"
 import { EYES } from "../course.js"
 import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
@@ -35,14 +35,16 @@ export function lengthSdMm(length: Omit<AxialLength, "mm">, parameters: GrowthPa
   return Math.hypot(values.opticalSessionSdMm.value, values.opticalReadingSdMm.value / Math.sqrt(readings))
 }
 
-/** A birthday is a day early or late in years of 365.25 days; the day itself still counts. */
-const ONE_DAY_YEARS = 1 / 365
-
-/** Whether the growth evidence covers an age. */
-export function withinAges(age: number, { values }: GrowthParameters): boolean {
-  return (
-    age >= values.youngestAgeYears.value - ONE_DAY_YEARS && age <= values.oldestAgeYears.value + ONE_DAY_YEARS
-  )
+/**
+ * Whether the growth evidence covers a child on a day: from the birthday of its youngest age to that of its oldest,
+ * both included. Counted by birthdays, since years of 365.25 days put one a day early or late.
+ */
+export function withinAges(
+  { born, on }: { born: CalendarDate; on: CalendarDate },
+  { values }: GrowthParameters,
+): boolean {
+  const birthday = (years: number) => addMonths(born, Math.round(12 * years))
+  return birthday(values.youngestAgeYears.value) <= on && on <= birthday(values.oldestAgeYears.value)
 }
 
 /**
@@ -70,7 +72,7 @@ export function observations({
     .sort((a, b) => (a.visit.date < b.visit.date ? -1 : a.visit.date > b.visit.date ? 1 : a.index - b.index))
   inOrder.forEach(({ visit, index }) => {
     const age = ageYears({ born: course.child.born, on: visit.date })
-    if (visit.date > asOf || !withinAges(age, parameters)) return
+    if (visit.date > asOf || !withinAges({ born: course.child.born, on: visit.date }, parameters)) return
     for (const eye of EYES) {
       const { axialLength, refraction } = visit[eye] ?? {}
       if (axialLength) {

@@ -1,6 +1,6 @@
 import type { Evidence } from "../../evidence/types.js"
 import type { PracticeSettings } from "../assessment.js"
-import { ageYears } from "../calendar.js"
+import { ageYears, completedMonths } from "../calendar.js"
 import type { CalendarDate, Course } from "../course.js"
 import { EYES } from "../course.js"
 import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
@@ -38,11 +38,12 @@ export interface Study extends StudyInput {
 /** Why the growth model says nothing of this child, or null when it can speak. */
 export function refusal({ course, asOf, evidence }: StudyInput): string | null {
   const { youngestAgeYears, oldestAgeYears } = evidence.growth.values
-  const age = ageYears({ born: course.child.born, on: asOf })
-  if (withinAges(age, evidence.growth)) return null
+  const { born } = course.child
+  if (withinAges({ born, on: asOf }, evidence.growth)) return null
+  const months = completedMonths({ from: born, to: asOf })
   return (
     `the growth evidence covers children of ${youngestAgeYears.value} to ${oldestAgeYears.value} years; ` +
-    `this child is ${age.toFixed(1)} years old on ${asOf}`
+    `this child is ${Math.floor(months / 12)} years and ${months % 12} months old on ${asOf}`
   )
 }
 

@@ -1,5 +1,4 @@
 import type { Check } from "../assessment.js"
-import { ageYears } from "../calendar.js"
 import type { Visit } from "../course.js"
 import { EYES } from "../course.js"
 import { withinAges } from "../growth/observations.js"
@@ -27,6 +26,7 @@ function signChanges({ course, asOf }: Study): readonly Check[] {
       const refraction = visit[eye]?.refraction
       return refraction && visit.date <= asOf ? [{ index, date: visit.date, refraction }] : []
     })
+    seen.sort((a, b) => (a.date < b.date ? -1 : 1))
     return seen.flatMap(({ index, date, refraction }, i) => {
       const before = seen[i - 1]
       if (!before) return []
@@ -56,14 +56,15 @@ function missing(study: Study): readonly Check[] {
   const paths = (wanted: (visit: Visit) => boolean) =>
     course.visits.flatMap((visit, i) => (wanted(visit) ? [`visits[${i}]`] : []))
 
+  const known = (wanted: (visit: Visit) => boolean) => paths((visit) => visit.date <= asOf && wanted(visit))
+
   const later = paths((visit) => visit.date > asOf)
   if (later.length > 0) {
     say("after-as-of", later[0] as string, `${visits(later.length)} after ${asOf} left out of this answer`)
   }
-  const outside = paths((visit) => {
-    const age = ageYears({ born: course.child.born, on: visit.date })
+  const outside = known((visit) => {
     const measured = EYES.some((eye) => visit[eye]?.axialLength || visit[eye]?.refraction)
-    return measured && !withinAges(age, evidence.growth)
+    return measured && !withinAges({ born: course.child.born, on: visit.date }, evidence.growth)
   })
   if (outside.length > 0) {
     say(
@@ -73,7 +74,7 @@ function missing(study: Study): readonly Check[] {
         "that the growth evidence covers: shown, and left out of the answers",
     )
   }
-  const unnamed = paths((visit) =>
+  const unnamed = known((visit) =>
     EYES.some((eye) => visit[eye]?.axialLength && !visit[eye].axialLength.method),
   )
   if (unnamed.length > 0) {
@@ -83,7 +84,7 @@ function missing(study: Study): readonly Check[] {
       `${visits(unnamed.length)} with a length whose method is not stated: taken as optical biometry`,
     )
   }
-  const dry = paths((visit) =>
+  const dry = known((visit) =>
     EYES.some((eye) => {
       const refraction = visit[eye]?.refraction
       return refraction?.method === "autorefraction" && refraction.cycloplegic !== true
@@ -93,7 +94,7 @@ function missing(study: Study): readonly Check[] {
     say(
       "not-cycloplegic",
       dry.at(-1) as string,
-      `${visits(dry.length)} with autorefraction without cycloplegia: it makes children look more myopic and counts for less`,
+      `${visits(dry.length)} with autorefraction without cycloplegia: it makes children look more myopic, and before a treatment it counts for less`,
     )
   }
   if (study.myopia === "unknown") {

@@ -1,6 +1,7 @@
 import type { Finding, Lean } from "../assessment.js"
 import { type Posterior, posterior, withheldPrior } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
+import type { TreatmentColumn } from "../growth/treatment-columns.js"
 import { detectableChangeMm, startingFigure } from "./detectable-change.js"
 
 /** The two hypotheses about the treatment, and how the child's own figures weigh them. */
@@ -83,23 +84,19 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
     reasons: [
       ...reasons,
       `the figures fit both: ${ratio >= 1 ? ratio.toFixed(1) : (1 / ratio).toFixed(1)} : 1 ` +
-        `${ratio >= 1 ? "for" : "against"} an effect, ${upper.toFixed(0)} : 1 is asked for`,
+        `${ratio >= 1 ? "for" : "against"} an effect, ${inDigits(ratio >= 1 ? upper : 1 / lower)} : 1 is asked for`,
     ],
   }
 }
 
 /** No finding before the eye, untreated, would have grown by more than the instrument can tell. */
 function tooShort(study: Study): string | null {
-  const { tested, natural, model, lengths } = study
+  const { tested, lengths } = study
   const last = lengths.at(-1)
   if (!tested || !last) return null
   const sameEye = lengths.filter((figure) => figure.eye === last.eye)
   if (sameEye.length < 2) return "only one length has been measured"
-  // Missed nights do not shorten the time watched: all of it that was prescribed counts.
-  const naturalMm = tested.stretches.reduce((sum, [from, to]) => {
-    const [start, end] = [Math.max(from, model.originAge), Math.min(to, last.ageYears)]
-    return end > start ? sum + natural.cumulativeMm(end) - natural.cumulativeMm(start) : sum
-  }, 0)
+  const naturalMm = watchedMm(study, tested, last.ageYears)
   const first = startingFigure(sameEye, tested.startAge)
   const detectable = detectableChangeMm({ first, last, parameters: study.evidence.growth })
   if (naturalMm >= detectable) return null
@@ -108,3 +105,16 @@ function tooShort(study: Study): string | null {
     `less than the ${detectable.toFixed(2)} mm that can be told`
   )
 }
+
+/**
+ * Natural growth (mm) over the time that a treatment was prescribed and the eye was watched, up to an age. Missed
+ * nights do not shorten it: all that was prescribed counts.
+ */
+export function watchedMm({ natural, model }: Study, { stretches }: TreatmentColumn, toAge: number): number {
+  return stretches.reduce((sum, [from, to]) => {
+    const [start, end] = [Math.max(from, model.originAge), Math.min(to, toAge)]
+    return end > start ? sum + natural.cumulativeMm(end) - natural.cumulativeMm(start) : sum
+  }, 0)
+}
+
+const inDigits = (odds: number): string => odds.toFixed(Number.isInteger(Number(odds.toFixed(6))) ? 0 : 1)

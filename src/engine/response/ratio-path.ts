@@ -3,7 +3,7 @@ import { type Posterior, paceMultiple } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
 import { unwhitened, whiten } from "../growth/whiten.js"
 import { detectableChangeMm, startingFigure } from "./detectable-change.js"
-import type { Weighing } from "./finding.js"
+import { type Weighing, watchedMm } from "./finding.js"
 
 /** Inner products of the whitened columns of natural (N) and exposed growth (C). */
 export interface Products {
@@ -69,7 +69,6 @@ export function ratioPath({
     sums.nn += n * n
     sums.nc += n * c
     sums.cc += c * c
-    if (i >= known) return
     sums.yn += (values[at] as number) * n
     sums.yc += (values[at] as number) * c
   }
@@ -105,9 +104,9 @@ function longEnough(study: Study, index: number, age: number): boolean {
     study.lengths.filter((figure) => figure.eye === last.eye),
     column.startAge,
   )
-  const from = Math.max(column.startAge, study.model.originAge)
-  const naturalMm = study.natural.cumulativeMm(age) - study.natural.cumulativeMm(from)
-  return naturalMm >= detectableChangeMm({ first, last, parameters: study.evidence.growth })
+  return (
+    watchedMm(study, column, age) >= detectableChangeMm({ first, last, parameters: study.evidence.growth })
+  )
 }
 
 const PACE_NODES = 7

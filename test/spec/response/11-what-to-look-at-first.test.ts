@@ -52,7 +52,7 @@ describe("What is missing is said, never guessed in silence", () => {
       {
         kind: "not-cycloplegic",
         path: "visits[2]",
-        why: expect.stringMatching(/more myopic and counts for less$/),
+        why: expect.stringMatching(/more myopic, and before a treatment it counts for less$/),
       },
     ])
   })

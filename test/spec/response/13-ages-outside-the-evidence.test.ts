@@ -26,11 +26,11 @@ describe("The growth evidence covers children of 6 to 18 years", () => {
 })
 
 describe.each([
-  ["5", "2020-06-15", "5.0"],
-  ["25", "2000-06-15", "25.0"],
+  ["5", "2020-06-15", "5 years and 0 months"],
+  ["25", "2000-06-15", "25 years and 0 months"],
 ])("A child of %s years is refused by name", (_, born, age) => {
   const answer = bornOn(born)
-  const why = `the growth evidence covers children of 6 to 18 years; this child is ${age} years old on ${on}`
+  const why = `the growth evidence covers children of 6 to 18 years; this child is ${age} old on ${on}`
 
   it("with the ages that are covered and the child's own", () => {
     expect(answer.refused).toBe(why)
