@@ -23,8 +23,8 @@ export default defineConfig({
         test: {
           name: "e2e",
           include: ["test/e2e/**/*.test.ts"],
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
           fileParallelism: false,
         },
       },
