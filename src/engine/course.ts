@@ -69,6 +69,7 @@ export interface EyeExamination {
   readonly acuity?:
     | { readonly distanceLogMAR?: number | undefined; readonly nearLogMAR?: number | undefined }
     | undefined
+  readonly intraocularPressure?: { readonly mmHg: number } | undefined
 }
 
 export interface Symptom {
@@ -77,11 +78,24 @@ export interface Symptom {
   readonly grade: 0 | 1 | 2 | 3
 }
 
+export const ANSWERS = ["yes", "no", "not-done"] as const
+
+/** What was asked about or looked at and is no figure of an eye. Questions are listed in `protocol/questions.ts`. */
+export interface Answer {
+  readonly question: string
+  /** For a finding "yes" means present; "not-done" is said when it was owed and left out on purpose. */
+  readonly answer: (typeof ANSWERS)[number]
+  /** In the question's own unit, such as hours a day. */
+  readonly value?: number | undefined
+  readonly note?: string | undefined
+}
+
 export interface Visit {
   readonly date: CalendarDate
   readonly right?: EyeExamination | undefined
   readonly left?: EyeExamination | undefined
   readonly symptoms?: readonly Symptom[] | undefined
+  readonly answers?: readonly Answer[] | undefined
   /** Where the figures come from when not measured here, e.g. "old glasses" or "referring practice". */
   readonly from?: string | undefined
 }
@@ -92,6 +106,10 @@ export interface Treatment {
   readonly to?: CalendarDate | null | undefined
   readonly kind: TreatmentKind
   readonly concentrationPercent?: number | undefined
+  /** Set where only one eye is treated; both are when absent. */
+  readonly eye?: Eye | undefined
+  /** For a taper: nights of the week with a drop; every night when absent. */
+  readonly nightsPerWeek?: number | undefined
 }
 
 export interface Supply {
@@ -102,14 +120,115 @@ export interface Supply {
   /** Last day of use once opened. */
   readonly beyondUse?: CalendarDate | undefined
   readonly lot?: string | undefined
+  readonly pharmacy?: string | undefined
+  readonly preserved?: boolean | undefined
 }
+
+/** Nights without a drop that the family told of, over a span of days, both ends included. */
+export interface MissedNights {
+  readonly from: CalendarDate
+  readonly to: CalendarDate
+  readonly nights: number
+}
+
+/** A treatment by kind and strength, whenever it is given. */
+export interface TreatmentChoice {
+  readonly kind: TreatmentKind
+  readonly concentrationPercent?: number | undefined
+}
+
+export const CONSENT_FORMS = ["screen", "paper"] as const
+export const ASSENTS = ["given", "declined", "not-asked"] as const
 
 export interface Consent {
   readonly date: CalendarDate
-  readonly covers: {
-    readonly kind: TreatmentKind
-    readonly concentrationPercent?: number | undefined
-  }
+  readonly covers: TreatmentChoice
+  /** Who gave it; a course file needs no name. */
+  readonly by?: { readonly name?: string | undefined; readonly relation?: string | undefined } | undefined
+  readonly form?: (typeof CONSENT_FORMS)[number] | undefined
+  /** The practice's wording that was read: its id, its version and the SHA-256 (hex) of the text shown. */
+  readonly wording?:
+    | { readonly id: string; readonly version: string; readonly sha256?: string | undefined }
+    | undefined
+  readonly assent?: (typeof ASSENTS)[number] | undefined
+  /** First day it no longer holds, when it was withdrawn. */
+  readonly until?: CalendarDate | undefined
+}
+
+export const DECISION_KINDS = [
+  "start",
+  "continue",
+  "change-strength",
+  "add",
+  "switch",
+  "stop",
+  "taper",
+  "restart",
+  "refer",
+  "discharge",
+  "decline",
+] as const
+export type DecisionKind = (typeof DECISION_KINDS)[number]
+
+/** What was decided, why, out of what, and on which figures. */
+export interface Decision {
+  readonly date: CalendarDate
+  readonly kind: DecisionKind
+  readonly reason: string
+  readonly treatment?: TreatmentChoice | undefined
+  /** The options that were put side by side, in words. */
+  readonly offered?: readonly string[] | undefined
+  /** What the screen showed at that moment, as it was worded. */
+  readonly figures?: readonly { readonly label: string; readonly value: string }[] | undefined
+}
+
+export const SERIOUSNESS = ["mild", "moderate", "serious"] as const
+export const RELATEDNESS = ["unlikely", "possible", "probable"] as const
+
+/** Something about a child's safety that somebody has to look after until it is closed. */
+export interface SafetyConcern {
+  readonly opened: CalendarDate
+  readonly kind: string
+  readonly what: string
+  /** Who looks after it. */
+  readonly owner?: string | undefined
+  readonly seriousness?: (typeof SERIOUSNESS)[number] | undefined
+  readonly relatedness?: (typeof RELATEDNESS)[number] | undefined
+  /** Whether it is kept as an unwanted effect of a treatment. */
+  readonly adverseEvent?: boolean | undefined
+  readonly closed?: CalendarDate | undefined
+  readonly outcome?: string | undefined
+}
+
+/** Bottles asked of a compounding pharmacy. */
+export interface BottleOrder {
+  readonly date: CalendarDate
+  readonly concentrationPercent: number
+  readonly bottles: number
+  readonly volumeMl: number
+  readonly pharmacy?: string | undefined
+  readonly preserved?: boolean | undefined
+  /** The day the pharmacy said it would make it. */
+  readonly confirmed?: CalendarDate | undefined
+  readonly received?: CalendarDate | undefined
+  readonly cancelled?: CalendarDate | undefined
+  /** Why it was ordered although no consent in force covers it. */
+  readonly override?: string | undefined
+}
+
+/** The family was told what was found, up to and with that day's visit. */
+export interface Explanation {
+  readonly date: CalendarDate
+  readonly to?: string | undefined
+}
+
+export interface Payment {
+  readonly date: CalendarDate
+  /** In the smallest unit of the currency. */
+  readonly cents: number
+  /** ISO 4217. */
+  readonly currency: string
+  readonly what?: string | undefined
 }
 
 export interface Child {
@@ -118,6 +237,8 @@ export interface Child {
   readonly sex: Sex
   readonly ancestry?: Ancestry | undefined
   readonly myopicParents?: 0 | 1 | 2 | undefined
+  /** Id of the protocol the child follows; the one that fits the treatment when absent. */
+  readonly protocol?: string | undefined
 }
 
 export interface Course {
@@ -128,4 +249,10 @@ export interface Course {
   readonly treatments?: readonly Treatment[] | undefined
   readonly supplies?: readonly Supply[] | undefined
   readonly consents?: readonly Consent[] | undefined
+  readonly missedNights?: readonly MissedNights[] | undefined
+  readonly decisions?: readonly Decision[] | undefined
+  readonly concerns?: readonly SafetyConcern[] | undefined
+  readonly orders?: readonly BottleOrder[] | undefined
+  readonly explanations?: readonly Explanation[] | undefined
+  readonly payments?: readonly Payment[] | undefined
 }

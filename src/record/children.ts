@@ -109,6 +109,8 @@ export async function rebuildChildren(queries: Kysely<Tables>, practice: string)
       .select("child")
       .distinct()
       .where("practice", "=", practice)
+      // The practice's own papers stand under its own id.
+      .where("child", "<>", practice)
       .execute()
     for (const { child } of children) await refreshChild(transaction, practice, child)
     return children.length

@@ -20,7 +20,7 @@ export function courseFrom(
       .map((entry) => entry.body as Extract<Entry, { kind: Kind }>["body"])
   const named = current.find((entry) => entry.kind === "child")
   if (named?.kind !== "child") throw new RangeError("the entries name no child")
-  const { born, sex, ancestry, myopicParents } = named.body
+  const { born, sex, ancestry, myopicParents, protocol } = named.body
   return {
     lengthwise: 1,
     child: {
@@ -29,13 +29,28 @@ export function courseFrom(
       sex,
       ...(ancestry === undefined ? {} : { ancestry }),
       ...(myopicParents === undefined ? {} : { myopicParents }),
+      ...(protocol === undefined ? {} : { protocol }),
     },
     ...(practice.latitude === null ? {} : { practice: { latitude: practice.latitude } }),
     visits: of("visit"),
     treatments: of("treatment"),
     supplies: of("supply"),
-    consents: of("consent"),
+    // How a consent was signed stays in the record; the course says that it was given.
+    consents: of("consent").map(({ signature: _, ...consent }) => consent),
+    ...lists({
+      missedNights: of("missed-nights"),
+      decisions: of("decision"),
+      concerns: of("concern"),
+      orders: of("order"),
+      explanations: of("explanation"),
+      payments: of("payment"),
+    }),
   }
+}
+
+/** Lists that hold anything: a child without orders has no such field. */
+function lists<T extends Readonly<Record<string, readonly unknown[]>>>(all: T): Partial<T> {
+  return Object.fromEntries(Object.entries(all).filter(([, items]) => items.length > 0)) as Partial<T>
 }
 
 /** The entries that still hold of several children at once, by child. */

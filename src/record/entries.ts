@@ -3,7 +3,7 @@ import type { Problem } from "../engine/problem.js"
 import { canonicalJson } from "./canonical-json.js"
 import { CHAIN_START, type EntryRow, entryHash } from "./chain.js"
 import { refreshChild } from "./children.js"
-import type { Draft, Entry } from "./entry.js"
+import { type Draft, type Entry, PAPER_KINDS } from "./entry.js"
 import type { Tables } from "./tables.js"
 
 export type Saved =
@@ -125,7 +125,10 @@ class Batch {
         message: `the id ${draft.id} already stands for another entry`,
       })
     }
-    const refusal = refusalOf(draft, known) ?? (await this.numberTaken(draft))
+    const isPaper = (PAPER_KINDS as readonly string[]).includes(draft.kind)
+    if (isPaper !== (draft.child === this.practice) && draft.kind !== "withdrawal")
+      throw new RangeError("papers stand under the practice, everything else under a child")
+    const refusal = refusalOf(draft, { known, isPaper }) ?? (await this.numberTaken(draft))
     if (refusal) return refusal
     const entry = await this.insert(draft)
     known.push(entry)
@@ -136,7 +139,8 @@ class Batch {
 
   async finish(): Promise<void> {
     for (const [child, entries] of this.children)
-      if (entries.length > 0) await refreshChild(this.transaction, this.practice, child)
+      if (entries.length > 0 && child !== this.practice)
+        await refreshChild(this.transaction, this.practice, child)
   }
 
   private async entriesOf(child: string): Promise<Entry[]> {
@@ -198,11 +202,14 @@ class Batch {
 }
 
 /** What the child's own entries say against the draft. */
-function refusalOf(draft: Draft, known: readonly Entry[]): Refusal | null {
+function refusalOf(
+  draft: Draft,
+  { known, isPaper }: { readonly known: readonly Entry[]; readonly isPaper: boolean },
+): Refusal | null {
   const namesChild = draft.kind === "child" && draft.supersedes === undefined
   if (namesChild && draft.id !== draft.child)
     throw new RangeError("a child's id is the id of the entry that first names the child")
-  if (!namesChild && known.length === 0)
+  if (!namesChild && !isPaper && known.length === 0)
     return {
       kind: "not-found",
       problem: {

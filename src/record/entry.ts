@@ -1,4 +1,20 @@
-import type { Ancestry, CalendarDate, Consent, Sex, Supply, Treatment, Visit } from "../engine/course.js"
+import type {
+  Ancestry,
+  BottleOrder,
+  CalendarDate,
+  Consent,
+  Decision,
+  Explanation,
+  MissedNights,
+  Payment,
+  SafetyConcern,
+  Sex,
+  Supply,
+  Treatment,
+  Visit,
+} from "../engine/course.js"
+import type { ConsentWording, Contacts, FeeSchedule, Pharmacy } from "../engine/practice-rules.js"
+import type { Protocol } from "../engine/protocol/protocol.js"
 
 /** Who the child is, as the practice knows it. */
 export interface ChildBody {
@@ -9,6 +25,16 @@ export interface ChildBody {
   readonly sex: Sex
   readonly ancestry?: Ancestry | undefined
   readonly myopicParents?: 0 | 1 | 2 | undefined
+  /** Id of the protocol the child follows; the one that fits the treatment when absent. */
+  readonly protocol?: string | undefined
+}
+
+/** A consent as signed: what the course file holds, and how it was signed. */
+export interface ConsentBody extends Consent {
+  readonly signature?:
+    | { readonly kind: "drawn" | "scan" /** SHA-256 of the stored file. */; readonly file: string }
+    | { readonly kind: "typed"; readonly name: string }
+    | undefined
 }
 
 /** What an entry says. A withdrawal says that the entry it supersedes no longer holds, with nothing in its place. */
@@ -16,11 +42,30 @@ export type Content =
   | { readonly kind: "child"; readonly body: ChildBody }
   | { readonly kind: "visit"; readonly body: Visit }
   | { readonly kind: "treatment"; readonly body: Treatment }
-  | { readonly kind: "consent"; readonly body: Consent }
+  | { readonly kind: "consent"; readonly body: ConsentBody }
   | { readonly kind: "supply"; readonly body: Supply }
+  | { readonly kind: "missed-nights"; readonly body: MissedNights }
+  | { readonly kind: "decision"; readonly body: Decision }
+  | { readonly kind: "concern"; readonly body: SafetyConcern }
+  | { readonly kind: "order"; readonly body: BottleOrder }
+  | { readonly kind: "explanation"; readonly body: Explanation }
+  | { readonly kind: "payment"; readonly body: Payment }
+  | PracticePaper
   | { readonly kind: "withdrawal"; readonly body: Readonly<Record<string, never>> }
 
 export type EntryKind = Content["kind"]
+
+/** What a practice sets for itself. Such an entry stands under the practice's own id in place of a child's. */
+export type PracticePaper =
+  | { readonly kind: "protocol"; readonly body: Protocol }
+  | { readonly kind: "fees"; readonly body: FeeSchedule }
+  | { readonly kind: "wording"; readonly body: ConsentWording }
+  | { readonly kind: "pharmacy"; readonly body: Pharmacy }
+  | { readonly kind: "switches"; readonly body: Readonly<Record<string, boolean>> }
+  | { readonly kind: "contacts"; readonly body: Contacts }
+
+export const PAPER_KINDS = ["protocol", "fees", "wording", "pharmacy", "switches", "contacts"] as const
+export type PaperKind = PracticePaper["kind"]
 
 interface Superseding {
   /** The entry this one takes the place of; then `reason` says why. */
@@ -61,12 +106,25 @@ export function dayOf(content: Content): CalendarDate | null {
       return content.body.born
     case "visit":
     case "consent":
+    case "decision":
+    case "order":
+    case "explanation":
+    case "payment":
       return content.body.date
     case "treatment":
+    case "missed-nights":
+    case "fees":
+    case "wording":
       return content.body.from
+    case "concern":
+      return content.body.opened
     case "supply":
       return content.body.dispensed ?? content.body.opened ?? null
     case "withdrawal":
+    case "protocol":
+    case "pharmacy":
+    case "switches":
+    case "contacts":
       return null
   }
 }

@@ -5,7 +5,16 @@ export type { ListedChild } from "./children.js"
 export type { OpenDatabase } from "./driver.js"
 export { openEmbedded } from "./embedded.js"
 export type { Saved } from "./entries.js"
-export { type ChildBody, type Draft, dayOf, type Entry, type EntryKind } from "./entry.js"
+export {
+  type ChildBody,
+  type ConsentBody,
+  type Draft,
+  dayOf,
+  type Entry,
+  type EntryKind,
+  PAPER_KINDS,
+  type PaperKind,
+} from "./entry.js"
 export { lockFolder } from "./folder-lock.js"
 export { migrate } from "./migrations.js"
 // People.

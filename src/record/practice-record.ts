@@ -1,4 +1,5 @@
 import type { Course } from "../engine/course.js"
+import type { PracticeRules } from "../engine/practice-rules.js"
 import { type ChainReport, verifyChain } from "./chain.js"
 import { findChild, type ListedChild, type ListQuery, listChildren, rebuildChildren } from "./children.js"
 import { courseFrom, currentEntriesOfMany } from "./courses.js"
@@ -7,6 +8,7 @@ import { appendEntries, currentOf, entriesOf, type Saved } from "./entries.js"
 import type { Draft, Entry } from "./entry.js"
 import { clearLogInAttempts, type LogInAttempts, logInAttempts, setLogInAttempts } from "./log-in-attempts.js"
 import { addPerson, type NewPerson, type Person, peopleOf, personByLogIn, setPasswordHash } from "./people.js"
+import { practiceRulesFrom } from "./practice-rules.js"
 import type { Practice } from "./practices.js"
 import { endSession, endSessionsOf, openSession, personOfSession } from "./sessions.js"
 
@@ -22,6 +24,9 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
 
     append: (drafts: readonly Draft[]): Promise<Saved> => appendEntries(queries, id, drafts),
     entriesOf: (child: string): Promise<readonly Entry[]> => entriesOf(queries, id, child),
+    /** The practice's own papers, oldest first, superseded ones included. */
+    papers: (): Promise<readonly Entry[]> => entriesOf(queries, id, id),
+    rules: async (): Promise<PracticeRules> => practiceRulesFrom(await entriesOf(queries, id, id)),
     verifyChain: (): Promise<ChainReport> => verifyChain(database, id),
     /** Makes the derived tables anew and returns how many children they hold. */
     rebuild: (): Promise<number> => rebuildChildren(queries, id),
@@ -37,7 +42,7 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
       { without = [] }: { readonly without?: readonly (string | undefined)[] } = {},
     ): Promise<Course | null> {
       const entries = await entriesOf(queries, id, child)
-      if (entries.length === 0) return null
+      if (entries.length === 0 || child === id) return null
       const left = new Set(without)
       for (const { id: entryId, supersedes } of entries)
         if (supersedes !== null && left.has(supersedes)) left.add(entryId)

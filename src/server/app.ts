@@ -16,7 +16,9 @@ import { contractValidator } from "./route.js"
 import { childrenRoutes } from "./routes/children.js"
 import { entriesRoutes } from "./routes/entries.js"
 import { practiceRoutes } from "./routes/practice.js"
+import { rulesRoutes } from "./routes/rules.js"
 import { sessionRoutes } from "./routes/session.js"
+import { rulesInForce } from "./rules.js"
 
 const LARGEST_BODY_BYTES = 1_000_000
 
@@ -39,6 +41,7 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     record,
     clock,
     settings: { ...defaultSettings, ...record.practice.settings },
+    rules: rulesInForce(record),
     oneAtATime: inTurn(),
   }
   app.setValidatorCompiler(contractValidator)
@@ -65,6 +68,7 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     practiceRoutes(routes, context)
     childrenRoutes(routes, context)
     entriesRoutes(routes, context)
+    rulesRoutes(routes, context)
   })
   if (staticFolder) await servePages(app, staticFolder)
   else app.setNotFoundHandler(() => Promise.reject(new Refusal(404)))

@@ -1,5 +1,5 @@
 import { dayOf, type Entry, type PracticeRecord } from "../record/index.js"
-import type { ChildView } from "./contract/child.js"
+import type { ChildEntryKind, ChildView } from "./contract/child.js"
 import { noSuch } from "./refusal.js"
 
 /** The child, its course and everything that was ever recorded about it. */
@@ -15,7 +15,8 @@ export async function childViewOf(record: PracticeRecord, childId: string): Prom
   const later = new Map(entries.map(({ supersedes, id }) => [supersedes, id]))
   const listed = (entry: Entry) => ({
     id: entry.id,
-    kind: entry.kind,
+    kind: entry.kind as ChildEntryKind,
+    body: entry.body,
     date: dayOf(entry),
     author: names.get(entry.author) ?? entry.author,
     recordedAt: entry.recordedAt,

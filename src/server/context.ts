@@ -1,6 +1,7 @@
 import type { PracticeSettings } from "../engine/assessment.js"
 import type { PracticeRecord } from "../record/index.js"
 import type { Clock } from "./clock.js"
+import type { RulesInForce } from "./rules.js"
 
 /** What the routes share. */
 export interface Context {
@@ -8,6 +9,7 @@ export interface Context {
   readonly clock: Clock
   /** The settings in force. */
   readonly settings: PracticeSettings
+  readonly rules: RulesInForce
   /** Runs what checks and then records, one after another. */
   readonly oneAtATime: <T>(task: () => Promise<T>) => Promise<T>
 }

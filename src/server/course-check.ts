@@ -3,7 +3,17 @@ import { treatmentName } from "../engine/treatment-name.js"
 import { courseFrom } from "../interop/course/read-course.js"
 import type { Problem } from "./contract/problem.js"
 
-type List = "visits" | "treatments" | "supplies" | "consents"
+export type List =
+  | "visits"
+  | "treatments"
+  | "supplies"
+  | "consents"
+  | "missedNights"
+  | "decisions"
+  | "concerns"
+  | "orders"
+  | "explanations"
+  | "payments"
 type Item<L extends List> = NonNullable<Course[L]>[number]
 
 export type Checked<T> = { readonly items: readonly T[] } | { readonly problems: readonly Problem[] }

@@ -1,13 +1,28 @@
 import type { FastifyRequest } from "fastify"
 import type { Course } from "../engine/course.js"
-import type { Draft, Person } from "../record/index.js"
+import type { Draft, EntryKind, Person } from "../record/index.js"
 import type { Context } from "./context.js"
 import type { ChildView } from "./contract/child.js"
-import { checkItems } from "./course-check.js"
+import { checkItems, type List } from "./course-check.js"
 import { noSuch } from "./refusal.js"
 import { authored, problemsOf, save } from "./save.js"
 
-const KINDS = { visits: "visit", treatments: "treatment", supplies: "supply", consents: "consent" } as const
+const KINDS = {
+  visits: "visit",
+  treatments: "treatment",
+  supplies: "supply",
+  consents: "consent",
+  missedNights: "missed-nights",
+  decisions: "decision",
+  concerns: "concern",
+  orders: "order",
+  explanations: "explanation",
+  payments: "payment",
+} as const satisfies Readonly<Record<List, EntryKind>>
+
+/** The list of the course file that entries of a kind stand in; undefined for who the child is, and for papers. */
+export const listOf = (kind: EntryKind): List | undefined =>
+  (Object.keys(KINDS) as List[]).find((list) => KINDS[list] === kind)
 
 /** One item of a course as it was sent. */
 export interface SentItem {

@@ -2,8 +2,10 @@ import { assess } from "../engine/assess.js"
 import type { Assessment, Duty, Forecast, PracticeSettings } from "../engine/assessment.js"
 import type { CalendarDate, Course, Visit } from "../engine/course.js"
 import { forecast } from "../engine/forecast.js"
+import type { PracticeRules } from "../engine/practice-rules.js"
+import { protocolFor } from "../engine/protocol/choose-protocol.js"
 import { duties } from "../engine/protocol/duties.js"
-import { standardProtocol } from "../engine/protocol/standard.js"
+import type { Protocol } from "../engine/protocol/protocol.js"
 import { evidence } from "../evidence/index.js"
 import type { PracticeAnswer } from "../server/contract/practice.js"
 
@@ -12,6 +14,9 @@ export interface CourseReading {
   readonly course: Course
   readonly today: CalendarDate
   readonly settings: PracticeSettings
+  readonly rules: PracticeRules
+  /** The protocol this child follows. */
+  readonly protocol: Protocol
   readonly assessment: Assessment
   readonly forecast: Forecast
   readonly duties: readonly Duty[]
@@ -22,16 +27,19 @@ export const FORECAST_TO_AGE = 18
 
 export function readCourse(
   course: Course,
-  { today, settings }: Pick<PracticeAnswer, "today" | "settings">,
+  { today, settings, rules }: Pick<PracticeAnswer, "today" | "settings" | "rules">,
 ): CourseReading {
-  const input = { course, asOf: today, evidence, settings }
+  const protocol = protocolFor({ course, today, rules })
+  const input = { course, asOf: today, evidence, settings, protocol }
   return {
     course,
     today,
     settings,
+    rules,
+    protocol,
     assessment: assess(input),
     forecast: forecast({ ...input, toAgeYears: FORECAST_TO_AGE }),
-    duties: duties({ course, protocol: standardProtocol, today }),
+    duties: duties({ course, protocol, today }),
   }
 }
 

@@ -1,5 +1,5 @@
 import type { Problem } from "../problem.js"
-import { ANCHORS, DECIDES, IN_FORCE, MEASURES, STEP_KINDS } from "./protocol.js"
+import { ANCHORS, DECIDES, IN_FORCE, MEASURES, STAGES, STEP_KINDS } from "./protocol.js"
 
 type Fields = Readonly<Record<string, unknown>>
 type Rule = (value: unknown) => boolean
@@ -121,6 +121,7 @@ const STEP_RULES: Rules = {
   id: TEXT,
   title: TEXT,
   kind: oneOf(STEP_KINDS),
+  stage: [`one of ${STAGES.join(", ")}, or absent`, (value) => value === undefined || among(STAGES)(value)],
   anchor: oneOf(ANCHORS),
   offsetMonths: [`a whole number of months from 0 to ${MOST_MONTHS}`, isWhole(MOST_MONTHS)],
   windowDaysBefore: DAYS,

@@ -24,6 +24,8 @@ export interface ProtocolStep {
   /** What a person reads: "6-month review". Offered as the `step` of a duty. */
   readonly title: string
   readonly kind: StepKind
+  /** What an examination is for; decides which questions are asked. Found from anchor and measures when absent. */
+  readonly stage?: Stage | undefined
   readonly anchor: Anchor
   /** Calendar months from the anchor, by `addMonths`. */
   readonly offsetMonths: number
@@ -39,6 +41,10 @@ export interface ProtocolStep {
   /** For a decision: what it settles. */
   readonly decides?: Decides | undefined
 }
+
+/** Stages of the programme, in the order in which a child passes them. */
+export const STAGES = ["baseline", "safety-check", "review", "washout", "discharge"] as const
+export type Stage = (typeof STAGES)[number]
 
 export const STEP_KINDS = ["examination", "decision"] as const
 export type StepKind = (typeof STEP_KINDS)[number]

@@ -26,6 +26,12 @@ export const limits = {
   acuityLogMAR: { low: -0.5, high: 3, ucum: "1", unit: "logMAR" },
   concentrationPercent: { low: 0, high: 1.5, aboveLow: true, ucum: "%", unit: "% w/v" },
   volumeMl: { low: 0, high: 1000, aboveLow: true, ucum: "mL", unit: "mL" },
+  intraocularPressureMmHg: { low: 1, high: 80, ucum: "mm[Hg]", unit: "mmHg" },
+  answerValue: { low: 0, high: 10_000, ucum: "1", unit: "" },
+  nightsPerWeek: { low: 1, high: 7, whole: true, ucum: "1", unit: "" },
+  nights: { low: 1, high: 3660, whole: true, ucum: "1", unit: "" },
+  bottles: { low: 1, high: 100, whole: true, ucum: "1", unit: "" },
+  cents: { low: 0, high: 100_000_000, whole: true, ucum: "1", unit: "" },
   latitudeDegrees: { low: -90, high: 90, ucum: "deg", unit: "degrees" },
 } as const satisfies Record<string, Limit>
 

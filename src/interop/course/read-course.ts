@@ -94,12 +94,9 @@ function parsedJson(text: string): { readonly value: unknown } | { readonly prob
 
 /** Lists no child's course can have; refused by their length alone, so that junk costs no time. */
 function longLists(file: object): readonly Problem[] {
-  const { visits, treatments, supplies, consents } = file as Readonly<Record<string, unknown>>
+  const { visits } = file as Readonly<Record<string, unknown>>
   const lists: readonly (readonly [path: string, value: unknown])[] = [
-    ["visits", visits],
-    ["treatments", treatments],
-    ["supplies", supplies],
-    ["consents", consents],
+    ...Object.entries(file),
     ...(Array.isArray(visits) && visits.length <= LONGEST_LIST ? visits : []).map(
       (visit, index) => [`visits[${index}].symptoms`, visit?.symptoms] as const,
     ),

@@ -1,7 +1,9 @@
-import { calendarDate, type DayNumber, dayNumberOrNull } from "../../engine/calendar.js"
+import { calendarDate, type DayNumber } from "../../engine/calendar.js"
 import { type CalendarDate, EYES } from "../../engine/course.js"
 import type { Problem } from "../../engine/problem.js"
+import { dayOf, type Loose, record, records } from "./loose.js"
 import { problem } from "./problem.js"
+import { programmeProblems } from "./rules-programme.js"
 
 /**
  * Rules of the course file that join two fields. They read the file as it came, before it is known to be sound, so that
@@ -21,16 +23,9 @@ export function ruleProblems(
     ...treatmentsOverlapping(course),
     ...atropineWithoutStrength(course),
     ...bottlesOpenedEarly(course),
+    ...programmeProblems(course),
   ]
 }
-
-type Loose = Readonly<Record<string, unknown>>
-
-const record = (value: unknown): Loose =>
-  typeof value === "object" && value !== null && !Array.isArray(value) ? (value as Loose) : {}
-const records = (value: unknown): readonly Loose[] => (Array.isArray(value) ? value.map(record) : [])
-const dayOf = (value: unknown): DayNumber | null =>
-  typeof value === "string" ? dayNumberOrNull(value) : null
 
 interface Dated {
   readonly path: string
@@ -55,6 +50,18 @@ function dated(course: Loose): readonly Dated[] {
     ["supplies", "opened", "not"],
     ["supplies", "beyondUse", "any"],
     ["consents", "date", "not"],
+    ["consents", "until", "any"],
+    ["missedNights", "from", "not"],
+    ["missedNights", "to", "not"],
+    ["decisions", "date", "not"],
+    ["concerns", "opened", "not"],
+    ["concerns", "closed", "not"],
+    ["orders", "date", "not"],
+    ["orders", "confirmed", "not"],
+    ["orders", "received", "not"],
+    ["orders", "cancelled", "not"],
+    ["explanations", "date", "not"],
+    ["payments", "date", "not"],
   ]
   return fields.flatMap(([list, field, ahead]) =>
     records(course[list]).flatMap((item, index) => {
@@ -119,6 +126,8 @@ function cylindersWithoutAxis(course: Loose): readonly Problem[] {
 interface Span {
   readonly index: number
   readonly kind: unknown
+  /** Absent for both. */
+  readonly eye: unknown
   readonly from: DayNumber
   readonly to: DayNumber
   readonly toText: unknown
@@ -129,7 +138,9 @@ function spans(course: Loose): readonly Span[] {
     const from = dayOf(treatment.from)
     const toText = treatment.to
     const to = toText === undefined || toText === null ? Number.POSITIVE_INFINITY : dayOf(toText)
-    return from === null || to === null ? [] : [{ index, kind: treatment.kind, from, to, toText }]
+    return from === null || to === null
+      ? []
+      : [{ index, kind: treatment.kind, eye: treatment.eye ?? undefined, from, to, toText }]
   })
 }
 
@@ -152,7 +163,10 @@ function treatmentsOverlapping(course: Loose): readonly Problem[] {
   return sound.flatMap((later, place) => {
     const earlier = sound
       .slice(0, place)
-      .find(({ kind, to }) => typeof kind === "string" && kind === later.kind && later.from < to)
+      .find(
+        ({ kind, eye, to }) =>
+          typeof kind === "string" && kind === later.kind && shareAnEye(eye, later.eye) && later.from < to,
+      )
     if (earlier === undefined) return []
     const end = earlier.to === Number.POSITIVE_INFINITY ? "has no end" : `ends ${String(earlier.toText)}`
     return [
@@ -164,6 +178,8 @@ function treatmentsOverlapping(course: Loose): readonly Problem[] {
     ]
   })
 }
+
+const shareAnEye = (a: unknown, b: unknown) => a === undefined || b === undefined || a === b
 
 function atropineWithoutStrength(course: Loose): readonly Problem[] {
   return records(course.treatments).flatMap(({ kind, concentrationPercent }, index) =>

@@ -8,7 +8,27 @@ import {
   SYMPTOM_KINDS,
   TREATMENT_KINDS,
 } from "../../engine/course.js"
-import { type Limit, limitInWords, limits } from "./limits.js"
+import { limits } from "./limits.js"
+import {
+  date,
+  flag,
+  list,
+  object,
+  oneOf,
+  optional,
+  optionalQuantity,
+  quantity,
+  required,
+  text,
+} from "./schema-parts.js"
+import {
+  consentDetails,
+  programmeLists,
+  strength,
+  supplyDetails,
+  treatmentDetails,
+  visitAnswers,
+} from "./schema-programme.js"
 
 /**
  * The course file, version 1, field by field. Rules that join two fields are in `rules.ts`.
@@ -17,33 +37,6 @@ import { type Limit, limitInWords, limits } from "./limits.js"
  * the whole sentence. Optional fields may be absent or null.
  */
 export const COURSE_FILE_VERSION = 1
-
-interface Meaning {
-  readonly title: string
-  readonly description: string
-}
-
-const required = <T extends z.ZodType>(schema: T, meaning: Meaning) => schema.meta({ ...meaning })
-const optional = <T extends z.ZodType>(schema: T, meaning: Meaning & { readonly unit?: string }) =>
-  schema.nullish().meta({ ...meaning })
-
-function number(limit: Limit) {
-  const error = limitInWords(limit)
-  const base = limit.whole ? z.int({ error }) : z.number({ error })
-  const above = limit.aboveLow ? base.gt(limit.low, { error }) : base.min(limit.low, { error })
-  return above.max(limit.high, { error }).meta({ unit: limit.ucum })
-}
-const quantity = (limit: Limit, meaning: Meaning) => number(limit).meta({ ...meaning, unit: limit.ucum })
-const optionalQuantity = (limit: Limit, meaning: Meaning) =>
-  optional(number(limit), { ...meaning, unit: limit.ucum })
-
-const oneOf = <const T extends readonly [string, ...string[]]>(values: T) =>
-  z.enum(values, { error: `one of ${values.join(", ")}` })
-const date = () => z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" })
-const text = () => z.string({ error: "text" }).max(200, { error: "text of at most 200 characters" })
-const flag = () => z.boolean({ error: "true or false" })
-const object = <T extends z.ZodRawShape>(shape: T) => z.object(shape, { error: "an object { ... }" })
-const list = <T extends z.ZodType>(item: T) => z.array(item, { error: "a list [ ... ]" })
 
 const axialLength = object({
   mm: quantity(limits.axialLengthMm, {
@@ -142,6 +135,15 @@ const eye = object({
     }),
     { title: "Acuity", description: "Visual acuity in logMAR." },
   ),
+  intraocularPressure: optional(
+    object({
+      mmHg: quantity(limits.intraocularPressureMmHg, {
+        title: "Intraocular pressure, mmHg",
+        description: "Pressure in millimetres of mercury.",
+      }),
+    }),
+    { title: "Intraocular pressure", description: "Pressure of the eye." },
+  ),
 })
 
 const symptom = object({
@@ -160,14 +162,12 @@ const visit = object({
     title: "Symptoms",
     description: "Asked for and answered, 0 included.",
   }),
+  answers: visitAnswers,
   from: optional(text(), {
     title: "Where from",
     description: "Where the figures come from when not measured here, such as old glasses.",
   }),
 })
-
-const strength = (description: string) =>
-  optionalQuantity(limits.concentrationPercent, { title: "Concentration, % w/v", description })
 
 const treatment = object({
   from: required(date(), { title: "From", description: "First day treated." }),
@@ -177,6 +177,7 @@ const treatment = object({
   }),
   kind: required(oneOf(TREATMENT_KINDS), { title: "Kind", description: "What the child is treated with." }),
   concentrationPercent: strength("Strength of the drops; needed for atropine."),
+  ...treatmentDetails,
 })
 
 const supply = object({
@@ -189,6 +190,7 @@ const supply = object({
   }),
   beyondUse: optional(date(), { title: "Beyond-use date", description: "Last day of use once opened." }),
   lot: optional(text(), { title: "Lot", description: "Lot of the pharmacy." }),
+  ...supplyDetails,
 })
 
 const consent = object({
@@ -200,6 +202,7 @@ const consent = object({
     }),
     { title: "Covers", description: "What was agreed to." },
   ),
+  ...consentDetails,
 })
 
 export const courseSchema = object({
@@ -223,6 +226,10 @@ export const courseSchema = object({
         title: "Myopic parents",
         description: "How many of the two parents are myopic.",
       }),
+      protocol: optional(text(), {
+        title: "Protocol",
+        description: "Id of the protocol the child follows; the one that fits the treatment when absent.",
+      }),
     }),
     { title: "Child", description: "Whose course this is." },
   ),
@@ -242,4 +249,5 @@ export const courseSchema = object({
   }),
   supplies: optional(list(supply), { title: "Supplies", description: "Bottles handed out." }),
   consents: optional(list(consent), { title: "Consents", description: "What was agreed to and when." }),
+  ...programmeLists,
 })

@@ -1,10 +1,17 @@
 import { assessmentAnswer, assessmentQuery } from "./assessment.js"
 import { childCorrectionBody, childList, childView, listQuery, newChildBody } from "./child.js"
 import {
+  amendmentBody,
   childParams,
+  concernBody,
   consentBody,
+  decisionBody,
   entryParams,
+  explanationBody,
   glassesBody,
+  missedNightsBody,
+  orderBody,
+  paymentBody,
   supplyBody,
   treatmentBody,
   treatmentChangeBody,
@@ -14,6 +21,7 @@ import {
   withdrawalBody,
 } from "./entry.js"
 import { healthAnswer, practiceAnswer } from "./practice.js"
+import { paperBody, paperParams, rulesAnswer } from "./rules.js"
 import { logInBody, passwordBody, sessionAnswer } from "./session.js"
 
 /**
@@ -29,6 +37,15 @@ export const api = {
   changePassword: { method: "POST", url: "/api/password", body: passwordBody },
 
   practice: { method: "GET", url: "/api/practice", answer: practiceAnswer },
+
+  rules: { method: "GET", url: "/api/rules", answer: rulesAnswer },
+  recordPaper: {
+    method: "POST",
+    url: "/api/rules/:kind",
+    params: paperParams,
+    body: paperBody,
+    answer: rulesAnswer,
+  },
 
   children: { method: "GET", url: "/api/children", query: listQuery, answer: childList },
   addChild: { method: "POST", url: "/api/children", body: newChildBody, answer: childView },
@@ -102,6 +119,56 @@ export const api = {
     url: "/api/children/:id/consents",
     params: childParams,
     body: consentBody,
+    answer: childView,
+  },
+  addMissedNights: {
+    method: "POST",
+    url: "/api/children/:id/missed-nights",
+    params: childParams,
+    body: missedNightsBody,
+    answer: childView,
+  },
+  addDecision: {
+    method: "POST",
+    url: "/api/children/:id/decisions",
+    params: childParams,
+    body: decisionBody,
+    answer: childView,
+  },
+  addConcern: {
+    method: "POST",
+    url: "/api/children/:id/concerns",
+    params: childParams,
+    body: concernBody,
+    answer: childView,
+  },
+  addOrder: {
+    method: "POST",
+    url: "/api/children/:id/orders",
+    params: childParams,
+    body: orderBody,
+    answer: childView,
+  },
+  addExplanation: {
+    method: "POST",
+    url: "/api/children/:id/explanations",
+    params: childParams,
+    body: explanationBody,
+    answer: childView,
+  },
+  addPayment: {
+    method: "POST",
+    url: "/api/children/:id/payments",
+    params: childParams,
+    body: paymentBody,
+    answer: childView,
+  },
+  /** Puts an entry right, or takes it further: a concern closed, an order received, a consent withdrawn. */
+  amendEntry: {
+    method: "POST",
+    url: "/api/children/:id/entries/:entryId/amendment",
+    params: entryParams,
+    body: amendmentBody,
     answer: childView,
   },
   withdrawEntry: {

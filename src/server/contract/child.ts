@@ -22,7 +22,21 @@ export const newChildBody = namedChild.extend({ id: entryIdField })
 export const childCorrectionBody = z.object({ child: namedChild, reason: reasonField })
 
 const day = z.iso.date()
-const entryKind = z.enum(["child", "visit", "treatment", "consent", "supply", "withdrawal"])
+const entryKind = z.enum([
+  "child",
+  "visit",
+  "treatment",
+  "consent",
+  "supply",
+  "missed-nights",
+  "decision",
+  "concern",
+  "order",
+  "explanation",
+  "payment",
+  "withdrawal",
+])
+export type ChildEntryKind = z.infer<typeof entryKind>
 
 export const childView = z
   .object({
@@ -38,6 +52,7 @@ export const childView = z
       z.object({
         id: z.string(),
         kind: entryKind,
+        body: z.unknown().describe("What the entry says, in the fields of the course file"),
         date: day.nullable().describe("The day the entry is about"),
         author: z.string(),
         recordedAt: z.iso.datetime(),

@@ -1,6 +1,12 @@
 import { z } from "zod"
 import {
+  concernFields,
   consentFields,
+  decisionFields,
+  explanationFields,
+  missedNightsFields,
+  orderFields,
+  paymentFields,
   refractionFields,
   supplyFields,
   treatmentFields,
@@ -52,6 +58,18 @@ export const treatmentChangeBody = z.object({
 })
 export const supplyBody = supplyFields.extend({ id: entryIdField })
 export const consentBody = consentFields.extend({ id: entryIdField })
+export const missedNightsBody = missedNightsFields.extend({ id: entryIdField })
+export const decisionBody = decisionFields.extend({ id: entryIdField })
+export const concernBody = concernFields.extend({ id: entryIdField })
+export const orderBody = orderFields.extend({ id: entryIdField })
+export const explanationBody = explanationFields.extend({ id: entryIdField })
+export const paymentBody = paymentFields.extend({ id: entryIdField })
+/** The whole entry as it shall stand, in the fields of the course file, in place of the one named. */
+export const amendmentBody = z.object({
+  fields: z.record(z.string(), z.unknown(), { error: "an object { ... }" }),
+  reason: reasonField,
+  id: entryIdField,
+})
 export const withdrawalBody = z.object({ reason: reasonField })
 
 export const childParams = z.object({ id: uuid })
@@ -65,4 +83,11 @@ export type TreatmentEndBody = z.input<typeof treatmentEndBody>
 export type TreatmentChangeBody = z.input<typeof treatmentChangeBody>
 export type SupplyBody = z.input<typeof supplyBody>
 export type ConsentBody = z.input<typeof consentBody>
+export type MissedNightsBody = z.input<typeof missedNightsBody>
+export type DecisionBody = z.input<typeof decisionBody>
+export type ConcernBody = z.input<typeof concernBody>
+export type OrderBody = z.input<typeof orderBody>
+export type ExplanationBody = z.input<typeof explanationBody>
+export type PaymentBody = z.input<typeof paymentBody>
+export type AmendmentBody = z.input<typeof amendmentBody>
 export type WithdrawalBody = z.input<typeof withdrawalBody>

@@ -1,4 +1,5 @@
 import { z } from "zod"
+import { practiceRules } from "./rules.js"
 
 export const practiceAnswer = z.object({
   name: z.string(),
@@ -13,6 +14,7 @@ export const practiceAnswer = z.object({
       settingFactor: z.number(),
     })
     .describe("The settings in force: the practice's own, the defaults where it has set none"),
+  rules: practiceRules,
 })
 
 export const healthAnswer = z.object({ status: z.literal("ok") })

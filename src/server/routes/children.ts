@@ -21,7 +21,8 @@ export function childrenRoutes(app: FastifyInstance, context: Context): void {
     answer: async ({ query: { search, page } }) => {
       const today = clock.today()
       const { total, children } = await record.children({ search, page, pageSize: PAGE_SIZE })
-      const courses = await record.coursesOf(summaries.missing(children, today))
+      const rules = await context.rules.now()
+      const courses = await record.coursesOf(summaries.missing(children, { today, rules }))
       const rows = children.map((child) => ({
         id: child.id,
         name: child.name,
@@ -29,7 +30,7 @@ export function childrenRoutes(app: FastifyInstance, context: Context): void {
         born: child.born,
         sex: child.sex,
         lastVisit: child.lastVisit,
-        ...summaries.of(child, today, courses.get(child.id)),
+        ...summaries.of(child, { today, rules, course: courses.get(child.id) }),
       }))
       return { total, page, pageSize: PAGE_SIZE, children: rows }
     },

@@ -3,7 +3,7 @@ import type { Entry, EntryKind } from "../../record/index.js"
 import { changeTreatment } from "../change-treatment.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
-import { recordItems, type SentItem, sentItem } from "../record-items.js"
+import { listOf, recordItems, type SentItem, sentItem } from "../record-items.js"
 import { noSuch } from "../refusal.js"
 import { serveRoute } from "../route.js"
 import { authored, save } from "../save.js"
@@ -20,6 +20,12 @@ export function entriesRoutes(app: FastifyInstance, context: Context): void {
     { described: api.startTreatment, list: "treatments" },
     { described: api.addSupply, list: "supplies" },
     { described: api.addConsent, list: "consents" },
+    { described: api.addMissedNights, list: "missedNights" },
+    { described: api.addDecision, list: "decisions" },
+    { described: api.addConcern, list: "concerns" },
+    { described: api.addOrder, list: "orders" },
+    { described: api.addExplanation, list: "explanations" },
+    { described: api.addPayment, list: "payments" },
   ] as const
   for (const { described, list } of added)
     serveRoute(app, described, {
@@ -67,6 +73,18 @@ export function entriesRoutes(app: FastifyInstance, context: Context): void {
         person,
         request,
       }),
+  })
+
+  serveRoute(app, api.amendEntry, {
+    answer: async ({ params, body, person, request }) => {
+      const { record } = context
+      const entry = (await record.entriesOf(params.id)).find(({ id }) => id === params.entryId)
+      const list = entry && listOf(entry.kind)
+      if (!list) throw noSuch("entry that can be put right", params.entryId)
+      const { fields, reason, id } = body
+      const item = { fields, place: "fields", supersedes: params.entryId, reason, ...(id ? { id } : {}) }
+      return recordItems(context, { list, child: params.id, items: [item], person, request })
+    },
   })
 
   serveRoute(app, api.withdrawEntry, {

@@ -3,7 +3,7 @@ import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
 import { serveRoute } from "../route.js"
 
-export function practiceRoutes(app: FastifyInstance, { record, clock, settings }: Context): void {
+export function practiceRoutes(app: FastifyInstance, { record, clock, settings, rules }: Context): void {
   serveRoute(app, api.health, { open: true, answer: async () => ({ status: "ok" as const }) })
 
   serveRoute(app, api.practice, {
@@ -12,6 +12,7 @@ export function practiceRoutes(app: FastifyInstance, { record, clock, settings }
       latitude: record.practice.latitude,
       today: clock.today(),
       settings,
+      rules: await rules.now(),
     }),
   })
 }

@@ -2,7 +2,6 @@ import { assess } from "../../engine/assess.js"
 import type { Assessment, Check, Duty } from "../../engine/assessment.js"
 import type { Visit } from "../../engine/course.js"
 import { duties } from "../../engine/protocol/duties.js"
-import { standardProtocol } from "../../engine/protocol/standard.js"
 import { evidence } from "../../evidence/index.js"
 import { type CourseReading, visitIndex, withVisit } from "../reading.js"
 
@@ -32,7 +31,7 @@ export function ifSaved(reading: CourseReading, visit: Visit, without?: string):
     assessment,
     checks,
     exchangeTold: hasBothLengths(visit) && others.filter(hasBothLengths).length >= 2,
-    stillOwed: owed(reading.duties, duties({ course, protocol: standardProtocol, today: asOf })),
+    stillOwed: owed(reading.duties, duties({ course, protocol: reading.protocol, today: asOf })),
   }
 }
 

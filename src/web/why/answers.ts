@@ -1,4 +1,3 @@
-import { standardProtocol } from "../../engine/protocol/standard.js"
 import { dutiesWhy } from "../../engine/why/duties.js"
 import { findingWhy } from "../../engine/why/finding.js"
 import { forecastWhy } from "../../engine/why/forecast.js"
@@ -24,5 +23,5 @@ export const answers: Readonly<Record<Question, (reading: CourseReading) => Why>
       sourceOf: citationOf,
     }),
   position: (reading) => eyesPositionWhy({ ...reading, evidence, sourceOf: citationOf }),
-  duties: ({ duties, today }) => dutiesWhy({ duties, protocol: standardProtocol, asOf: today }),
+  duties: ({ duties, protocol, today }) => dutiesWhy({ duties, protocol, asOf: today }),
 }

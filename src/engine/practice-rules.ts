@@ -1,0 +1,94 @@
+import type { CalendarDate, TreatmentKind } from "./course.js"
+import type { Measure, Protocol, Stage } from "./protocol/protocol.js"
+
+/**
+ * What a practice has set for itself, each part a dated, versioned paper of its own in the record. Empty lists mean
+ * that what ships is in force. Nothing here is a published figure.
+ */
+export interface PracticeRules {
+  /** The practice's own protocols, beside those that ship; one with the id of a shipped one takes its place. */
+  readonly protocols: readonly Protocol[]
+  /** In any order; the one in force on a day is the last that began by then. */
+  readonly feeSchedules: readonly FeeSchedule[]
+  /** Every version ever in force; the default wording where a practice has none. */
+  readonly consentWordings: readonly ConsentWording[]
+  readonly pharmacies: readonly Pharmacy[]
+  /** Duties of the evidence (such as CD-028) switched on or off by the practice; absent ones keep their default. */
+  readonly examinationSwitches: Readonly<Record<string, boolean>>
+  readonly contacts: Contacts
+}
+
+export const COVERAGES = ["covered", "uncertain", "not-covered"] as const
+export type Coverage = (typeof COVERAGES)[number]
+
+export interface FeeSchedule {
+  readonly title: string
+  /** ISO 4217, one for the whole schedule. */
+  readonly currency: string
+  /** First day it is in force. */
+  readonly from: CalendarDate
+  readonly fees: readonly Fee[]
+}
+
+export interface Fee {
+  readonly id: string
+  readonly title: string
+  /** In the smallest unit of the currency. */
+  readonly cents: number
+  readonly coverage: Coverage
+  readonly charged: FeeOccasion
+}
+
+/** When a fee falls due. */
+export type FeeOccasion =
+  | { readonly kind: "examination"; readonly stages: readonly Stage[] }
+  | { readonly kind: "measure"; readonly measure: Measure }
+  /** One bottle; of any strength when none is named. */
+  | { readonly kind: "bottle"; readonly concentrationPercent?: number | undefined }
+  /** Spectacles, lenses: at the start and then again after so many months. */
+  | { readonly kind: "device"; readonly treatment: TreatmentKind; readonly everyMonths: number }
+
+export interface ConsentWording {
+  readonly id: string
+  readonly version: string
+  readonly from: CalendarDate
+  /** BCP 47. */
+  readonly language: string
+  readonly title: string
+  readonly sections: readonly { readonly heading: string; readonly text: string }[]
+  /** Whether families who consented to the version before are asked again. */
+  readonly isMaterial: boolean
+}
+
+export interface Pharmacy {
+  readonly id: string
+  readonly name: string
+  /** Days from order to bottle in the family's hands. */
+  readonly leadDays: number
+  readonly stockPercents: readonly number[]
+  readonly smallestVolumeMl: number
+  readonly bottleMl: number
+  readonly isPreserved: boolean
+  /** Days of use after opening, as this pharmacy states them. */
+  readonly daysAfterOpening: number
+  readonly contact?: string | undefined
+}
+
+export interface Contacts {
+  /** Telephone of the poison centre of the practice's country. */
+  readonly poisonCentre?: string | undefined
+  /** Where a family calls for same-day care. */
+  readonly urgent?: string | undefined
+  /** ISO 3166-1 alpha-2. */
+  readonly country?: string | undefined
+}
+
+/** What is in force until a practice sets anything. */
+export const noRules: PracticeRules = {
+  protocols: [],
+  feeSchedules: [],
+  consentWordings: [],
+  pharmacies: [],
+  examinationSwitches: {},
+  contacts: {},
+}

@@ -1,0 +1,20 @@
+import type { PracticeRules } from "../engine/practice-rules.js"
+import { currentOf } from "./entries.js"
+import type { Entry, PaperKind, PracticePaper } from "./entry.js"
+
+/** What the practice has set, from the papers that still hold. */
+export function practiceRulesFrom(papers: readonly Entry[]): PracticeRules {
+  const current = currentOf(papers)
+  const of = <Kind extends PaperKind>(kind: Kind) =>
+    current
+      .filter((entry) => entry.kind === kind)
+      .map((entry) => entry.body as Extract<PracticePaper, { kind: Kind }>["body"])
+  return {
+    protocols: of("protocol"),
+    feeSchedules: of("fees"),
+    consentWordings: of("wording"),
+    pharmacies: of("pharmacy"),
+    examinationSwitches: Object.assign({}, ...of("switches")),
+    contacts: Object.assign({}, ...of("contacts")),
+  }
+}

@@ -1,0 +1,142 @@
+import { z } from "zod"
+import { TREATMENT_KINDS } from "../../engine/course.js"
+import { COVERAGES, type PracticeRules } from "../../engine/practice-rules.js"
+import { MEASURES, STAGES } from "../../engine/protocol/protocol.js"
+import { entryIdField, reasonField } from "./entry.js"
+
+/** What a practice sets for itself, field by field; the error text is what is allowed, to stand after "must be". */
+
+const text = (most: number) =>
+  z
+    .string({ error: "text" })
+    .trim()
+    .min(1, { error: "text that is not empty" })
+    .max(most, { error: `at most ${most} characters` })
+const day = z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" })
+const whole = (low: number, high: number) => {
+  const error = `a whole number from ${low} to ${high}`
+  return z.int({ error }).min(low, { error }).max(high, { error })
+}
+const above0 = (high: number) => {
+  const error = `a number above 0 and up to ${high}`
+  return z.number({ error }).gt(0, { error }).max(high, { error })
+}
+const oneOf = <const T extends readonly [string, ...string[]]>(values: T) =>
+  z.enum(values, { error: `one of ${values.join(", ")}` })
+
+const feeOccasion = z.discriminatedUnion(
+  "kind",
+  [
+    z.object({
+      kind: z.literal("examination"),
+      stages: z.array(oneOf(STAGES)).min(1, { error: "at least one stage" }),
+    }),
+    z.object({ kind: z.literal("measure"), measure: oneOf(MEASURES) }),
+    z.object({ kind: z.literal("bottle"), concentrationPercent: above0(1.5).nullish() }),
+    z.object({ kind: z.literal("device"), treatment: oneOf(TREATMENT_KINDS), everyMonths: whole(1, 60) }),
+  ],
+  { error: "an examination, a measure, a bottle or a device" },
+)
+
+const fees = z.object({
+  title: text(200),
+  currency: z
+    .string({ error: "an ISO 4217 code such as EUR" })
+    .regex(/^[A-Z]{3}$/, { error: "an ISO 4217 code such as EUR" }),
+  from: day,
+  fees: z
+    .array(
+      z.object({
+        id: text(60),
+        title: text(200),
+        cents: whole(0, 100_000_000),
+        coverage: oneOf(COVERAGES),
+        charged: feeOccasion,
+      }),
+    )
+    .max(200, { error: "at most 200 fees" }),
+})
+
+const wording = z.object({
+  id: text(60),
+  version: text(60),
+  from: day,
+  language: text(35),
+  title: text(200),
+  sections: z
+    .array(z.object({ heading: text(200), text: text(5000) }))
+    .min(1, { error: "at least one section" })
+    .max(60, { error: "at most 60 sections" }),
+  isMaterial: z.boolean({ error: "true or false" }),
+})
+
+const pharmacy = z.object({
+  id: text(60),
+  name: text(200),
+  leadDays: whole(0, 120),
+  stockPercents: z.array(above0(100)).min(1, { error: "at least one stock strength" }).max(20),
+  smallestVolumeMl: above0(50),
+  bottleMl: above0(100),
+  isPreserved: z.boolean({ error: "true or false" }),
+  daysAfterOpening: whole(1, 366),
+  contact: text(500).nullish(),
+})
+
+const switches = z.record(
+  z.string().regex(/^CD-\d{3}$/, { error: "a duty of the evidence such as CD-028" }),
+  z.boolean({ error: "true or false" }),
+)
+
+const contacts = z.object({
+  poisonCentre: text(200).nullish(),
+  urgent: text(200).nullish(),
+  country: z
+    .string()
+    .regex(/^[A-Z]{2}$/, { error: "an ISO 3166-1 code such as IE" })
+    .nullish(),
+})
+
+/** The schema of each paper; a protocol is read by the engine's own `protocolProblems`. */
+export const paperSchemas = { fees, wording, pharmacy, switches, contacts } as const
+
+export const paperParams = z.object({
+  kind: z.enum(["protocol", "fees", "wording", "pharmacy", "switches", "contacts"]),
+})
+export const paperBody = z.object({
+  body: z.unknown().describe("The paper itself, by the shape of its kind"),
+  supersedes: z.uuid({ error: "the id of the paper it takes the place of" }).nullish(),
+  reason: reasonField.nullish(),
+  id: entryIdField,
+})
+
+const papers = z.array(z.looseObject({}))
+/** The rules as answered: always sound, so they have the engine's own type. */
+export const practiceRules = z
+  .object({
+    protocols: papers,
+    feeSchedules: papers,
+    consentWordings: papers,
+    pharmacies: papers,
+    examinationSwitches: z.record(z.string(), z.boolean()),
+    contacts: z.looseObject({}),
+  })
+  .describe("What the practice has set, as it stands") as unknown as z.ZodType<PracticeRules>
+
+export const rulesAnswer = z.object({
+  rules: practiceRules,
+  papers: z.array(
+    z.object({
+      id: z.string(),
+      kind: z.string(),
+      body: z.unknown(),
+      author: z.string(),
+      recordedAt: z.iso.datetime(),
+      supersedes: z.string().nullable(),
+      supersededBy: z.string().nullable(),
+      reason: z.string().nullable(),
+    }),
+  ),
+})
+
+export type RulesAnswer = z.infer<typeof rulesAnswer>
+export type PaperBody = z.input<typeof paperBody>
