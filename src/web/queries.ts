@@ -8,6 +8,7 @@ import {
 } from "@tanstack/react-query"
 import type { ChildList, ChildView, NewChildBody } from "../server/contract/child.js"
 import type { PracticeAnswer } from "../server/contract/practice.js"
+import type { PaperBody, RulesAnswer } from "../server/contract/rules.js"
 import type { SessionAnswer } from "../server/contract/session.js"
 import { ask, Refused } from "./client.js"
 
@@ -76,6 +77,23 @@ export function usePractice() {
   })
 }
 
+/** The practice's own papers, with every version there was. */
+export function useRules() {
+  return useQuery({ queryKey: ["rules"], queryFn: () => ask<RulesAnswer>("GET", "/api/rules") })
+}
+
+/** Records a paper of the practice; everything worked out under the former rules is asked for anew. */
+export function useRecordPaper(kind: string) {
+  const client = useQueryClient()
+  return useMutation({
+    mutationFn: (body: PaperBody) => ask<RulesAnswer>("POST", `/api/rules/${kind}`, body),
+    onSuccess: (answer) => {
+      client.setQueryData(["rules"], answer)
+      return client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== "rules" })
+    },
+  })
+}
+
 export function useChildren({ search, page }: { search: string; page: number }) {
   const query = new URLSearchParams({ search, page: String(page) })
   return useQuery({
@@ -116,6 +134,8 @@ function useKeepChild() {
   const client = useQueryClient()
   return (view: ChildView) => {
     client.setQueryData(["child", view.child.id], view)
-    return client.invalidateQueries({ queryKey: ["children"] })
+    return client.invalidateQueries({
+      predicate: ({ queryKey }) => queryKey[0] === "children" || queryKey[0] === "today",
+    })
   }
 }

@@ -6,6 +6,7 @@ import {
   Navigate,
 } from "@tanstack/react-router"
 import { ChildPage } from "./pages/child-page.js"
+import { ChildPartPage } from "./pages/child-part-page.js"
 import { ChildrenPage } from "./pages/children-page.js"
 import { FailedPage } from "./pages/failed-page.js"
 import { NotFoundPage } from "./pages/not-found-page.js"
@@ -58,8 +59,28 @@ const visit = createRoute({
   },
 })
 
+const childPart = createRoute({
+  getParentRoute: () => root,
+  path: "/children/$childId/$part",
+  component: function ChildPart() {
+    const { childId, part } = childPart.useParams()
+    return <ChildPartPage key={`${childId} ${part}`} childId={childId} name={part} />
+  },
+})
+
+const SettingsPage = lazyRouteComponent(() => import("./settings/settings-page.js"), "SettingsPage")
+
+const settings = createRoute({
+  getParentRoute: () => root,
+  path: "/settings/$part",
+  component: function Settings() {
+    const { part } = settings.useParams()
+    return <SettingsPage key={part} name={part} />
+  },
+})
+
 export const router = createRouter({
-  routeTree: root.addChildren([home, children, child, visit]),
+  routeTree: root.addChildren([home, children, child, visit, childPart, settings]),
   defaultPreload: "intent",
   scrollRestoration: true,
   defaultErrorComponent: FailedPage,

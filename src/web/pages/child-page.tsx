@@ -6,6 +6,7 @@ import type { PracticeAnswer } from "../../server/contract/practice.js"
 import { ByEighteenCard } from "../child/by-eighteen-card.js"
 import { CheckList, ConcernList } from "../child/checks.js"
 import { ChildHeading } from "../child/child-heading.js"
+import { ChildTabs } from "../child/child-tabs.js"
 import { DutyCard } from "../child/duty-card.js"
 import { FigureSection } from "../child/figure-section.js"
 import { GrowthCard } from "../child/growth-card.js"
@@ -54,6 +55,7 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
           </Link>
         </div>
       </div>
+      <ChildTabs childId={view.child.id} />
       <p className="print-only soft small">
         {practice.name}, as of {dateWords(reading.today)}
       </p>

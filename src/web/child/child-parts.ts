@@ -1,0 +1,35 @@
+import { type ComponentType, lazy } from "react"
+import type { ChildView } from "../../server/contract/child.js"
+import type { PracticeAnswer } from "../../server/contract/practice.js"
+import type { CourseReading } from "../reading.js"
+
+/** What every part of a child's page is given. */
+export interface ChildPartProps {
+  readonly view: ChildView
+  readonly reading: CourseReading
+  readonly practice: PracticeAnswer
+  /** Called with what to say once something is recorded; the part stays open. */
+  readonly onDone: (message: string) => void
+}
+
+export interface ChildPart {
+  readonly title: string
+  readonly Page: ComponentType<ChildPartProps>
+}
+
+/** The parts of a child's page beside the course itself, by their place in the address, in the order of the menu. Each is loaded when it is opened. */
+export const CHILD_PARTS: Readonly<Record<string, ChildPart>> = {}
+
+/** A part that is loaded when it is first opened. */
+export function part<Name extends string>(
+  title: string,
+  {
+    name,
+    load,
+  }: {
+    readonly name: Name
+    readonly load: () => Promise<Readonly<Record<Name, ComponentType<ChildPartProps>>>>
+  },
+): ChildPart {
+  return { title, Page: lazy(async () => ({ default: (await load())[name] })) }
+}

@@ -1,0 +1,33 @@
+import { type ComponentType, lazy } from "react"
+import type { PracticeAnswer } from "../../server/contract/practice.js"
+import type { RulesAnswer } from "../../server/contract/rules.js"
+
+/** What every part of the settings is given. */
+export interface SettingsPartProps {
+  readonly practice: PracticeAnswer
+  readonly rules: RulesAnswer
+  /** Called with what to say once something is recorded; the part stays open. */
+  readonly onDone: (message: string) => void
+}
+
+export interface SettingsPart {
+  readonly title: string
+  readonly Page: ComponentType<SettingsPartProps>
+}
+
+/** The parts of the settings by their place in the address, in the order of the menu. */
+export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {}
+
+/** A part that is loaded when it is first opened. */
+export function settingsPart<Name extends string>(
+  title: string,
+  {
+    name,
+    load,
+  }: {
+    readonly name: Name
+    readonly load: () => Promise<Readonly<Record<Name, ComponentType<SettingsPartProps>>>>
+  },
+): SettingsPart {
+  return { title, Page: lazy(async () => ({ default: (await load())[name] })) }
+}
