@@ -20,16 +20,7 @@ export interface ChildPart {
 /** The parts of a child's page beside the course itself, by their place in the address, in the order of the menu. Each is loaded when it is opened. */
 export const CHILD_PARTS: Readonly<Record<string, ChildPart>> = {}
 
-/** A part that is loaded when it is first opened. */
-export function part<Name extends string>(
-  title: string,
-  {
-    name,
-    load,
-  }: {
-    readonly name: Name
-    readonly load: () => Promise<Readonly<Record<Name, ComponentType<ChildPartProps>>>>
-  },
-): ChildPart {
-  return { title, Page: lazy(async () => ({ default: (await load())[name] })) }
+/** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */
+export function part(title: string, load: () => Promise<ComponentType<ChildPartProps>>): ChildPart {
+  return { title, Page: lazy(async () => ({ default: await load() })) }
 }

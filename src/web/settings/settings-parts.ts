@@ -18,16 +18,10 @@ export interface SettingsPart {
 /** The parts of the settings by their place in the address, in the order of the menu. */
 export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {}
 
-/** A part that is loaded when it is first opened. */
-export function settingsPart<Name extends string>(
+/** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */
+export function settingsPart(
   title: string,
-  {
-    name,
-    load,
-  }: {
-    readonly name: Name
-    readonly load: () => Promise<Readonly<Record<Name, ComponentType<SettingsPartProps>>>>
-  },
+  load: () => Promise<ComponentType<SettingsPartProps>>,
 ): SettingsPart {
-  return { title, Page: lazy(async () => ({ default: (await load())[name] })) }
+  return { title, Page: lazy(async () => ({ default: await load() })) }
 }
