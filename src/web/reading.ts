@@ -39,7 +39,7 @@ export function readCourse(
     protocol,
     assessment: assess(input),
     forecast: forecast({ ...input, toAgeYears: FORECAST_TO_AGE }),
-    duties: duties({ course, protocol, today }),
+    duties: duties({ course, protocol, today, wordings: rules.consentWordings }),
   }
 }
 

@@ -1,13 +1,17 @@
 import type { Duty, DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
+import { type ConsentState, consentInForce, coversStrength } from "../consent/consent-in-force.js"
 import type { CalendarDate, Treatment } from "../course.js"
 import { treatmentName } from "../treatment-name.js"
-import { consentTo, type Situation } from "./situation.js"
-import { realTreatments } from "./treatment-course.js"
+import type { Situation } from "./situation.js"
+import { isInUse, realTreatments } from "./treatment-course.js"
 
-/** One duty for each treatment and strength of the current course, planned ones included. */
+/**
+ * For each treatment and strength of the current course, planned ones included: the consent owed by its first day, and
+ * the one owed again where the family withdrew theirs or a material new wording came into force while it is given.
+ */
 export function consentDuties(situation: Situation): readonly Duty[] {
-  const { current, course, today, protocol } = situation
+  const { current, course, today } = situation
   if (!current) return []
   const names = new Set<string>()
   return [...current.treatments, ...realTreatments(course).filter(({ from }) => from > today)].flatMap(
@@ -15,42 +19,108 @@ export function consentDuties(situation: Situation): readonly Duty[] {
       const name = treatmentName(treatment)
       if (names.has(name)) return []
       names.add(name)
-      const given = consentTo(situation, treatment)
-      const opens = addDays(treatment.from, -protocol.consentLeadDays)
-      const state = stateOf({ treatment, given, opens, today })
-      return {
-        kind: "consent",
-        step: `consent to ${name}`,
-        opens,
-        due: treatment.from,
-        closes: treatment.from,
-        state,
-        needs: state === "done" ? [] : [needOf({ treatment, given })],
-      }
+      return [firstConsent(situation, treatment), ...consentAgain(situation, treatment)]
     },
   )
 }
 
+function firstConsent(situation: Situation, treatment: Treatment): Duty {
+  const { today, protocol } = situation
+  const opens = addDays(treatment.from, -protocol.consentLeadDays)
+  const consent = atStart(situation, treatment)
+  const late = consent.kind === "in-force" ? undefined : lateConsent(situation, treatment)
+  const state = stateOf({
+    treatment,
+    isGiven: consent.kind === "in-force",
+    isLate: late !== undefined,
+    opens,
+    today,
+  })
+  return {
+    kind: "consent",
+    step: `consent to ${treatmentName(treatment)}`,
+    opens,
+    due: treatment.from,
+    closes: treatment.from,
+    state,
+    needs: consent.kind === "in-force" ? [] : [needOf({ treatment, consent, late })],
+  }
+}
+
+/** Owed at once: treatment goes on, but the consent it began with no longer holds. */
+function consentAgain(situation: Situation, treatment: Treatment): readonly Duty[] {
+  const { current, today, course, wordings } = situation
+  const isGoingOn = current!.treatments.some(
+    (other) => treatmentName(other) === treatmentName(treatment) && isInUse(other, today),
+  )
+  if (!isGoingOn) return []
+  const hadOne = atStart(situation, treatment).kind === "in-force" || lateConsent(situation, treatment)
+  if (!hadOne) return []
+  const now = consentInForce({ course, treatment, on: today, wordings })
+  if (now.kind === "in-force" || now.since === undefined) return []
+  const { since, why } = now
+  return [
+    {
+      kind: "consent",
+      step: `consent to ${treatmentName(treatment)} again`,
+      opens: since,
+      due: since,
+      closes: since,
+      state: today > since ? "overdue" : "open",
+      needs: [why],
+    },
+  ]
+}
+
+/** The consent as it stood on the first day of the treatment, or stands today where that day is still to come. */
+function atStart({ course, today, wordings }: Situation, treatment: Treatment): ConsentState {
+  const on = treatment.from < today ? treatment.from : today
+  return consentInForce({ course, treatment, on, wordings })
+}
+
+/** The first consent given after the treatment had begun. */
+function lateConsent({ course }: Situation, treatment: Treatment): CalendarDate | undefined {
+  return (course.consents ?? [])
+    .filter(
+      (consent) =>
+        consent.covers.kind === treatment.kind &&
+        coversStrength(consent, treatment) &&
+        consent.date > treatment.from,
+    )
+    .map(({ date }) => date)
+    .toSorted()[0]
+}
+
 function stateOf({
   treatment,
-  given,
+  isGiven,
+  isLate,
   opens,
   today,
 }: {
-  treatment: Treatment
-  given: CalendarDate | undefined
-  opens: CalendarDate
-  today: CalendarDate
+  readonly treatment: Treatment
+  readonly isGiven: boolean
+  readonly isLate: boolean
+  readonly opens: CalendarDate
+  readonly today: CalendarDate
 }): DutyState {
-  if (given !== undefined && given <= treatment.from) return "done"
-  const isOver = given !== undefined || (treatment.to != null && treatment.to <= today)
+  if (isGiven) return "done"
+  const isOver = isLate || (treatment.to != null && treatment.to <= today)
   if (isOver) return "missed"
   if (today > treatment.from) return "overdue"
   return today < opens ? "upcoming" : "open"
 }
 
-function needOf({ treatment, given }: { treatment: Treatment; given: CalendarDate | undefined }): string {
-  return given === undefined
-    ? `a consent that covers ${treatmentName(treatment)}`
-    : `consent is dated ${given}, after the start on ${treatment.from}`
+function needOf({
+  treatment,
+  consent,
+  late,
+}: {
+  readonly treatment: Treatment
+  readonly consent: ConsentState
+  readonly late: CalendarDate | undefined
+}): string {
+  if (late !== undefined) return `consent is dated ${late}, after the start on ${treatment.from}`
+  if (consent.kind === "withdrawn" || consent.kind === "wording-renewed") return consent.why
+  return `a consent that covers ${treatmentName(treatment)}`
 }

@@ -1,5 +1,7 @@
 import { addDays } from "../calendar.js"
+import { consentInForce } from "../consent/consent-in-force.js"
 import type { CalendarDate, Course, Supply, Treatment } from "../course.js"
+import type { ConsentWording } from "../practice-rules.js"
 import { treatmentName } from "../treatment-name.js"
 import type { Protocol } from "./protocol.js"
 import { currentTreatmentCourse, isInUse, type TreatmentCourse } from "./treatment-course.js"
@@ -10,15 +12,18 @@ export interface Situation {
   readonly protocol: Protocol
   readonly today: CalendarDate
   readonly current: TreatmentCourse | null
+  readonly wordings: readonly ConsentWording[]
 }
 
 export interface SituationInput {
   readonly course: Course
   readonly protocol: Protocol
   readonly today: CalendarDate
+  /** The practice's consent wordings; without them no consent is asked for again because of its wording. */
+  readonly wordings?: readonly ConsentWording[] | undefined
 }
 
-export function situationOn({ course, protocol, today }: SituationInput): Situation {
+export function situationOn({ course, protocol, today, wordings = [] }: SituationInput): Situation {
   const known: Course = {
     ...course,
     visits: course.visits
@@ -32,6 +37,7 @@ export function situationOn({ course, protocol, today }: SituationInput): Situat
     protocol,
     today,
     current: currentTreatmentCourse({ course, today, longestPauseDays: protocol.longestPauseDays }),
+    wordings,
   }
 }
 
@@ -47,17 +53,13 @@ export function dropsInUse({ current, today }: Situation): Treatment | undefined
   )
 }
 
-/** First consent to this treatment at this strength, or undefined. A consent that names no strength covers none. */
-export function consentTo({ course }: Situation, treatment: Treatment): CalendarDate | undefined {
-  const dates = (course.consents ?? [])
-    .filter(
-      ({ covers }) =>
-        covers.kind === treatment.kind &&
-        (treatment.concentrationPercent === undefined ||
-          covers.concentrationPercent === treatment.concentrationPercent),
-    )
-    .map(({ date }) => date)
-  return dates.toSorted()[0]
+/** Date of the consent to this treatment at this strength that is in force today, or undefined. */
+export function consentTo(
+  { course, today, wordings }: Situation,
+  treatment: Treatment,
+): CalendarDate | undefined {
+  const state = consentInForce({ course, treatment, on: today, wordings })
+  return state.kind === "in-force" ? state.consent.date : undefined
 }
 
 /** Last day covered by the bottles recorded at this strength, or undefined when there are none. */
