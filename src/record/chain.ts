@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto"
-import type { Selectable } from "kysely"
+import type { Kysely, Selectable } from "kysely"
 import { canonicalJson } from "./canonical-json.js"
 import type { OpenDatabase } from "./driver.js"
 import type { Tables } from "./tables.js"
@@ -14,6 +14,18 @@ export type ChainReport =
   | { readonly whole: false; readonly position: number; readonly id: string; readonly why: string }
 
 const BATCH = 1000
+
+/** Hash of the practice's last entry. */
+export async function chainHead(queries: Kysely<Tables>, practice: string): Promise<string> {
+  const last = await queries
+    .selectFrom("entries")
+    .select("hash")
+    .where("practice", "=", practice)
+    .orderBy("position", "desc")
+    .limit(1)
+    .executeTakeFirst()
+  return last?.hash ?? CHAIN_START
+}
 
 /**
  * SHA-256 (hex) over the canonical JSON of the entry's fields in a fixed order. The body is hashed as the text that

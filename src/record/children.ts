@@ -47,6 +47,17 @@ export async function listChildren(
   return { total: Number(total), children: rows.map(listed) }
 }
 
+export async function everyChild(queries: Kysely<Tables>, practice: string): Promise<readonly ListedChild[]> {
+  const rows = await queries
+    .selectFrom("children")
+    .selectAll()
+    .where("practice", "=", practice)
+    .orderBy("sort_name")
+    .orderBy("child")
+    .execute()
+  return rows.map(listed)
+}
+
 export async function findChild(
   queries: Kysely<Tables>,
   practice: string,

@@ -1,7 +1,14 @@
 import type { Course } from "../engine/course.js"
 import type { PracticeRules } from "../engine/practice-rules.js"
-import { type ChainReport, verifyChain } from "./chain.js"
-import { findChild, type ListedChild, type ListQuery, listChildren, rebuildChildren } from "./children.js"
+import { type ChainReport, chainHead, verifyChain } from "./chain.js"
+import {
+  everyChild,
+  findChild,
+  type ListedChild,
+  type ListQuery,
+  listChildren,
+  rebuildChildren,
+} from "./children.js"
 import { courseFrom, currentEntriesOfMany } from "./courses.js"
 import type { OpenDatabase } from "./driver.js"
 import { appendEntries, currentOf, entriesOf, type Saved } from "./entries.js"
@@ -32,6 +39,15 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
     rebuild: (): Promise<number> => rebuildChildren(queries, id),
 
     children: (query: ListQuery) => listChildren(queries, id, query),
+    /** Every child by name, for what looks at the whole practice at once. */
+    everyChild: (): Promise<readonly ListedChild[]> => everyChild(queries, id),
+    /** Ids of the children a search finds. */
+    childrenMatching: async (search: string): Promise<ReadonlySet<string>> => {
+      const { children } = await listChildren(queries, id, { search, page: 1, pageSize: 1_000_000 })
+      return new Set(children.map((child) => child.id))
+    },
+    /** Hash of the last entry: changes when anything is recorded. */
+    head: (): Promise<string> => chainHead(queries, id),
     child: (child: string): Promise<ListedChild | null> => findChild(queries, id, child),
     /**
      * The course of a child of this practice, null when there is no such child. Entries named in `without`, and what

@@ -6,6 +6,7 @@ import fastifyStatic from "@fastify/static"
 import fastify, { type FastifyInstance } from "fastify"
 import { defaultSettings } from "../engine/settings.js"
 import type { PracticeRecord } from "../record/index.js"
+import { childReadings } from "./child-readings.js"
 import type { Clock } from "./clock.js"
 import type { Context } from "./context.js"
 import { guard, isApi } from "./guard.js"
@@ -18,6 +19,7 @@ import { entriesRoutes } from "./routes/entries.js"
 import { practiceRoutes } from "./routes/practice.js"
 import { rulesRoutes } from "./routes/rules.js"
 import { sessionRoutes } from "./routes/session.js"
+import { todayRoutes } from "./routes/today.js"
 import { rulesInForce } from "./rules.js"
 
 const LARGEST_BODY_BYTES = 1_000_000
@@ -44,6 +46,7 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     rules: rulesInForce(record),
     oneAtATime: inTurn(),
   }
+  const readings = childReadings(context)
   app.setValidatorCompiler(contractValidator)
   // The contract describes our answers and the tests hold us to it; a record written under older rules stays readable.
   app.setSerializerCompiler(() => (answer) => JSON.stringify(answer))
@@ -66,7 +69,8 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
   await app.register(async (routes) => {
     sessionRoutes(routes, context)
     practiceRoutes(routes, context)
-    childrenRoutes(routes, context)
+    childrenRoutes(routes, context, readings)
+    todayRoutes(routes, context, readings)
     entriesRoutes(routes, context)
     rulesRoutes(routes, context)
   })

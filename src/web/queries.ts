@@ -10,6 +10,7 @@ import type { ChildList, ChildView, NewChildBody } from "../server/contract/chil
 import type { PracticeAnswer } from "../server/contract/practice.js"
 import type { PaperBody, RulesAnswer } from "../server/contract/rules.js"
 import type { SessionAnswer } from "../server/contract/session.js"
+import type { TodayAnswer } from "../server/contract/today.js"
 import { ask, Refused } from "./client.js"
 
 /** What the pages ask of the server, and what is remembered of its answers. */
@@ -100,6 +101,23 @@ export function useChildren({ search, page }: { search: string; page: number }) 
     queryKey: ["children", search, page],
     queryFn: () => ask<ChildList>("GET", `/api/children?${query}`),
     placeholderData: (before) => before,
+  })
+}
+
+/** Who is owed what; asked again by itself while the server is still reading the children. */
+export function useToday(query: {
+  readonly role: string | undefined
+  readonly search: string
+  readonly group: string | undefined
+  readonly page: number
+}) {
+  const filled = Object.entries(query).filter(([, value]) => value !== undefined && value !== "")
+  const asked = new URLSearchParams(filled.map(([name, value]) => [name, String(value)]))
+  return useQuery({
+    queryKey: ["today", asked.toString()],
+    queryFn: () => ask<TodayAnswer>("GET", `/api/today?${asked}`),
+    placeholderData: (before) => before,
+    refetchInterval: ({ state: { data } }) => (data && data.read < data.total ? 1000 : false),
   })
 }
 

@@ -12,13 +12,25 @@ import { FailedPage } from "./pages/failed-page.js"
 import { NotFoundPage } from "./pages/not-found-page.js"
 import { Shell } from "./parts/shell.js"
 import { Waiting } from "./parts/waiting.js"
+import { type TodaySearch, todaySearch } from "./today/today-search.js"
 
 const root = createRootRoute({ component: Shell, notFoundComponent: NotFoundPage })
 
 const home = createRoute({
   getParentRoute: () => root,
   path: "/",
-  component: () => <Navigate to="/children" replace />,
+  component: () => <Navigate to="/today" replace />,
+})
+
+const TodayPage = lazyRouteComponent(() => import("./today/today-page.js"), "TodayPage")
+
+const today = createRoute({
+  getParentRoute: () => root,
+  path: "/today",
+  validateSearch: (search: Record<string, unknown>): TodaySearch => todaySearch(search),
+  component: function Today() {
+    return <TodayPage asked={today.useSearch()} />
+  },
 })
 
 const children = createRoute({
@@ -80,7 +92,7 @@ const settings = createRoute({
 })
 
 export const router = createRouter({
-  routeTree: root.addChildren([home, children, child, visit, childPart, settings]),
+  routeTree: root.addChildren([home, today, children, child, visit, childPart, settings]),
   defaultPreload: "intent",
   scrollRestoration: true,
   defaultErrorComponent: FailedPage,

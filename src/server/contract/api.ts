@@ -23,6 +23,7 @@ import {
 import { healthAnswer, practiceAnswer } from "./practice.js"
 import { paperBody, paperParams, rulesAnswer } from "./rules.js"
 import { logInBody, passwordBody, sessionAnswer } from "./session.js"
+import { todayAnswer, todayQuery } from "./today.js"
 
 /**
  * Everything the server can be asked. `:id` is a child, `:entryId` one of its entries. Whatever records something
@@ -46,6 +47,8 @@ export const api = {
     body: paperBody,
     answer: rulesAnswer,
   },
+
+  today: { method: "GET", url: "/api/today", query: todayQuery, answer: todayAnswer },
 
   children: { method: "GET", url: "/api/children", query: listQuery, answer: childList },
   addChild: { method: "POST", url: "/api/children", body: newChildBody, answer: childView },

@@ -3,7 +3,7 @@ import { assess } from "../../engine/assess.js"
 import type { Course } from "../../engine/course.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildBody } from "../../record/index.js"
-import { childSummaries } from "../child-summary.js"
+import type { ChildReading, ChildReadings } from "../child-readings.js"
 import { childViewOf } from "../child-view.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
@@ -13,16 +13,15 @@ import { noSuch } from "../refusal.js"
 import { serveRoute } from "../route.js"
 import { authored, problemsOf, save } from "../save.js"
 
-export function childrenRoutes(app: FastifyInstance, context: Context): void {
+export function childrenRoutes(app: FastifyInstance, context: Context, readings: ChildReadings): void {
   const { record, clock, settings, oneAtATime } = context
-  const summaries = childSummaries(settings)
 
   serveRoute(app, api.children, {
     answer: async ({ query: { search, page } }) => {
       const today = clock.today()
       const { total, children } = await record.children({ search, page, pageSize: PAGE_SIZE })
-      const rules = await context.rules.now()
-      const courses = await record.coursesOf(summaries.missing(children, { today, rules }))
+      const day = { today, rules: await context.rules.now() }
+      await readings.read(children, day)
       const rows = children.map((child) => ({
         id: child.id,
         name: child.name,
@@ -30,7 +29,7 @@ export function childrenRoutes(app: FastifyInstance, context: Context): void {
         born: child.born,
         sex: child.sex,
         lastVisit: child.lastVisit,
-        ...summaries.of(child, { today, rules, course: courses.get(child.id) }),
+        ...summaryOf(readings.known(child, day)),
       }))
       return { total, page, pageSize: PAGE_SIZE, children: rows }
     },
@@ -79,6 +78,11 @@ export function childrenRoutes(app: FastifyInstance, context: Context): void {
         return save(context, params.id, [authored(context, person, drafted)])
       }),
   })
+}
+
+function summaryOf(reading: ChildReading | undefined): ChildReading["summary"] {
+  if (!reading) throw new RangeError("a child of the list has no course")
+  return reading.summary
 }
 
 function objectOf(value: unknown): Readonly<Record<string, unknown>> {

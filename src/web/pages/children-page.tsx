@@ -1,11 +1,12 @@
 import { Link, useNavigate } from "@tanstack/react-router"
-import { type KeyboardEvent, useDeferredValue, useEffect, useRef, useState } from "react"
+import { type KeyboardEvent, useDeferredValue, useRef, useState } from "react"
 import { ageWords, dateWords, fixed } from "../../chart/words.js"
 import type { ChildRow } from "../../server/contract/child.js"
 import { failureInWords } from "../client.js"
 import { PageHeading } from "../parts/page-heading.js"
 import { useLate } from "../parts/waiting.js"
 import { useChildren, usePractice } from "../queries.js"
+import { useSlashFocuses } from "../slash-focuses.js"
 import { dutyTiming, findingInWords, growthInWords } from "../words.js"
 import { AddChild } from "./add-child.js"
 
@@ -181,19 +182,4 @@ function PageLinks(props: {
 function countInWords(total: number, search: string): string {
   const children = total === 1 ? "1 child" : `${total} children`
   return search ? `${children} found` : children
-}
-
-/** "/" takes the typist to the search, unless something is being typed already. */
-function useSlashFocuses(box: { readonly current: HTMLInputElement | null }) {
-  useEffect(() => {
-    const onKey = (event: globalThis.KeyboardEvent) => {
-      const typing = (event.target as HTMLElement).closest("input, select, textarea, dialog")
-      if (event.key !== "/" || typing || event.ctrlKey || event.metaKey || event.altKey) return
-      event.preventDefault()
-      box.current?.focus()
-      box.current?.select()
-    }
-    document.addEventListener("keydown", onKey)
-    return () => document.removeEventListener("keydown", onKey)
-  }, [box])
 }

@@ -24,10 +24,13 @@ function Pages({ session }: { readonly session: SessionAnswer }) {
         Skip to the page
       </a>
       <header className="top">
-        <Link to="/children" className="brand">
+        <Link to="/today" className="brand">
           Lengthwise
         </Link>
         <nav aria-label="Main">
+          <Link to="/today" activeProps={{ "aria-current": "page" }}>
+            Today
+          </Link>
           <Link to="/children" activeProps={{ "aria-current": "page" }}>
             Children
           </Link>

@@ -1,0 +1,244 @@
+import type { Assessment, Concern, Duty, DutyState } from "../assessment.js"
+import { addDays } from "../calendar.js"
+import { type CalendarDate, type Course, EYES, type Visit } from "../course.js"
+import type { PracticeRules } from "../practice-rules.js"
+import { seenHere } from "../protocol/measured.js"
+import { realTreatments } from "../protocol/treatment-course.js"
+import { counted } from "../words.js"
+
+/** What a day's work is made of, in the order in which it is shown: what concerns a child's safety first. */
+export const OWED_GROUPS = ["concern", "decide", "see", "supply", "sign", "tell"] as const
+export type OwedGroup = (typeof OWED_GROUPS)[number]
+
+export const ROLES = ["clinician", "technician", "front-desk"] as const
+export type Role = (typeof ROLES)[number]
+
+/** Where the one action of a row leads. */
+export type OwedAction = "visit" | "consent" | "supply" | "choices" | "safety" | "explain"
+
+/** One thing somebody in the practice has to do for a child now. */
+export interface Owed {
+  readonly group: OwedGroup
+  readonly what: string
+  /** Why, or what it needs; empty when `what` says it all. */
+  readonly why: string
+  /** Since when it waits. */
+  readonly since: CalendarDate
+  /** The day by which it is owed; null for what is simply waiting. */
+  readonly due: CalendarDate | null
+  /** Last day of its window; null where it has none. */
+  readonly closes: CalendarDate | null
+  readonly state: Extract<DutyState, "open" | "overdue">
+  readonly role: Role
+  readonly action: OwedAction
+}
+
+export interface OwedInput {
+  readonly course: Course
+  readonly today: CalendarDate
+  readonly assessment: Pick<Assessment, "concerns" | "finding" | "growth">
+  readonly duties: readonly Duty[]
+  readonly rules: Pick<PracticeRules, "pharmacies">
+}
+
+/** Results older than this are not asked about any more. Ours; common practice, no source. */
+const TOLD_WITHIN_DAYS = 90
+/** A pharmacy answers an order within this many days. Ours; common practice, no source. */
+const ANSWER_WITHIN_DAYS = 3
+/** From order to bottle where the practice has not said. Ours; common practice, no source. */
+const USUAL_LEAD_DAYS = 7
+
+/**
+ * Everything owed to one child today, in order of the groups and of its date. Duties that are only coming are not
+ * there: a list of today holds what can be done today.
+ *
+ * @example
+ * owed({ course, today, assessment, duties: duties({ course, protocol, today }), rules: noRules })
+ */
+export function owed(input: OwedInput): readonly Owed[] {
+  const rows = [
+    ...concernRows(input),
+    ...decisionRows(input),
+    ...dutyRows(input),
+    ...orderRows(input),
+    ...untoldRows(input),
+  ]
+  return rows.toSorted(
+    (a, b) =>
+      OWED_GROUPS.indexOf(a.group) - OWED_GROUPS.indexOf(b.group) ||
+      byText(a.due ?? a.since, b.due ?? b.since),
+  )
+}
+
+const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
+
+function concernRows({ course, today, assessment }: OwedInput): readonly Owed[] {
+  const recorded = (course.concerns ?? []).filter(({ opened }) => opened <= today)
+  const open = recorded.filter(({ closed }) => closed === undefined || closed > today)
+  const last = lastVisit(course, today)
+  const isRecorded = ({ kind }: Concern) =>
+    recorded.some((concern) => concern.kind === kind && concern.opened >= (last?.date ?? today))
+  const row = (what: string, since: CalendarDate, why: string): Owed => ({
+    group: "concern",
+    what,
+    why,
+    since,
+    due: null,
+    closes: null,
+    state: "open",
+    role: "clinician",
+    action: "safety",
+  })
+  return [
+    ...open.map(({ what, opened, owner }) =>
+      row(what, opened, owner ? `looked after by ${owner}` : "nobody looks after it yet"),
+    ),
+    ...assessment.concerns
+      .filter((concern) => !isRecorded(concern))
+      .map(({ why }) => row(why, last?.date ?? today, "")),
+  ]
+}
+
+/** Decisions the protocol asks for, and findings of the last visit that nobody has answered yet. */
+function decisionRows(input: OwedInput): readonly Owed[] {
+  const { duties } = input
+  const asked = duties.filter(({ kind, state }) => kind === "decision" && isNow(state))
+  if (asked.length > 0)
+    return asked.map((duty) => ({
+      group: "decide",
+      what: duty.step,
+      why: telling(input).join("; "),
+      since: duty.opens,
+      due: duty.due,
+      closes: duty.closes,
+      state: duty.state as Owed["state"],
+      role: "clinician",
+      action: "choices",
+    }))
+  const words = telling(input)
+  const visit = lastGrowthVisit(input)
+  if (words.length === 0 || !visit || isAnswered(input, visit)) return []
+  return [
+    {
+      group: "decide",
+      what: words.join("; "),
+      why: "no decision since that visit",
+      since: visit.date,
+      due: null,
+      closes: null,
+      state: "open",
+      role: "clinician",
+      action: "choices",
+    },
+  ]
+}
+
+/** What the last visit showed that calls for a decision, in words. */
+function telling({ assessment: { finding, growth } }: OwedInput): readonly string[] {
+  const rate = growth.mmPerYear === null ? "" : `, ${growth.mmPerYear.toFixed(2)} mm per year`
+  return [
+    ...(finding.state === "not-slowed" ? [`${finding.treatment ?? "the treatment"}: not slowed`] : []),
+    ...(growth.state === "as-untreated" ? [`grows as untreated${rate}`] : []),
+    ...(growth.state === "faster" ? [`grows faster than untreated${rate}`] : []),
+  ]
+}
+
+function isAnswered({ course }: OwedInput, visit: Visit): boolean {
+  const decided = (course.decisions ?? []).some(({ date }) => date >= visit.date)
+  const changed = realTreatments(course).some(
+    ({ from, to }) => from >= visit.date || (to != null && to >= visit.date),
+  )
+  return decided || changed
+}
+
+function dutyRows(input: OwedInput): readonly Owed[] {
+  return input.duties
+    .filter(({ kind, state }) => kind !== "decision" && isNow(state))
+    .map((duty): Owed => {
+      const shared = {
+        why: duty.needs.join(", "),
+        since: duty.opens,
+        due: duty.due,
+        closes: duty.closes,
+        state: duty.state as Owed["state"],
+      }
+      if (duty.kind === "consent")
+        return { ...shared, group: "sign", what: duty.step, role: "clinician", action: "consent" }
+      if (duty.kind === "bottle")
+        return { ...shared, group: "supply", what: duty.step, role: "front-desk", action: "supply" }
+      // Begun and not finished is the measuring person's; not begun has to be booked.
+      const begun = input.course.visits.some(
+        (visit) => seenHere(visit) && visit.date >= duty.opens && visit.date <= input.today,
+      )
+      return {
+        ...shared,
+        group: "see",
+        what: duty.step,
+        role: begun ? "technician" : "front-desk",
+        action: "visit",
+      }
+    })
+}
+
+function orderRows({ course, today, rules }: OwedInput): readonly Owed[] {
+  return (
+    (course.orders ?? [])
+      .filter(({ date, received, cancelled }) => date <= today && !received && !cancelled)
+      .map((order) => {
+        const name = `${counted(order.bottles, "bottle")} of ${order.concentrationPercent} %`
+        const lead = rules.pharmacies.find(
+          ({ name: known, id }) => known === order.pharmacy || id === order.pharmacy,
+        )
+        const due = order.confirmed
+          ? addDays(order.date, lead?.leadDays ?? USUAL_LEAD_DAYS)
+          : addDays(order.date, ANSWER_WITHIN_DAYS)
+        return {
+          group: "supply",
+          what: order.confirmed ? `${name} on the way` : `order of ${name} not confirmed`,
+          why: order.pharmacy ?? "",
+          since: order.date,
+          due,
+          closes: null,
+          state: today > due ? "overdue" : "open",
+          role: "front-desk",
+          action: "supply",
+        } satisfies Owed
+      })
+      // What is on its way and not late needs nobody today.
+      .filter(({ state, what }) => state === "overdue" || !what.endsWith("on the way"))
+  )
+}
+
+function untoldRows(input: OwedInput): readonly Owed[] {
+  const { course, today } = input
+  const visit = lastGrowthVisit(input)
+  if (!visit || visit.date < addDays(today, -TOLD_WITHIN_DAYS)) return []
+  if ((course.explanations ?? []).some(({ date }) => date >= visit.date)) return []
+  return [
+    {
+      group: "tell",
+      what: "results not explained to the family",
+      why: "",
+      since: visit.date,
+      due: null,
+      closes: null,
+      state: "open",
+      role: "clinician",
+      action: "explain",
+    },
+  ]
+}
+
+const isNow = (state: DutyState): boolean => state === "open" || state === "overdue"
+
+function lastVisit(course: Course, today: CalendarDate): Visit | undefined {
+  return course.visits.findLast((visit) => seenHere(visit) && visit.date <= today)
+}
+
+/** The last visit here that measured a length: what a family waits to hear about. */
+function lastGrowthVisit({ course, today }: OwedInput): Visit | undefined {
+  return course.visits.findLast(
+    (visit) =>
+      seenHere(visit) && visit.date <= today && EYES.some((eye) => visit[eye]?.axialLength !== undefined),
+  )
+}
