@@ -7,6 +7,8 @@ import type { Tables } from "./tables.js"
  */
 export interface OpenDatabase {
   readonly queries: Kysely<Tables>
+  /** What a column of bytes is called here. */
+  readonly bytesType: "blob" | "bytea"
   /** Statements that make the database itself refuse to change or remove a row of the table. */
   appendOnlyStatements(table: AppendOnlyTable): readonly string[]
   close(): Promise<void>

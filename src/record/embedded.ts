@@ -17,7 +17,7 @@ export function openEmbedded(folder: string): OpenDatabase {
   const file = join(folder, FILE_NAME)
   const connection = connect(folder, file)
   const queries = new Kysely<Tables>({ dialect: new SqliteDialect({ database: connection }) })
-  return { queries, appendOnlyStatements, close: () => queries.destroy() }
+  return { queries, bytesType: "blob", appendOnlyStatements, close: () => queries.destroy() }
 }
 
 function connect(folder: string, file: string): Database.Database {

@@ -1,13 +1,17 @@
 import { type Kysely, sql } from "kysely"
 import type { OpenDatabase } from "./driver.js"
 import { recordTables } from "./migrations/0001-record.js"
+import { filesTable } from "./migrations/0002-files.js"
 import { RecordError } from "./record-error.js"
 import type { Tables } from "./tables.js"
 
 type Step = (queries: Kysely<Tables>, database: OpenDatabase) => Promise<void>
 
 /** The steps in their order. A step that was ever released is never edited: a change is a new step. */
-const STEPS: readonly (readonly [name: string, step: Step])[] = [["0001-record", recordTables]]
+const STEPS: readonly (readonly [name: string, step: Step])[] = [
+  ["0001-record", recordTables],
+  ["0002-files", filesTable],
+]
 
 /**
  * Brings the database to the shape this program expects; safe to call on every start. Each step is one transaction

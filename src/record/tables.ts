@@ -6,6 +6,7 @@ export interface Tables {
   practices: PracticesTable
   people: PeopleTable
   entries: EntriesTable
+  files: FilesTable
   current_entries: EntriesTable
   children: ChildrenTable
   sessions: SessionsTable
@@ -50,6 +51,16 @@ interface EntriesTable {
   reason: string | null
   previous_hash: string
   hash: string
+}
+
+/** Append-only as the entries are; a file is known by the hash of its bytes. */
+interface FilesTable {
+  practice: string
+  sha256: string
+  media_type: string
+  bytes: Uint8Array
+  author: string
+  recorded_at: string
 }
 
 /** Derived from the entries, never the only place of anything: `rebuild` makes it anew. */

@@ -1,9 +1,11 @@
 import type { OpenDatabase } from "../../src/record/index.js"
 import { entriesSuite } from "./entries-suite.js"
+import { filesSuite } from "./files-suite.js"
 import { viewsSuite } from "./views-suite.js"
 
 /** What every database under the record must do. `openDatabase` gives a fresh, empty one each time. */
 export function storageSuite(name: string, openDatabase: () => Promise<OpenDatabase>): void {
   entriesSuite(name, openDatabase)
+  filesSuite(name, openDatabase)
   viewsSuite(name, openDatabase)
 }
