@@ -13,6 +13,7 @@ import { courseFrom, currentEntriesOfMany } from "./courses.js"
 import type { OpenDatabase } from "./driver.js"
 import { appendEntries, currentOf, entriesOf, type Saved } from "./entries.js"
 import type { Draft, Entry } from "./entry.js"
+import { addFile, fileOf, mediaTypeOf, type NewFile, type StoredFile } from "./files.js"
 import { clearLogInAttempts, type LogInAttempts, logInAttempts, setLogInAttempts } from "./log-in-attempts.js"
 import { addPerson, type NewPerson, type Person, peopleOf, personByLogIn, setPasswordHash } from "./people.js"
 import { practiceRulesFrom } from "./practice-rules.js"
@@ -76,6 +77,11 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
           .map(([child, entries]) => [child, courseFrom(entries, practice)]),
       )
     },
+
+    /** Stores a file and answers with the SHA-256 it is known by. */
+    addFile: (file: NewFile): Promise<string> => addFile(queries, id, file),
+    file: (sha256: string): Promise<StoredFile | null> => fileOf(queries, id, sha256),
+    mediaTypeOf: (sha256: string): Promise<string | null> => mediaTypeOf(queries, id, sha256),
 
     addPerson: (person: NewPerson): Promise<void> => addPerson(queries, id, person),
     people: (): Promise<readonly Person[]> => peopleOf(queries, id),
