@@ -28,7 +28,7 @@ function childReading(
 ): ChildReading {
   const protocol = protocolFor({ course, today, rules })
   const assessment = assess({ course, asOf: today, evidence, settings, protocol })
-  const dutiesNow = duties({ course, protocol, today })
+  const dutiesNow = duties({ course, protocol, today, wordings: rules.consentWordings })
   const inUse = (course.treatments ?? []).filter(({ from, to }) => from <= today && (!to || to > today))
   return {
     summary: {
