@@ -61,13 +61,18 @@ function eventsOf({ name, number, course }: DemoChild): readonly Event[] {
   const { id: _, ...person } = course.child
   const child = crypto.randomUUID()
   const visits = course.visits.map((body) => ({ kind: "visit", child, body, on: body.date }) as const)
-  const supplies = (course.supplies ?? []).map((body) => ({ kind: "supply", child, body }) as const)
-  const consents = (course.consents ?? []).map(
-    (body) => ({ kind: "consent", child, body, on: body.date }) as const,
-  )
-  const dated = supplies.map((supply) => ({ ...supply, on: dayOf(supply) ?? course.child.born }))
+  const dated = [
+    ...(course.supplies ?? []).map((body) => ({ kind: "supply", child, body }) as const),
+    ...(course.missedNights ?? []).map((body) => ({ kind: "missed-nights", child, body }) as const),
+    ...(course.consents ?? []).map((body) => ({ kind: "consent", child, body }) as const),
+    ...(course.decisions ?? []).map((body) => ({ kind: "decision", child, body }) as const),
+    ...(course.concerns ?? []).map((body) => ({ kind: "concern", child, body }) as const),
+    ...(course.orders ?? []).map((body) => ({ kind: "order", child, body }) as const),
+    ...(course.explanations ?? []).map((body) => ({ kind: "explanation", child, body }) as const),
+    ...(course.payments ?? []).map((body) => ({ kind: "payment", child, body }) as const),
+  ].map((entry): Event => ({ ...entry, on: dayOf(entry) ?? course.child.born }))
   const treatments = (course.treatments ?? []).flatMap((treatment) => treatmentEvents(child, treatment))
-  const all: readonly Event[] = [...visits, ...consents, ...treatments, ...dated]
+  const all: readonly Event[] = [...visits, ...treatments, ...dated]
   const firstDay = all.map(({ on }) => on).sort()[0] ?? course.child.born
   return [{ kind: "child", id: child, child, body: { ...person, name, number }, on: firstDay }, ...all]
 }

@@ -5,6 +5,7 @@ import type { CalendarDate, Course } from "../course.js"
 import { demoMeasured } from "./demo-measured.js"
 import { demoNamer } from "./demo-names.js"
 import { demoPlan } from "./demo-plan.js"
+import { withProgramme } from "./demo-programme.js"
 import { type Scenario, scenarios } from "./demo-scenarios.js"
 import { showsItsStory } from "./demo-stories.js"
 import { randomFrom } from "./random.js"
@@ -41,7 +42,13 @@ export function demoCourses({
   const name = demoNamer()
   const told = new Map<string, number>()
   const children = scenarios.map((scenario, index) => {
-    const course = demoCourse({ scenario, today, seed: seed * 1_000_003 + index * 1009, evidence })
+    const own = seed * 1_000_003 + index * 1009
+    const course = withProgramme(demoCourse({ scenario, today, seed: own, evidence }), {
+      story: scenario.story,
+      index,
+      today,
+      random: randomFrom(own + MOST_DRAWS + 1),
+    })
     const count = (told.get(scenario.story) ?? 0) + 1
     told.set(scenario.story, count)
     const child = { ...course.child, id: `${scenario.story}-${count}` }

@@ -1,7 +1,7 @@
 import { Link } from "@tanstack/react-router"
 import { ageWords } from "../../chart/words.js"
 import type { OwedRow } from "../../server/contract/today.js"
-import { capitalised } from "../format.js"
+import { capitalised, inWords } from "../format.js"
 import { ACTION_WORDS, ROLE_WORDS, timing } from "./today-words.js"
 
 interface TodayRowProps {
@@ -24,8 +24,8 @@ export function TodayRow({ row, today, onExplained, busy }: TodayRowProps) {
         <span className="soft small">{ageWords({ born: child.born, on: today })}</span>
       </div>
       <div>
-        {capitalised(what)}
-        {why && <span className="soft small">{why}</span>}
+        {capitalised(inWords(what))}
+        {why && <span className="soft small">{inWords(why)}</span>}
       </div>
       <div className="small soft">
         <span className={state === "overdue" ? "late" : undefined}>{timing(row, today)}</span>
