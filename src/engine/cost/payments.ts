@@ -1,0 +1,54 @@
+import type { CalendarDate, Course, Payment } from "../course.js"
+import type { Problem } from "../problem.js"
+
+export interface Paid {
+  /** Up to and with the day asked about, in the currency asked for. */
+  readonly cents: number
+  /** In order of date. */
+  readonly payments: readonly Payment[]
+  /** Payments in another currency: kept in the record, never added up. */
+  readonly problems: readonly Problem[]
+}
+
+/** What the family has paid by a day in the currency of the fees; payments in any other are told and not counted. */
+export function paidSoFar({
+  course,
+  currency,
+  today,
+}: {
+  readonly course: Pick<Course, "payments">
+  readonly currency: string
+  readonly today: CalendarDate
+}): Paid {
+  const payments = (course.payments ?? [])
+    .filter((payment) => payment.date <= today && payment.currency === currency)
+    .toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0))
+  return {
+    cents: payments.reduce((sum, { cents }) => sum + cents, 0),
+    payments,
+    problems: paymentProblems({ payments: course.payments ?? [], currency }),
+  }
+}
+
+/** Every payment in another currency than that of the fees. */
+export function paymentProblems({
+  payments,
+  currency,
+}: {
+  readonly payments: readonly Payment[]
+  readonly currency: string
+}): readonly Problem[] {
+  return payments.flatMap((payment, index) => {
+    if (payment.currency === currency) return []
+    const path = `payments[${index}].currency`
+    const allowed = `${currency}, the currency of the fee schedule`
+    return [
+      {
+        path,
+        value: payment.currency,
+        allowed,
+        message: `${path} must be ${allowed}; the payment of ${payment.date} is in ${payment.currency}`,
+      },
+    ]
+  })
+}
