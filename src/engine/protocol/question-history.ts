@@ -182,8 +182,9 @@ export const onTreatment: readonly Question[] = [
   onDrops({
     id: "missed-drops",
     name: "missed drops",
-    words: "Are drops missed?",
+    words: "How many drops are missed?",
     value: { unit: "nights a week", low: 0, high: 7 },
+    byValue: true,
     owed: [{ duty: "CD-071", status: "verified", stages: at.treated, only: "on-atropine" }],
   }),
   onDrops({
@@ -212,15 +213,17 @@ export const lifestyle: readonly Question[] = [
   habit({
     id: "outdoor-hours",
     name: "hours outdoors",
-    words: "Outdoors by day, on average?",
+    words: "How long outdoors by day, on average?",
     value: { unit: "hours a day", low: 0, high: 24 },
+    byValue: true,
     owed: [{ duty: "CD-100", status: "verified", stages: at.every }, habits],
   }),
   habit({
     id: "near-work-hours",
     name: "hours of near work",
-    words: "Reading and screens held close, outside school?",
+    words: "How long at page or screen held close, outside school?",
     value: { unit: "hours a day", low: 0, high: 24 },
+    byValue: true,
     owed: [{ duty: "CD-001", status: "verified", stages: at.every, only: "before-myopia" }, habits],
   }),
   habit({
@@ -228,6 +231,7 @@ export const lifestyle: readonly Question[] = [
     name: "reading distance",
     words: "How far away is the page or screen held?",
     value: { unit: "cm", low: 5, high: 100 },
+    byValue: true,
     owed: [habits],
   }),
   habit({

@@ -46,6 +46,8 @@ export interface Question {
   readonly place: RoomPlace
   /** What may be entered beside the answer. */
   readonly value?: QuestionValue | undefined
+  /** The value is the answer: nothing is "no", more is "yes". */
+  readonly byValue?: true | undefined
   /** What a note is for, where one is useful. */
   readonly note?: string | undefined
   /** Empty where no duty of the evidence asks for it: then it stands ready and is never owed. */
@@ -62,10 +64,10 @@ export interface QuestionValue {
 }
 
 const BASELINE: readonly Stage[] = ["baseline"]
-const LATER: readonly Stage[] = STAGES.filter((stage) => stage !== "baseline")
 /** Visits at which the drops are in use. */
 const TREATED: readonly Stage[] = ["safety-check", "review"]
 /** Visits long enough for the growth figures. */
 const GROWTH: readonly Stage[] = ["baseline", "review", "washout", "discharge"]
 
-export const at = { every: STAGES, baseline: BASELINE, later: LATER, treated: TREATED, growth: GROWTH }
+/** Lists of stages that rows are read into. */
+export const at = { every: STAGES, baseline: BASELINE, treated: TREATED, growth: GROWTH }
