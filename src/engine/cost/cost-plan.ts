@@ -1,13 +1,13 @@
 import { addMonths } from "../calendar.js"
 import type { CalendarDate, Course, Treatment, TreatmentChoice } from "../course.js"
 import type { Coverage, Fee, FeeOccasion, FeeSchedule, PracticeRules } from "../practice-rules.js"
+import { chosen } from "../protocol/planned-examinations.js"
 import type { Measure, Protocol } from "../protocol/protocol.js"
 import { realTreatments } from "../protocol/treatment-course.js"
 import { treatmentName } from "../treatment-name.js"
 import { bottleDays, bottleStarts } from "./bottles.js"
 import { costAssumptions } from "./cost-assumptions.js"
 import { type CoverageTotals, totalsOf } from "./coverage.js"
-import { plannedCourse } from "./planned-course.js"
 import { type PlannedVisit, plannedVisits } from "./planned-visits.js"
 import { scheduleOn, whyNotPriced } from "./schedules.js"
 
@@ -16,8 +16,11 @@ export const PLAN_MONTHS = 30
 
 export interface CostPlanInput {
   readonly course: Course
-  /** The option the plan is for; null for observation without treatment. */
-  readonly treatment: TreatmentChoice | null
+  /**
+   * The option: this treatment alone from today on, gone on with where it is in use; null for observation without any.
+   * The course as it is recorded, with everything in use, when absent.
+   */
+  readonly treatment?: TreatmentChoice | null | undefined
   readonly rules: Pick<PracticeRules, "feeSchedules" | "pharmacies">
   readonly protocol: Protocol
   readonly today: CalendarDate
@@ -74,19 +77,20 @@ export function costPlan(input: CostPlanInput): CostPlanAnswer {
   const schedule = scheduleOn(rules.feeSchedules, today)
   if (why !== null || !schedule) return { kind: "refused", why: why ?? "No fee schedule is in force." }
 
-  const planned = plannedCourse(input)
-  const { visits, plannedStop } = plannedVisits({ course: planned.course, protocol, today, until })
-  const ending = plannedStop !== null && plannedStop < until ? plannedStop : until
-  const used = usedTogether(planned.course, { today, ending })
-  const days = bottleDays({ course: planned.course, rules, protocol })
+  const { treatment } = input
+  const course = treatment === undefined ? input.course : chosen({ course: input.course, treatment, today })
+  const { visits, decidedStop } = plannedVisits({ course, protocol, today, until, months })
+  const ending = decidedStop !== null && decidedStop < until ? decidedStop : until
+  const used = usedTogether(course, { today, ending })
+  const plannedStop = decidedStop ?? recordedStop(used)
+  const days = bottleDays({ course, rules, protocol })
   const wanted = [
     ...visits.flatMap(visitWants),
-    ...used.flatMap((treatment) => {
-      const last = treatment.to != null && treatment.to < ending ? treatment.to : ending
-      if (treatment.kind !== "atropine") return deviceWants({ treatment, schedule, today, until: last })
-      const { course } = planned
-      const starts = bottleStarts({ course, protocol, drops: treatment, today, until: last, days: days.days })
-      return starts.map((date) => bottleWant(date, treatment))
+    ...used.flatMap((one) => {
+      const last = one.to != null && one.to < ending ? one.to : ending
+      if (one.kind !== "atropine") return deviceWants({ treatment: one, schedule, today, until: last })
+      const starts = bottleStarts({ course, protocol, drops: one, today, until: last, days: days.days })
+      return starts.map((date) => bottleWant(date, one))
     }),
   ]
   const lines: CostLine[] = []
@@ -226,6 +230,11 @@ function usedTogether(
   }
   return [...byName.values()]
 }
+
+/** First day without treatment where every one in use has an end. */
+const recordedStop = (used: readonly Treatment[]): CalendarDate | null =>
+  used.map(({ to }) => to).reduce<CalendarDate | null | undefined>((a, b) => lastEnd(a, b), used[0]?.to) ??
+  null
 
 const lastEnd = (a: CalendarDate | null | undefined, b: CalendarDate | null | undefined) =>
   a == null || b == null ? null : a > b ? a : b
