@@ -6,6 +6,7 @@ import { currentTreatmentCourse, type TreatmentCourse } from "../protocol/treatm
 import { comfortConcerns, symptomConcerns } from "./comfort-concerns.js"
 import { type ComfortLimits, usualComfortLimits } from "./comfort-limits.js"
 import { visitsBeforeDrops } from "./compared.js"
+import { contraindications } from "./contraindications.js"
 import type { RaisedConcern } from "./raised-concern.js"
 import { redFlags } from "./red-flags.js"
 import { type Switches, switchedConcerns } from "./switched-concerns.js"
@@ -48,6 +49,7 @@ export function raisedConcerns({
   const isAfterStart = drops !== null && visit.date > drops.begun
   return [
     ...flags,
+    ...contraindications({ course, today }),
     ...systemicConcerns(visit),
     ...symptomConcerns(looked),
     ...(isAfterStart ? comfortConcerns(looked) : []),
