@@ -15,7 +15,9 @@ import { documentApi } from "./open-api.js"
 import { answerFailure, Refusal } from "./refusal.js"
 import { contractValidator } from "./route.js"
 import { childrenRoutes } from "./routes/children.js"
+import { consentsRoutes } from "./routes/consents.js"
 import { entriesRoutes } from "./routes/entries.js"
+import { filesRoutes } from "./routes/files.js"
 import { practiceRoutes } from "./routes/practice.js"
 import { rulesRoutes } from "./routes/rules.js"
 import { sessionRoutes } from "./routes/session.js"
@@ -72,6 +74,8 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     childrenRoutes(routes, context, readings)
     todayRoutes(routes, context, readings)
     entriesRoutes(routes, context)
+    consentsRoutes(routes, context)
+    await routes.register((scope) => filesRoutes(scope, context))
     rulesRoutes(routes, context)
   })
   if (staticFolder) await servePages(app, staticFolder)

@@ -3,6 +3,7 @@ import type { Course } from "../engine/course.js"
 import type { Draft, EntryKind, Person } from "../record/index.js"
 import type { Context } from "./context.js"
 import type { ChildView } from "./contract/child.js"
+import type { Problem } from "./contract/problem.js"
 import { checkItems, type List } from "./course-check.js"
 import { noSuch } from "./refusal.js"
 import { authored, problemsOf, save } from "./save.js"
@@ -24,6 +25,12 @@ const KINDS = {
 export const listOf = (kind: EntryKind): List | undefined =>
   (Object.keys(KINDS) as List[]).find((list) => KINDS[list] === kind)
 
+/** What the record keeps of an item beside the course file, and what is wrong with that. */
+export interface KeptBeside {
+  readonly fields: object
+  readonly problems: readonly Problem[]
+}
+
 /** One item of a course as it was sent. */
 export interface SentItem {
   readonly fields: unknown
@@ -32,6 +39,7 @@ export interface SentItem {
   readonly id?: string | undefined
   readonly supersedes?: string | undefined
   readonly reason?: string | undefined
+  readonly beside?: KeptBeside | undefined
 }
 
 /** Checks the items against the child's course and records them: all, or none and every fault at once. */
@@ -62,8 +70,12 @@ export function recordItems(
       today: context.clock.today(),
       place: (index) => items[index]?.place ?? "",
     })
-    const drafts = problemsOf(request, checked).items.map((body, index) => {
-      const { id, supersedes, reason } = items[index] ?? {}
+    const besides = items.flatMap(({ beside }) => beside?.problems ?? [])
+    const found = "problems" in checked ? checked.problems : []
+    const all = besides.length > 0 ? { problems: [...found, ...besides] } : checked
+    const drafts = problemsOf(request, all).items.map((read, index) => {
+      const { id, supersedes, reason, beside } = items[index] ?? {}
+      const body = { ...read, ...beside?.fields }
       return authored(context, person, { kind: KINDS[list], child, body, id, supersedes, reason } as Draft)
     })
     return save(context, child, drafts)

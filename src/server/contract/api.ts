@@ -20,6 +20,7 @@ import {
   visitCorrectionBody,
   withdrawalBody,
 } from "./entry.js"
+import { fileAnswer, fileParams, fileQuery } from "./files.js"
 import { healthAnswer, practiceAnswer } from "./practice.js"
 import { paperBody, paperParams, rulesAnswer } from "./rules.js"
 import { logInBody, passwordBody, sessionAnswer } from "./session.js"
@@ -166,6 +167,9 @@ export const api = {
     body: paymentBody,
     answer: childView,
   },
+  /** The body is the file itself, as application/octet-stream. */
+  addFile: { method: "POST", url: "/api/files", query: fileQuery, answer: fileAnswer },
+  file: { method: "GET", url: "/api/files/:sha256", params: fileParams },
   /** Puts an entry right, or takes it further: a concern closed, an order received, a consent withdrawn. */
   amendEntry: {
     method: "POST",

@@ -12,6 +12,7 @@ import {
   treatmentFields,
   visitFields,
 } from "./course-pieces.js"
+import { sha256Field } from "./files.js"
 
 const uuid = z.uuid({ error: "a UUID" }).toLowerCase()
 
@@ -57,7 +58,28 @@ export const treatmentChangeBody = z.object({
   id: entryIdField,
 })
 export const supplyBody = supplyFields.extend({ id: entryIdField })
-export const consentBody = consentFields.extend({ id: entryIdField })
+export const signatureField = z.discriminatedUnion(
+  "kind",
+  [
+    z.object({
+      kind: z.enum(["drawn", "scan"]),
+      file: sha256Field.describe("SHA-256 of the drawing or the scan, stored before by POST /api/files"),
+    }),
+    z.object({
+      kind: z.literal("typed"),
+      name: z
+        .string({ error: "the name as it was typed" })
+        .trim()
+        .min(1, { error: "the name as it was typed" })
+        .max(200, { error: "at most 200 characters" }),
+    }),
+  ],
+  { error: "drawn, scan or typed" },
+)
+export const consentBody = consentFields.extend({
+  id: entryIdField,
+  signature: signatureField.nullish().describe("How it was signed, where it was signed here"),
+})
 export const missedNightsBody = missedNightsFields.extend({ id: entryIdField })
 export const decisionBody = decisionFields.extend({ id: entryIdField })
 export const concernBody = concernFields.extend({ id: entryIdField })

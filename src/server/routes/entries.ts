@@ -7,6 +7,7 @@ import { listOf, recordItems, type SentItem, sentItem } from "../record-items.js
 import { noSuch } from "../refusal.js"
 import { serveRoute } from "../route.js"
 import { authored, save } from "../save.js"
+import { amendedBeside } from "../signed-consent.js"
 
 /** What a visit made of earlier glasses says of where its figures come from, unless told otherwise. */
 const OLD_GLASSES = "old glasses"
@@ -19,7 +20,6 @@ export function entriesRoutes(app: FastifyInstance, context: Context): void {
     { described: api.addVisit, list: "visits" },
     { described: api.startTreatment, list: "treatments" },
     { described: api.addSupply, list: "supplies" },
-    { described: api.addConsent, list: "consents" },
     { described: api.addMissedNights, list: "missedNights" },
     { described: api.addDecision, list: "decisions" },
     { described: api.addConcern, list: "concerns" },
@@ -82,7 +82,20 @@ export function entriesRoutes(app: FastifyInstance, context: Context): void {
       const list = entry && listOf(entry.kind)
       if (!list) throw noSuch("entry that can be put right", params.entryId)
       const { fields, reason, id } = body
-      const item = { fields, place: "fields", supersedes: params.entryId, reason, ...(id ? { id } : {}) }
+      const place = "fields"
+      const { signature: _, ...unsigned } = fields
+      const isConsent = entry.kind === "consent"
+      const beside = isConsent
+        ? await amendedBeside(record, { signed: entry.body, fields, place })
+        : undefined
+      const item = {
+        fields: isConsent ? unsigned : fields,
+        place,
+        supersedes: params.entryId,
+        reason,
+        ...(id ? { id } : {}),
+        ...(beside && { beside }),
+      }
       return recordItems(context, { list, child: params.id, items: [item], person, request })
     },
   })
