@@ -1,6 +1,7 @@
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
-import { type CompoundingRequest, compoundingOrder } from "./compounding-order.js"
+import { compoundingOrder } from "./compounding-order.js"
+import type { CompoundingRequest } from "./order-request.js"
 
 const ordered = (request: CompoundingRequest) => {
   const order = compoundingOrder(request)
@@ -17,7 +18,7 @@ describe("an order that one transfer can make", () => {
   const order = ordered({ ...usual, concentrationPercent: 0.05 })
 
   it("takes the stock by C1 V1 = C2 V2", () => {
-    expect(order.steps).toEqual([
+    expect(order.steps).toMatchObject([
       { takeMl: 0.5, of: "stock 1 %", addDiluentMl: 9.5, givesPercent: 0.05, discardMl: 0 },
     ])
   })
@@ -38,7 +39,7 @@ describe("an order that one transfer can make", () => {
 
 describe("an order whose one transfer would be too small to measure", () => {
   it("goes by way of a tenth, and says what is left over", () => {
-    expect(ordered(usual).steps).toEqual([
+    expect(ordered(usual).steps).toMatchObject([
       { takeMl: 0.5, of: "stock 1 %", addDiluentMl: 4.5, givesPercent: 0.1, discardMl: 4 },
       { takeMl: 1, of: "step 1, 0.1 %", addDiluentMl: 9, givesPercent: 0.01, discardMl: 0 },
     ])
@@ -64,10 +65,57 @@ describe("an order whose one transfer would be too small to measure", () => {
 
   it("needs one step when all bottles are made at once", () => {
     const { steps, mgPerBottle } = ordered({ ...usual, bottles: 24, volumeMl: 5 })
-    expect(steps).toEqual([
+    expect(steps).toMatchObject([
       { takeMl: 1.2, of: "stock 1 %", addDiluentMl: 118.8, givesPercent: 0.01, discardMl: 0 },
     ])
     expect(mgPerBottle).toBe(0.5)
+  })
+})
+
+describe("the tolerance of each measured volume", () => {
+  it("stands beside the volume, as its 95 % limits", () => {
+    const [step] = ordered({ ...usual, concentrationPercent: 0.05 }).steps
+    expect(step).toMatchObject({ takeLow95Ml: 0.485, takeHigh95Ml: 0.515 })
+    expect(step).toMatchObject({ diluentLow95Ml: 9.215, diluentHigh95Ml: 9.785 })
+  })
+
+  it("is that of the most exact device that measures it", () => {
+    const devices = [
+      {
+        name: "syringe",
+        smallestVolumeMl: 0.5,
+        largestVolumeMl: 1,
+        graduationMl: 0.01,
+        toleranceFraction: 0.02,
+      },
+      { name: "cylinder", smallestVolumeMl: 1, graduationMl: 0.1, toleranceFraction: 0.01 },
+    ]
+    const order = ordered({ ...usual, concentrationPercent: 0.05, devices })
+    expect(order.steps[0]).toMatchObject({ takeWith: "syringe", diluentWith: "cylinder" })
+    const relative = 0.95 * Math.sqrt(0.02 ** 2 + 0.01 ** 2)
+    expect(order.high95Percent).toBeCloseTo(0.05 * (1 + relative), 12)
+  })
+
+  it("takes volumes to the graduation of the device", () => {
+    const devices = [{ smallestVolumeMl: 0.5, graduationMl: 0.2, toleranceFraction: 0.01 }]
+    expect(ordered({ ...usual, concentrationPercent: 0.05, devices }).steps[0]?.takeMl).toBe(0.6)
+  })
+
+  it("is joined by the stock's own, as squares", () => {
+    const relative = Math.sqrt(0.05 ** 2 + 2 * (0.95 * 0.03) ** 2)
+    const order = ordered({ ...usual, concentrationPercent: 0.05, stockTolerance: 0.05 })
+    expect(order.high95Percent).toBeCloseTo(0.05 * (1 + relative), 12)
+  })
+
+  it("leaves the stock's own out of undiluted stock only when it is not stated", () => {
+    const order = ordered({ ...usual, concentrationPercent: 1, stockTolerance: 0.05 })
+    expect([order.low95Percent, order.high95Percent]).toEqual([0.95, 1.05])
+  })
+
+  it("says that the stock's own is left out while none is stated", () => {
+    const saysSo = ({ cautions }: { cautions: readonly string[] }) => /stock's own/.test(cautions.join(" "))
+    expect(saysSo(ordered(usual))).toBe(true)
+    expect(saysSo(ordered({ ...usual, stockTolerance: 0.01 }))).toBe(false)
   })
 })
 
@@ -116,6 +164,34 @@ describe("an order that cannot be made", () => {
 
   it.each([0, Number.NaN, Number.POSITIVE_INFINITY, 101])("has a stock of %f %%", (stockPercent) => {
     expect(faults({ ...usual, stockPercent })).toContain("stockPercent")
+  })
+
+  it("is larger than what any device measures", () => {
+    const devices = [
+      {
+        name: "syringe",
+        smallestVolumeMl: 0.5,
+        largestVolumeMl: 5,
+        graduationMl: 0.01,
+        toleranceFraction: 0.02,
+      },
+    ]
+    expect(faults({ ...usual, devices })).toEqual(["devices"])
+  })
+
+  it("names every fault of a device by its place", () => {
+    const devices = [
+      { smallestVolumeMl: 0, graduationMl: 0.01, toleranceFraction: 0.02 },
+      { smallestVolumeMl: 1, largestVolumeMl: 0.5, graduationMl: -1, toleranceFraction: 1 },
+    ]
+    expect(faults({ ...usual, devices, graduationMl: 0, stockTolerance: -0.1 })).toEqual([
+      "graduationMl",
+      "stockTolerance",
+      "devices[0].smallestVolumeMl",
+      "devices[1].largestVolumeMl",
+      "devices[1].graduationMl",
+      "devices[1].toleranceFraction",
+    ])
   })
 
   it("is so small that no diluent can be measured", () => {
