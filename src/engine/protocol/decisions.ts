@@ -1,39 +1,66 @@
 import type { DutyState } from "../assessment.js"
+import type { DecisionKind } from "../course.js"
 import { seenHere } from "./measured.js"
 import { datedOccasions, type Occasion } from "./occasions.js"
 import type { Decides } from "./protocol.js"
 import type { Situation } from "./situation.js"
+import { stillOwed } from "./still-owed.js"
 
-/** A decision on this child's calendar. The course file records one as an end of treatment or a new treatment entry. */
+/** A decision on this child's calendar. It is on record as a decision, an end of treatment or a new treatment entry. */
 export interface Decision extends Occasion {
   readonly state: DutyState
   readonly needs: readonly string[]
 }
 
 const NEEDS: Readonly<Record<Decides, string>> = {
-  stop: "whether to stop or to go on, recorded as an end of the treatment or as a new treatment entry",
+  stop: "whether to stop or to go on, recorded as a decision, an end of the treatment or a new treatment entry",
   restart:
-    "whether treatment is taken up again, recorded as a new treatment entry (kind none when it is not)",
+    "whether treatment is taken up again, recorded as a decision or a new treatment entry (kind none when it is not)",
+  "step-down":
+    "whether to give fewer nights from here on, recorded as a decision or a new treatment entry with its nights",
+}
+
+/** What may be decided at such a moment; a referral changes nothing by itself. */
+const SETTLED_BY: Readonly<Record<Decides, readonly DecisionKind[]>> = {
+  stop: ["stop", "continue", "taper", "change-strength", "add", "switch", "start", "restart", "discharge"],
+  restart: [
+    "restart",
+    "start",
+    "add",
+    "switch",
+    "change-strength",
+    "stop",
+    "continue",
+    "decline",
+    "discharge",
+  ],
+  "step-down": ["taper", "continue", "change-strength", "add", "switch", "stop", "discharge"],
 }
 
 export function decisions(situation: Situation): readonly Decision[] {
-  return datedOccasions(situation)
+  const judged = datedOccasions(situation)
     .filter(({ step }) => step.kind === "decision")
     .map((occasion) => {
       const decides = occasion.step.decides ?? "stop"
       const state = stateOf(occasion, decides, situation)
       return { ...occasion, state, needs: state === "done" ? [] : [NEEDS[decides]] }
     })
+  return stillOwed(judged, situation)
 }
 
 function stateOf(
-  { opens, closes }: Occasion,
+  { opens, closes, step }: Occasion,
   decides: Decides,
   { course, current, today }: Situation,
 ): DutyState {
-  const entryMade = (course.treatments ?? []).some(({ from }) => from >= opens)
-  const stopRecorded = decides === "stop" && current?.stop != null
-  if (entryMade || stopRecorded) return "done"
+  const isDecided = (course.decisions ?? []).some(
+    ({ date, kind }) => date >= opens && SETTLED_BY[decides].includes(kind),
+  )
+  const entryMade = (course.treatments ?? []).some(
+    ({ from, nightsPerWeek = 7 }) => from >= opens && nightsPerWeek <= (step.nightsPerWeek ?? 7),
+  )
+  const stopRecorded = decides !== "restart" && current?.stop != null
+  if (isDecided || entryMade || stopRecorded) return "done"
   if (today < opens) return "upcoming"
   if (today <= closes) return "open"
   // A child seen again after the window goes on untreated, so the moment of the restart has passed. Nothing ends a

@@ -4,13 +4,15 @@ import { consentDuties } from "./consent-duties.js"
 import { decisions } from "./decisions.js"
 import { type Examination, examinations } from "./examinations.js"
 import { notInForce, type Situation, type SituationInput, situationOn } from "./situation.js"
+import { isAwayOn } from "./time-away.js"
 
 /** Kinds of duty, in the order in which they are named when due on the same day: what makes treatment safe first. */
 const KINDS = ["consent", "bottle", "examination", "decision"]
 
 /**
  * Everything owed to a child in the current course as of a day, in order of the due date, what is done included.
- * Visits, consents and supplies dated later than `today` are not known yet; planned treatments are.
+ * Visits, consents, supplies and decisions dated later than `today` are not known yet; planned treatments are.
+ * After a discharge nothing lies ahead until a visit, a treatment or a decision opens the programme again.
  *
  * @example
  * duties({ course, protocol: standardProtocol, today: "2025-07-01" })
@@ -18,8 +20,8 @@ const KINDS = ["consent", "bottle", "examination", "decision"]
 export function duties(input: SituationInput): readonly Duty[] {
   const situation = situationOn(input)
   return [
-    ...consentDuties(situation),
-    ...bottleDuties(situation),
+    ...consentDuties(situation).flatMap((duty) => whileAway(duty, situation)),
+    ...(isAwayOn(situation.away, situation.today) ? [] : bottleDuties(situation)),
     ...examinations(situation).map((examination) => examinationDuty(examination, situation)),
     ...decisions(situation).map(({ title, opens, due, closes, state, needs }) => ({
       kind: "decision",
@@ -41,6 +43,13 @@ export function nextDuty(all: readonly Duty[]): Duty | null {
   const inOrder = all.toSorted(byDueDate)
   const first = (wanted: DutyState) => inOrder.find(({ state }) => state === wanted)
   return first("overdue") ?? first("open") ?? first("upcoming") ?? null
+}
+
+/** After a discharge no consent is waited for, but one that had been missing stays on record. */
+function whileAway(duty: Duty, { away, today }: Situation): readonly Duty[] {
+  const discharged = away.findLast(({ from, to }) => from <= today && (to === null || today < to))?.from
+  if (discharged === undefined || duty.state === "done" || duty.due > discharged) return [duty]
+  return duty.state === "overdue" || duty.state === "missed" ? [{ ...duty, state: "missed" }] : []
 }
 
 function examinationDuty(

@@ -1,9 +1,19 @@
 import type { DutyState } from "../assessment.js"
-import { dayNumber } from "../calendar.js"
+import { addDays, dayNumber } from "../calendar.js"
 import type { CalendarDate, Visit } from "../course.js"
-import { lastGrowthVisit, missing, seenHere } from "./measured.js"
-import { datedOccasions, type Occasion, occasionOf, stepsAnchoredAt, visitsOf } from "./occasions.js"
+import { lastGrowthVisit, seenHere } from "./measured.js"
+import {
+  datedOccasions,
+  isGiven,
+  type Occasion,
+  occasionOf,
+  stepsAnchoredAt,
+  unmeasuredOf,
+  visitsOf,
+} from "./occasions.js"
 import { isTreated, type Situation } from "./situation.js"
+import { stillOwed } from "./still-owed.js"
+import { isAwayOn } from "./time-away.js"
 
 /** An examination on this child's calendar, with what is still to be measured for it. */
 export interface Examination extends Occasion {
@@ -16,9 +26,10 @@ export interface Examination extends Occasion {
 
 /** Every examination of the current course: baseline, dated steps, and the next one when none of these lies ahead. */
 export function examinations(situation: Situation): readonly Examination[] {
-  const dated = datedExaminations(situation)
-  const next = dated.some(({ state }) => isAhead(state)) ? [] : standingExaminations(situation)
-  return [...baselines(situation), ...dated, ...next]
+  const dated = stillOwed(datedExaminations(situation), situation)
+  const isPlanned = dated.some(({ state }) => isAhead(state))
+  const next = isPlanned || isAwayOn(situation.away, situation.today) ? [] : standingExaminations(situation)
+  return [...stillOwed(baselines(situation), situation), ...dated, ...next]
 }
 
 export const isAhead = (state: DutyState): boolean =>
@@ -38,7 +49,7 @@ function datedExaminations(situation: Situation): readonly Examination[] {
       after,
       visits: course.visits,
     })
-    const unmeasured = missing({ measures: occasion.measures, visits })
+    const unmeasured = unmeasuredOf(occasion, visits)
     const isPast = after ? after.opens <= today || after.state === "done" : dayNumber(today) > usefulUntil
     examined.unshift({
       ...occasion,
@@ -60,7 +71,7 @@ function baselines(situation: Situation): readonly Examination[] {
     if (current) {
       const occasion = { ...occasionOf({ step, anchored: current.start, current }), closes: current.start }
       const visits = course.visits.filter(({ date }) => occasion.opens <= date && date <= current.start)
-      const unmeasured = missing({ measures: occasion.measures, visits })
+      const unmeasured = unmeasuredOf(occasion, visits)
       return {
         ...occasion,
         visits,
@@ -71,7 +82,7 @@ function baselines(situation: Situation): readonly Examination[] {
     const visits = course.visits.filter(seenHere)
     const first = visits[0]?.date ?? today
     const occasion = { ...occasionOf({ step, anchored: first, current }), opens: first }
-    const unmeasured = missing({ measures: occasion.measures, visits })
+    const unmeasured = unmeasuredOf(occasion, visits)
     return { ...occasion, visits, unmeasured, state: stateOf({ occasion, unmeasured, isPast: false, today }) }
   })
 }
@@ -82,16 +93,32 @@ function standingExaminations(situation: Situation): readonly Examination[] {
   const anchored = lastGrowthVisit(course.visits)?.date ?? (treated ? current?.start : current?.stop)
   if (anchored == null) return []
   const anchor = treated ? "last-visit-on-treatment" : "last-visit-off-treatment"
-  return stepsAnchoredAt(situation, anchor).map((step) => {
-    const occasion = occasionOf({ step, anchored, current })
-    const unmeasured = missing({ measures: occasion.measures, visits: [] })
-    return {
-      ...occasion,
-      visits: [],
-      unmeasured,
-      state: stateOf({ occasion, unmeasured, isPast: false, today }),
-    }
-  })
+  const back = situation.away.at(-1)?.to
+  const occasions = stepsAnchoredAt(situation, anchor).map((step) => occasionOf({ step, anchored, current }))
+  return occasions
+    .filter((occasion) => isGiven(occasion, current))
+    .map((counted) => {
+      const occasion = notBefore(back, counted)
+      const unmeasured = unmeasuredOf(occasion, [])
+      return {
+        ...occasion,
+        visits: [],
+        unmeasured,
+        state: stateOf({ occasion, unmeasured, isPast: false, today }),
+      }
+    })
+}
+
+/** Nothing became overdue during a time away: what would have been due in it is due on the day of coming back. */
+function notBefore(back: CalendarDate | null | undefined, occasion: Occasion): Occasion {
+  if (back == null || occasion.due >= back) return occasion
+  const { step, opens } = occasion
+  return {
+    ...occasion,
+    opens: opens < back ? opens : back,
+    due: back,
+    closes: addDays(back, step.windowDaysAfter),
+  }
 }
 
 function stateOf({

@@ -76,8 +76,17 @@ function earliest<T extends { readonly due: CalendarDate }>(all: readonly T[]): 
 }
 
 function decided(course: Course, { step }: Decision, on: CalendarDate): Course {
-  if (step.decides !== "stop") return course
-  return { ...course, treatments: endedOn(course, on) }
+  if (step.decides === "restart") return course
+  const ended = { ...course, treatments: endedOn(course, on) }
+  if (step.decides === "stop") return ended
+  const tapered = realTreatments(course)
+    .filter((treatment) => isInUse(treatment, on))
+    .map(({ nightsPerWeek: _, to: __, ...treatment }) => ({
+      ...treatment,
+      from: on,
+      ...(treatment.kind === "atropine" && { nightsPerWeek: step.nightsPerWeek }),
+    }))
+  return { ...ended, treatments: [...ended.treatments, ...tapered] }
 }
 
 /** The treatments with those in use ending on a day, and those planned later left out. */

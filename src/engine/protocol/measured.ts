@@ -34,14 +34,17 @@ const OF_EYE: Readonly<Record<Exclude<Measure, "symptoms">, (eye: EyeExamination
 export function missing({
   measures,
   visits,
+  eyes: owed = EYES,
 }: {
   measures: readonly Measure[]
   visits: readonly Visit[]
+  /** The eyes to be measured; both when absent. */
+  eyes?: readonly Eye[]
 }): readonly string[] {
   return measures.flatMap((measure) => {
     const name = NAMES[measure]
     if (measure === "symptoms") return visits.some((visit) => visit.symptoms !== undefined) ? [] : [name]
-    const eyes = EYES.filter((eye) => !visits.some((visit) => measuredIn(visit, eye, measure)))
+    const eyes = owed.filter((eye) => !visits.some((visit) => measuredIn(visit, eye, measure)))
     if (eyes.length === 0) return []
     return [eyes.length === EYES.length ? name : `${name} (${eyes[0]} eye)`]
   })

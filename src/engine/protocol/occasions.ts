@@ -1,9 +1,16 @@
 import { addDays, addMonths, type DayNumber, dayNumber } from "../calendar.js"
-import type { CalendarDate, Visit } from "../course.js"
+import {
+  type CalendarDate,
+  EYES,
+  type Eye,
+  type Treatment,
+  type TreatmentKind,
+  type Visit,
+} from "../course.js"
 import { missing } from "./measured.js"
 import type { Anchor, Measure, ProtocolStep } from "./protocol.js"
 import type { Situation } from "./situation.js"
-import { changesOfStrength, type TreatmentCourse } from "./treatment-course.js"
+import { type Change, changesOf, eyesOf, type TreatmentCourse } from "./treatment-course.js"
 
 /** A step of the protocol on the calendar of one child. */
 export interface Occasion {
@@ -15,35 +22,60 @@ export interface Occasion {
   readonly closes: CalendarDate
   readonly title: string
   readonly measures: readonly Measure[]
+  /** The eyes in which what is asked for on atropine is measured; the rest is measured in both. */
+  readonly eyesOnAtropine: readonly Eye[]
 }
 
-/** Steps counted from the start, a change of strength or the stop of the current course, in order of their due date. */
+/** Steps counted from the start, a change of treatment or the stop of the current course, in order of their due date. */
 export function datedOccasions(situation: Situation): readonly Occasion[] {
   const { current, protocol } = situation
   if (!current) return []
   const { stop } = current
-  const changes = changesOfStrength(current)
-  const fromStart = stepsAnchoredAt(situation, startAnchor(situation))
-  const occasions = [
-    ...fromStart.map((step) => occasionOf({ step, anchored: current.start, current })),
-    ...changes.flatMap((change) =>
-      fromStart
-        .filter(({ restartsOnChange }) => restartsOnChange)
-        .map((step) => ({
-          ...occasionOf({ step, anchored: change, current }),
-          title: titleAfterChange(step),
-        })),
-    ),
-  ].filter(
-    (occasion) => (stop === null || occasion.opens <= stop) && !isRestarted(occasion, changes, situation),
-  )
+  const occasions = stepsAnchoredAt(situation, startAnchor(situation)).flatMap((step) => {
+    const changes = step.restartsOnChange ? changesOf(current, step.onlyFor ?? ["atropine"]) : []
+    return [
+      occasionOf({ step, anchored: current.start, current }),
+      ...changes.map((change) => afterChange(step, change, current)),
+    ].filter((occasion) => !isRestarted(occasion, changes, situation))
+  })
   const afterStop =
     stop === null
       ? []
       : protocol.steps
           .filter(({ anchor }) => anchor === "stop")
           .map((step) => occasionOf({ step, anchored: stop, current }))
-  return [...occasions, ...afterStop].toSorted((a, b) => (a.due < b.due ? -1 : a.due > b.due ? 1 : 0))
+  return [...occasions.filter(({ opens }) => stop === null || opens <= stop), ...afterStop]
+    .filter((occasion) => isGiven(occasion, current))
+    .toSorted((a, b) => (a.due < b.due ? -1 : a.due > b.due ? 1 : 0))
+}
+
+function afterChange(step: ProtocolStep, { date, eyes }: Change, current: TreatmentCourse): Occasion {
+  const occasion = occasionOf({ step, anchored: date, current })
+  const ofEye = eyes.length < EYES.length ? ` (${eyes[0]} eye)` : ""
+  return {
+    ...occasion,
+    title: `${titleAfterChange(step)}${ofEye}`,
+    eyesOnAtropine: occasion.eyesOnAtropine.filter((eye) => eyes.includes(eye)),
+  }
+}
+
+/** Whether a treatment that the step is for is given around it; after a stop, whether one had been. */
+export function isGiven({ step, opens, due }: Occasion, current: TreatmentCourse | null): boolean {
+  const { onlyFor, anchor } = step
+  if (onlyFor === undefined) return true
+  return anchor === "stop"
+    ? (current?.treatments ?? []).some(({ kind }) => onlyFor.includes(kind))
+    : givenAround(current, { opens, due }, onlyFor).length > 0
+}
+
+function givenAround(
+  current: TreatmentCourse | null,
+  { opens, due }: Pick<Occasion, "opens" | "due">,
+  kinds: readonly TreatmentKind[],
+): readonly Treatment[] {
+  return (current?.treatments ?? []).filter(
+    ({ kind, from, to }) => kinds.includes(kind) && from <= due && (to == null || to > opens),
+  )
 }
 
 /** A later course follows the steps for a restart where the protocol has them. */
@@ -56,8 +88,9 @@ export function stepsAnchoredAt({ protocol }: Situation, anchor: Anchor): readon
   return protocol.steps.filter((step) => step.anchor === anchor)
 }
 
-/** What a step is called where it is owed again after a change of strength. */
-export const titleAfterChange = ({ title }: ProtocolStep): string => `${title} after the change of strength`
+/** What a step is called where it is owed again after a change; the eye follows where only one was changed. */
+export const titleAfterChange = ({ title, onlyFor }: ProtocolStep): string =>
+  `${title} after the change of ${onlyFor === undefined ? "strength" : "treatment"}`
 
 export function occasionOf({
   step,
@@ -68,14 +101,24 @@ export function occasionOf({
   anchored: CalendarDate
   current: TreatmentCourse | null
 }): Occasion {
-  const due = addMonths(anchored, step.offsetMonths)
+  const due = addDays(addMonths(anchored, step.offsetMonths), step.offsetDays ?? 0)
   const opens = addDays(due, -step.windowDaysBefore)
   const closes = addDays(due, step.windowDaysAfter)
-  const onAtropine = (current?.treatments ?? []).some(
-    ({ kind, from, to }) => kind === "atropine" && from <= due && (to == null || to > opens),
-  )
-  const measures = onAtropine ? [...step.measures, ...step.measuresOnAtropine] : step.measures
-  return { step, anchored, opens, due, closes, title: step.title, measures }
+  const onAtropine = givenAround(current, { opens, due }, ["atropine"])
+  const eyesOnAtropine = EYES.filter((eye) => onAtropine.some((treatment) => eyesOf(treatment).includes(eye)))
+  const measures = onAtropine.length > 0 ? [...step.measures, ...step.measuresOnAtropine] : step.measures
+  return { step, anchored, opens, due, closes, title: step.title, measures, eyesOnAtropine }
+}
+
+/** What these visits leave unmeasured of an occasion, in words. */
+export function unmeasuredOf(
+  { step, eyesOnAtropine }: Pick<Occasion, "step" | "eyesOnAtropine">,
+  visits: readonly Visit[],
+): readonly string[] {
+  return [
+    ...missing({ measures: step.measures, visits }),
+    ...missing({ measures: step.measuresOnAtropine, visits, eyes: eyesOnAtropine }),
+  ]
 }
 
 /**
@@ -113,14 +156,14 @@ export function isInWindow({ opens, closes }: Occasion, date: CalendarDate): boo
   return opens <= date && date <= closes
 }
 
-// A change of strength before a check is due makes the check start again, unless it had already been done.
-function isRestarted(
-  { step, anchored, due, opens, measures }: Occasion,
-  changes: readonly CalendarDate[],
-  { course }: Situation,
-): boolean {
-  const change = step.restartsOnChange ? changes.find((date) => anchored < date && date <= due) : undefined
+// A change before a check is due makes the check start again, unless it had already been done or an eye on drops was
+// left as it was.
+function isRestarted(occasion: Occasion, changes: readonly Change[], { course }: Situation): boolean {
+  const { anchored, due, opens, eyesOnAtropine } = occasion
+  const change = changes.find(
+    ({ date, eyes }) => anchored < date && date <= due && eyesOnAtropine.every((eye) => eyes.includes(eye)),
+  )
   if (change === undefined) return false
-  const visits = course.visits.filter(({ date }) => opens <= date && date <= change)
-  return missing({ measures, visits }).length > 0
+  const visits = course.visits.filter(({ date }) => opens <= date && date <= change.date)
+  return unmeasuredOf(occasion, visits).length > 0
 }

@@ -1,3 +1,5 @@
+import type { TreatmentKind } from "../course.js"
+
 /**
  * A protocol as data: what is examined and decided, when, and what must be in force.
  * A practice edits copies of the standard one; `protocolProblems` says what is wrong with a copy.
@@ -29,6 +31,8 @@ export interface ProtocolStep {
   readonly anchor: Anchor
   /** Calendar months from the anchor, by `addMonths`. */
   readonly offsetMonths: number
+  /** Days after those months, for what comes within the first month; none when absent. */
+  readonly offsetDays?: number | undefined
   readonly windowDaysBefore: number
   readonly windowDaysAfter: number
   /** Empty for a decision. */
@@ -36,10 +40,14 @@ export interface ProtocolStep {
   /** Asked for as well while atropine is in use. */
   readonly measuresOnAtropine: readonly Measure[]
   readonly inForce: readonly InForce[]
-  /** The step is owed again after a change of strength, counted from the change. */
+  /** The step is owed again after a change of strength (of the treatments in `onlyFor`, if any), counted from the change. */
   readonly restartsOnChange: boolean
+  /** The step is owed only while one of these is given; whatever is given when absent. */
+  readonly onlyFor?: readonly TreatmentKind[] | undefined
   /** For a decision: what it settles. */
   readonly decides?: Decides | undefined
+  /** For a decision to step down: the nights of the week with a drop from then on. */
+  readonly nightsPerWeek?: number | undefined
 }
 
 /** Stages of the programme, in the order in which a child passes them. */
@@ -82,6 +90,10 @@ export type Measure = (typeof MEASURES)[number]
 export const IN_FORCE = ["consent", "supply"] as const
 export type InForce = (typeof IN_FORCE)[number]
 
-/** `stop`: whether this course ends here. `restart`: whether treatment is taken up again after the stop. */
-export const DECIDES = ["stop", "restart"] as const
+/**
+ * - `stop`: whether this course ends here
+ * - `restart`: whether treatment is taken up again after the stop
+ * - `step-down`: whether there are fewer nights with a drop from here on
+ */
+export const DECIDES = ["stop", "restart", "step-down"] as const
 export type Decides = (typeof DECIDES)[number]

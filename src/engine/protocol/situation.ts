@@ -1,10 +1,11 @@
 import { addDays } from "../calendar.js"
 import { consentInForce } from "../consent/consent-in-force.js"
-import type { CalendarDate, Course, Supply, Treatment } from "../course.js"
+import { type CalendarDate, type Course, EYES, type Supply, type Treatment } from "../course.js"
 import type { ConsentWording } from "../practice-rules.js"
 import { treatmentName } from "../treatment-name.js"
 import type { Protocol } from "./protocol.js"
-import { currentTreatmentCourse, isInUse, type TreatmentCourse } from "./treatment-course.js"
+import { type TimeAway, timesAway } from "./time-away.js"
+import { currentTreatmentCourse, eyesOf, isInUse, type TreatmentCourse } from "./treatment-course.js"
 
 /** A course as it stood on a day: what came later is not known yet, planned treatments excepted. */
 export interface Situation {
@@ -12,6 +13,7 @@ export interface Situation {
   readonly protocol: Protocol
   readonly today: CalendarDate
   readonly current: TreatmentCourse | null
+  readonly away: readonly TimeAway[]
   readonly wordings: readonly ConsentWording[]
 }
 
@@ -31,12 +33,14 @@ export function situationOn({ course, protocol, today, wordings = [] }: Situatio
       .toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
     consents: (course.consents ?? []).filter(({ date }) => date <= today),
     supplies: (course.supplies ?? []).filter((supply) => (useBegins(supply) ?? today) <= today),
+    decisions: (course.decisions ?? []).filter(({ date }) => date <= today),
   }
   return {
     course: known,
     protocol,
     today,
     current: currentTreatmentCourse({ course, today, longestPauseDays: protocol.longestPauseDays }),
+    away: timesAway({ course, today }),
     wordings,
   }
 }
@@ -50,6 +54,21 @@ export function isTreated({ current, today }: Situation): boolean {
 export function dropsInUse({ current, today }: Situation): Treatment | undefined {
   return current?.treatments.findLast(
     (treatment) => treatment.kind === "atropine" && isInUse(treatment, today),
+  )
+}
+
+/** As `dropsInUse`, eye by eye: two entries where each eye has a strength of its own. */
+export function dropsOfEyes({ current, today }: Situation): readonly Treatment[] {
+  const inUse = EYES.flatMap((eye) => {
+    const drops = current?.treatments.findLast(
+      (treatment) =>
+        treatment.kind === "atropine" && isInUse(treatment, today) && eyesOf(treatment).includes(eye),
+    )
+    return drops ? [drops] : []
+  })
+  return inUse.filter(
+    ({ concentrationPercent }, index) =>
+      inUse.findIndex((other) => other.concentrationPercent === concentrationPercent) === index,
   )
 }
 
@@ -95,11 +114,12 @@ export function notInForce(
     )
     for (const treatment of unconsented) needs.push(`consent to ${treatmentName(treatment)}`)
   }
-  const drops = dropsInUse(situation)
   // Without any supply record nothing can be said of the bottles; the bottle duty asks for the record.
-  if (inForce.includes("supply") && drops && (course.supplies ?? []).length > 0) {
-    const last = lastDayOfSupply(situation, drops)
-    if (last === undefined || last < today) needs.push(`a bottle of ${treatmentName(drops)} in date`)
+  if (inForce.includes("supply") && (course.supplies ?? []).length > 0) {
+    for (const drops of dropsOfEyes(situation)) {
+      const last = lastDayOfSupply(situation, drops)
+      if (last === undefined || last < today) needs.push(`a bottle of ${treatmentName(drops)} in date`)
+    }
   }
   return needs
 }

@@ -58,7 +58,7 @@ function nextInputs(next: Duty, protocol: Protocol): readonly WhyInput[] {
   const steps = protocol.steps.filter(({ kind }) => kind === next.kind)
   const offsets = steps.flatMap((step) => {
     if (step.title === next.step) return [{ step, offset: offsetInWords(step, ANCHOR_WORDS[step.anchor]) }]
-    if (step.restartsOnChange && titleAfterChange(step) === next.step)
+    if (step.restartsOnChange && next.step.startsWith(titleAfterChange(step)))
       return [{ step, offset: offsetInWords(step, "the change of strength") }]
     return []
   })
