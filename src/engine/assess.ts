@@ -43,7 +43,7 @@ export function assess({
   settings = defaultSettings,
   protocol = standardProtocol,
 }: AssessInput): Assessment {
-  const input = { course, asOf, evidence, settings }
+  const input = { course, asOf, evidence, settings, protocol }
   const refused = refusal(input)
   if (refused !== null) return refusedAssessment(input, refused)
   const child = study(input)
@@ -60,7 +60,7 @@ export function assess({
     finding: { ...found, earliestAnswer: earliestAnswer(child, found.state, weighed, coming) },
     growth: growthState(child),
     chances: coming,
-    concerns: concerns({ course, today: asOf }),
+    concerns: concerns({ course, today: asOf, protocol }),
     checks: checks(child),
     beliefs: beliefs(child),
   }
@@ -74,10 +74,7 @@ function head({ course, asOf, evidence }: { course: Course; asOf: CalendarDate; 
   }
 }
 
-function refusedAssessment(
-  input: { course: Course; asOf: CalendarDate; evidence: Evidence; settings: PracticeSettings },
-  refused: string,
-): Assessment {
+function refusedAssessment(input: Required<AssessInput>, refused: string): Assessment {
   const treated = realTreatments(input.course).some(({ from }) => from <= input.asOf)
   const eye: EyeAssessment = {
     length: null,
@@ -101,7 +98,7 @@ function refusedAssessment(
     },
     growth: { state: "unclear", probabilities: null, mmPerYear: null, reasons: [refused] },
     chances: [],
-    concerns: concerns({ course: input.course, today: input.asOf }),
+    concerns: concerns({ course: input.course, today: input.asOf, protocol: input.protocol }),
     checks: [],
     beliefs: [],
     refused,
