@@ -12,6 +12,13 @@ export interface Io {
   readonly error: (text: string) => void
   /** The text of a file, or of stdin for "-"; larger files than a course file can be are not read. */
   readonly read: (file: string) => Promise<{ readonly text: string } | { readonly problem: Problem }>
+  /** What stands at a path: one file, course files in a folder (by name, sorted), or a data folder. */
+  readonly place: (path: string) => Promise<Place>
   /** The one place where the command line reads the clock. */
   readonly today: () => CalendarDate
 }
+
+export type Place =
+  | { readonly kind: "file" }
+  | { readonly kind: "courses"; readonly files: readonly string[] }
+  | { readonly kind: "record" }

@@ -1,9 +1,11 @@
 import { createReadStream } from "node:fs"
-import { stat } from "node:fs/promises"
+import { readdir, stat } from "node:fs/promises"
+import { join } from "node:path"
 import type { CalendarDate } from "../engine/course.js"
 import { LARGEST_FILE_BYTES } from "../interop/course/limits.js"
 import { WHOLE_FILE } from "../interop/course/problem.js"
 import { tooLarge } from "../interop/course/too-large.js"
+import { RECORD_FILE } from "../record/record-file.js"
 import type { Io } from "./io.js"
 
 /** The terminal, the files and the clock of this process. */
@@ -11,7 +13,18 @@ export const processIo: Io = {
   out: (text) => process.stdout.write(text),
   error: (text) => process.stderr.write(text),
   read,
+  place,
   today: localDay,
+}
+
+/** What is no folder, or cannot be looked at, is left to `read` to complain of. */
+async function place(path: string): ReturnType<Io["place"]> {
+  const found = path === "-" ? null : await stat(path).catch(() => null)
+  if (!found?.isDirectory()) return { kind: "file" }
+  const names = await readdir(path)
+  if (names.includes(RECORD_FILE)) return { kind: "record" }
+  const files = names.filter((name) => name.endsWith(".json")).sort()
+  return { kind: "courses", files: files.map((name) => join(path, name)) }
 }
 
 async function read(file: string): ReturnType<Io["read"]> {

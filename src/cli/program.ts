@@ -2,6 +2,7 @@ import { Command, CommanderError, InvalidArgumentError, Option } from "commander
 import { dayNumberOrNull } from "../engine/calendar.js"
 import { ANCESTRIES, type CalendarDate, SEXES } from "../engine/course.js"
 import { METHOD_VERSION } from "../engine/method.js"
+import { ROLES } from "../engine/today/owed.js"
 import type { ExitCode, Io } from "./io.js"
 
 /**
@@ -91,8 +92,14 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .argument("<readings...>", 'such as "-2.25 -0.50 x 180"')
     .option("--vertex-mm <mm>", "take the powers to the cornea from this vertex distance", number)
     .addOption(why())
-  verb("due", "what is owed to the child, and when", () => import("./commands/due.js"), withFile)
-    .argument("<file>", COURSE_FILE)
+  verb(
+    "due",
+    "what is owed to a child and when; for a folder or a data folder, who is owed what today",
+    () => import("./commands/owed.js"),
+    withFile,
+  )
+    .argument("<file>", `${COURSE_FILE}; or a folder of course files, or a data folder`)
+    .addOption(new Option("--role <role>", "of a folder only what this role does").choices(ROLES))
     .addOption(asOf())
     .option("--protocol <file>", "a practice's own protocol instead of the standard one")
     .addOption(why())

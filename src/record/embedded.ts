@@ -4,9 +4,8 @@ import Database from "better-sqlite3"
 import { Kysely, SqliteDialect } from "kysely"
 import type { AppendOnlyTable, OpenDatabase } from "./driver.js"
 import { RecordError } from "./record-error.js"
+import { RECORD_FILE } from "./record-file.js"
 import type { Tables } from "./tables.js"
-
-const FILE_NAME = "record.sqlite"
 
 /**
  * Opens the embedded database of a data folder, making both when absent. Readable by the owner only.
@@ -14,7 +13,7 @@ const FILE_NAME = "record.sqlite"
  * WAL with `synchronous=FULL`: every commit is flushed to the disk before it is acknowledged.
  */
 export function openEmbedded(folder: string): OpenDatabase {
-  const file = join(folder, FILE_NAME)
+  const file = join(folder, RECORD_FILE)
   const connection = connect(folder, file)
   const queries = new Kysely<Tables>({ dialect: new SqliteDialect({ database: connection }) })
   return { queries, bytesType: "blob", appendOnlyStatements, close: () => queries.destroy() }

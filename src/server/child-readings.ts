@@ -22,7 +22,8 @@ export interface ReadingDay {
   readonly rules: PracticeRules
 }
 
-function childReading(
+/** Reads a course once for everything that is said of it in lists. */
+export function childReading(
   course: Course,
   { today, rules, settings }: ReadingDay & { readonly settings: PracticeSettings },
 ): ChildReading {
@@ -38,7 +39,7 @@ function childReading(
       nextDuty: dutyInShort(dutiesNow),
       treatment: inUse.length === 0 ? null : inUse.map(treatmentName).join(", "),
     },
-    owed: owed({ course, today, assessment, duties: dutiesNow, rules }),
+    owed: owed({ course, today, protocol, assessment, duties: dutiesNow, rules }),
   }
 }
 

@@ -20,6 +20,10 @@ export async function commandLine(
       stderr += text
     },
     today: () => today,
+    place: async (path) => {
+      const inside = Object.keys(files).filter((name) => name.startsWith(`${path}/`))
+      return inside.length === 0 ? { kind: "file" } : { kind: "courses", files: inside.sort() }
+    },
     read: async (file) => {
       if (file in files) {
         const held = files[file]

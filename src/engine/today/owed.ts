@@ -1,9 +1,11 @@
-import type { Assessment, Concern, Duty, DutyState } from "../assessment.js"
+import type { Assessment, Duty, DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
-import { type CalendarDate, type Course, EYES, type Visit } from "../course.js"
+import { type BottleOrder, type CalendarDate, type Course, EYES, type Visit } from "../course.js"
 import type { PracticeRules } from "../practice-rules.js"
 import { seenHere } from "../protocol/measured.js"
+import type { Protocol } from "../protocol/protocol.js"
 import { realTreatments } from "../protocol/treatment-course.js"
+import { openConcerns } from "../safety/open-concerns.js"
 import { counted } from "../words.js"
 
 /** What a day's work is made of, in the order in which it is shown: what concerns a child's safety first. */
@@ -36,9 +38,10 @@ export interface Owed {
 export interface OwedInput {
   readonly course: Course
   readonly today: CalendarDate
-  readonly assessment: Pick<Assessment, "concerns" | "finding" | "growth">
+  readonly protocol: Protocol
+  readonly assessment: Pick<Assessment, "finding" | "growth">
   readonly duties: readonly Duty[]
-  readonly rules: Pick<PracticeRules, "pharmacies">
+  readonly rules: Pick<PracticeRules, "pharmacies" | "examinationSwitches">
 }
 
 /** Results older than this are not asked about any more. Ours; common practice, no source. */
@@ -53,7 +56,7 @@ const USUAL_LEAD_DAYS = 7
  * there: a list of today holds what can be done today.
  *
  * @example
- * owed({ course, today, assessment, duties: duties({ course, protocol, today }), rules: noRules })
+ * owed({ course, today, protocol, assessment, duties: duties({ course, protocol, today }), rules: noRules })
  */
 export function owed(input: OwedInput): readonly Owed[] {
   const rows = [
@@ -72,31 +75,21 @@ export function owed(input: OwedInput): readonly Owed[] {
 
 const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
 
-function concernRows({ course, today, assessment }: OwedInput): readonly Owed[] {
-  const recorded = (course.concerns ?? []).filter(({ opened }) => opened <= today)
-  const open = recorded.filter(({ closed }) => closed === undefined || closed > today)
-  const last = lastVisit(course, today)
-  const isRecorded = ({ kind }: Concern) =>
-    recorded.some((concern) => concern.kind === kind && concern.opened >= (last?.date ?? today))
-  const row = (what: string, since: CalendarDate, why: string): Owed => ({
-    group: "concern",
-    what,
-    why,
-    since,
-    due: null,
-    closes: null,
-    state: "open",
-    role: "clinician",
-    action: "safety",
-  })
-  return [
-    ...open.map(({ what, opened, owner }) =>
-      row(what, opened, owner ? `looked after by ${owner}` : "nobody looks after it yet"),
-    ),
-    ...assessment.concerns
-      .filter((concern) => !isRecorded(concern))
-      .map(({ why }) => row(why, last?.date ?? today, "")),
-  ]
+function concernRows({ course, today, protocol, rules }: OwedInput): readonly Owed[] {
+  return openConcerns({ course, today, protocol, switches: rules.examinationSwitches }).map(
+    ({ what, since, owner, isRedFlag }) => ({
+      group: "concern",
+      what: isRedFlag ? `same-day care: ${what}` : what,
+      why: owner === null ? "nobody looks after it yet" : `looked after by ${owner}`,
+      since,
+      // A warning sign is owed on the day it was told of.
+      due: isRedFlag ? since : null,
+      closes: null,
+      state: isRedFlag && since < today ? "overdue" : "open",
+      role: "clinician",
+      action: "safety",
+    }),
+  )
 }
 
 /** Decisions the protocol asks for, and findings of the last visit that nobody has answered yet. */
@@ -152,38 +145,45 @@ function isAnswered({ course }: OwedInput, visit: Visit): boolean {
 }
 
 function dutyRows(input: OwedInput): readonly Owed[] {
-  return input.duties
-    .filter(({ kind, state }) => kind !== "decision" && isNow(state))
-    .map((duty): Owed => {
-      const shared = {
-        why: duty.needs.join(", "),
-        since: duty.opens,
-        due: duty.due,
-        closes: duty.closes,
-        state: duty.state as Owed["state"],
-      }
-      if (duty.kind === "consent")
-        return { ...shared, group: "sign", what: duty.step, role: "clinician", action: "consent" }
-      if (duty.kind === "bottle")
-        return { ...shared, group: "supply", what: duty.step, role: "front-desk", action: "supply" }
-      // Begun and not finished is the measuring person's; not begun has to be booked.
-      const begun = input.course.visits.some(
-        (visit) => seenHere(visit) && visit.date >= duty.opens && visit.date <= input.today,
-      )
-      return {
-        ...shared,
-        group: "see",
-        what: duty.step,
-        role: begun ? "technician" : "front-desk",
-        action: "visit",
-      }
-    })
+  return (
+    input.duties
+      .filter(({ kind, state }) => kind !== "decision" && isNow(state))
+      // What has been ordered is followed up as an order, as long as the child is not out of drops.
+      .filter(({ kind, state }) => kind !== "bottle" || state === "overdue" || openOrders(input).length === 0)
+      .map((duty): Owed => {
+        const shared = {
+          why: duty.needs.join(", "),
+          since: duty.opens,
+          due: duty.due,
+          closes: duty.closes,
+          state: duty.state as Owed["state"],
+        }
+        if (duty.kind === "consent")
+          return { ...shared, group: "sign", what: duty.step, role: "clinician", action: "consent" }
+        if (duty.kind === "bottle")
+          return { ...shared, group: "supply", what: duty.step, role: "front-desk", action: "supply" }
+        // Begun and not finished is the measuring person's; not begun has to be booked.
+        const begun = input.course.visits.some(
+          (visit) => seenHere(visit) && visit.date >= duty.opens && visit.date <= input.today,
+        )
+        return {
+          ...shared,
+          group: "see",
+          what: duty.step,
+          role: begun ? "technician" : "front-desk",
+          action: "visit",
+        }
+      })
+  )
 }
 
-function orderRows({ course, today, rules }: OwedInput): readonly Owed[] {
+const openOrders = ({ course, today }: OwedInput): readonly BottleOrder[] =>
+  (course.orders ?? []).filter(({ date, received, cancelled }) => date <= today && !received && !cancelled)
+
+function orderRows(input: OwedInput): readonly Owed[] {
+  const { today, rules } = input
   return (
-    (course.orders ?? [])
-      .filter(({ date, received, cancelled }) => date <= today && !received && !cancelled)
+    openOrders(input)
       .map((order) => {
         const name = `${counted(order.bottles, "bottle")} of ${order.concentrationPercent} %`
         const lead = rules.pharmacies.find(
@@ -230,10 +230,6 @@ function untoldRows(input: OwedInput): readonly Owed[] {
 }
 
 const isNow = (state: DutyState): boolean => state === "open" || state === "overdue"
-
-function lastVisit(course: Course, today: CalendarDate): Visit | undefined {
-  return course.visits.findLast((visit) => seenHere(visit) && visit.date <= today)
-}
 
 /** The last visit here that measured a length: what a family waits to hear about. */
 function lastGrowthVisit({ course, today }: OwedInput): Visit | undefined {
