@@ -2,10 +2,8 @@ import type { Evidence } from "../../evidence/types.js"
 import type { PracticeSettings } from "../assessment.js"
 import { ageYears, completedMonths } from "../calendar.js"
 import type { CalendarDate, Course } from "../course.js"
-import { EYES } from "../course.js"
-import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
-import { realTreatments } from "../protocol/treatment-course.js"
 import { type ChildModel, childModel } from "./child-model.js"
+import { type Myopia, myopiaOf } from "./myopia.js"
 import { type ExpectedGrowth, emmetropicGrowthOf, naturalGrowth } from "./natural-growth.js"
 import { type Observation, observations, withinAges } from "./observations.js"
 import { type Factored, factored, type Posterior, posterior, withheldPrior } from "./posterior.js"
@@ -25,7 +23,7 @@ export interface Study extends StudyInput {
   readonly expected: ExpectedGrowth
   readonly natural: ExpectedGrowth
   readonly emmetropic: ExpectedGrowth
-  readonly myopia: "myopic" | "not-myopic" | "unknown"
+  readonly myopia: Myopia
   readonly model: ChildModel
   readonly factored: Factored
   /** Posterior in which each treatment withholds what the trials report, give or take. */
@@ -86,27 +84,4 @@ function lastBegun(columns: readonly TreatmentColumn[], age: number): TreatmentC
     return last ? [{ column, from: last[0] }] : []
   })
   return begun.sort((a, b) => b.from - a.from)[0]?.column ?? null
-}
-
-/**
- * Whether the child is myopic, from the last refraction before any treatment (or the last at all).
- * One eye at or past the cut-off is enough.
- */
-function myopiaOf(course: Course, asOf: CalendarDate, cutOffD: number): Study["myopia"] {
-  const firstTreated = realTreatments(course)[0]?.from
-  const refracted = course.visits
-    .filter((visit) => visit.date <= asOf)
-    .map((visit) => ({
-      date: visit.date,
-      values: EYES.flatMap((eye) => {
-        const refraction = visit[eye]?.refraction
-        return refraction ? [sphericalEquivalent(refraction)] : []
-      }),
-    }))
-    .filter(({ values }) => values.length > 0)
-    .sort((a, b) => (a.date < b.date ? -1 : 1))
-  const before = refracted.filter(({ date }) => firstTreated === undefined || date <= firstTreated)
-  const last = (before.length > 0 ? before : refracted).at(-1)
-  if (!last) return "unknown"
-  return last.values.some((value) => value <= cutOffD) ? "myopic" : "not-myopic"
 }
