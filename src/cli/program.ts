@@ -109,6 +109,17 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .requiredOption("--bottles <count>", "how many bottles", number)
     .requiredOption("--volume-ml <ml>", "volume of one bottle, mL", number)
     .option("--smallest-volume-ml <ml>", "smallest volume the measuring device allows, mL", number)
+    .option("--graduation-ml <ml>", "the step to which the measuring device is read, mL", number)
+    .option("--tolerance <percent>", "how far one measured volume may be off, per cent of it (95 %)", number)
+    .option("--stock-tolerance <percent>", "how far the stock may be off its label, per cent (95 %)", number)
+    .option("--nights <count>", "also say how many bottles so many nights need", number)
+    .option("--eyes <count>", "eyes that get drops, 1 or 2 (default: 2)", number)
+    .option(
+      "--days-after-opening <days>",
+      "days an opened bottle is used (default: 30, without preservative)",
+      number,
+    )
+    .option("--preserved", "with a preservative")
     .addOption(why())
   verb("method", "version, parameters, sources and grades", () => import("./commands/method.js"))
   verb("schema", "the JSON Schema of the course file", () => import("./commands/schema.js"))
