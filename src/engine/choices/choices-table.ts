@@ -1,0 +1,161 @@
+import type { Estimate } from "../assessment.js"
+import type { CostPer01Mm } from "../cost/cost-per-01-mm.js"
+import { moneyInWords } from "../cost/money.js"
+import { counted, fixed, percent } from "../words.js"
+import type { ChoiceOption, Choices } from "./choices.js"
+import { strengthInWords } from "./evidence-strength.js"
+import type { ChanceEstimate } from "./outlook-figures.js"
+
+/** One figure of every option, in the order of the options. A cell is read line by line; it is never empty. */
+export interface ChoicesRow {
+  readonly id: string
+  readonly label: string
+  /** Set apart from the label where it is read: what the interval is, over how long. */
+  readonly note: string | null
+  readonly cells: readonly (readonly string[])[]
+}
+
+/**
+ * The options as a table: rows are figures, columns options. A page, a terminal and a recorded decision all take their
+ * words from here, so that what is kept is what was shown.
+ */
+export function choicesTable(choices: Choices): readonly ChoicesRow[] {
+  const { options, eye, plannedMonths } = choices
+  const row = (
+    id: string,
+    label: string,
+    note: string | null,
+    cell: (option: ChoiceOption) => readonly string[],
+  ): ChoicesRow => ({ id, label, note, cells: options.map(cell) })
+  const planned =
+    plannedMonths === null
+      ? []
+      : [
+          row("planned-length", `Length of the ${eye} eye at 18, treated as planned`, INTERVAL, (option) =>
+            figure(option, ({ asPlanned }) =>
+              asPlanned ? [lengthInWords(asPlanned.lengthMm), `stopped on ${asPlanned.until}`] : [NONE],
+            ),
+          ),
+          row("planned-chance", "Chance of 26 mm by 18, treated as planned", CHANCE_INTERVAL, (option) =>
+            figure(option, ({ asPlanned }) => (asPlanned ? [chanceInWords(asPlanned.chance26mm)] : [NONE])),
+          ),
+        ]
+  return [
+    row("length", `Length of the ${eye} eye at 18, treated until then`, INTERVAL, (option) =>
+      figure(option, ({ until18 }) => [lengthInWords(until18.lengthMm)]),
+    ),
+    row("chance", "Chance of 26 mm by 18, treated until then", CHANCE_INTERVAL, (option) =>
+      figure(option, ({ until18 }) => [chanceInWords(until18.chance26mm)]),
+    ),
+    ...planned,
+    row("withheld", "Growth withheld in the next year", INTERVAL, (option) =>
+      figure(option, (figures) => withheldCell(option, figures.withheldNextYearMm, choices)),
+    ),
+    row("strength", "How well the effect is known", null, ({ strength, kind }) => [
+      strength === null ? (kind === "nothing" ? NONE : "no trial was read") : strengthInWords(strength),
+    ]),
+    row(
+      "unwanted",
+      "Unwanted effects at this strength",
+      "each trial asked in its own way",
+      ({ unwanted, kind }) =>
+        unwanted.length === 0
+          ? [kind === "nothing" ? NONE : "no figure was read; that does not mean none"]
+          : unwanted.map(({ from, figures }) => `${from}: ${figures.join(", ")}`),
+    ),
+    row("cost", costLabel(options), null, costCell),
+    row("per-tenth", "Cost of each 0.1 mm withheld", "over the same months", perTenthCell),
+    row("consent", "Consent", null, ({ consent }) =>
+      consent.length === 0 ? ["none needed"] : consent.map(({ words }) => words),
+    ),
+    row("before", "Before it is started", null, beforeCell),
+  ]
+}
+
+const NONE = "\u2013"
+const INTERVAL = "95 % interval in brackets"
+const CHANCE_INTERVAL = "in brackets: between, as pace and effect may be (95 %)"
+
+/** "25.12 mm (24.39 to 25.86)" */
+export const lengthInWords = ({ mm, low95, high95 }: Estimate): string =>
+  `${fixed(mm)} mm (${fixed(low95)} to ${fixed(high95)})`
+
+/** "23 % (under 1 % to 94 %)" */
+export const chanceInWords = ({ chance, low95, high95 }: ChanceEstimate): string =>
+  `${percent(chance)} (${percent(low95)} to ${percent(high95)})`
+
+function figure(
+  { figures }: ChoiceOption,
+  words: (known: Exclude<ChoiceOption["figures"], { readonly refused: string }>) => readonly string[],
+): readonly string[] {
+  return "refused" in figures ? [`not given: ${figures.refused}`] : words(figures)
+}
+
+function withheldCell(
+  { kind, strength }: ChoiceOption,
+  withheld: Estimate | null,
+  { untreatedNextYearMm }: Choices,
+): readonly string[] {
+  if (kind === "nothing") {
+    return untreatedNextYearMm === null
+      ? [NONE]
+      : [`none; ${fixed(untreatedNextYearMm)} mm of growth is expected`]
+  }
+  if (withheld === null) return ["not given: the evidence ends at 18 years"]
+  return [lengthInWords(withheld), ...(strength?.mayBeNil ? ["small, may be nil"] : [])]
+}
+
+function costLabel(options: readonly ChoiceOption[]): string {
+  const plan = options
+    .map(({ cost }) => (cost.kind === "plan" ? cost.plan : null))
+    .find((one) => one !== null)
+  return plan ? `Cost of the next ${plan.months} months` : "Cost"
+}
+
+function costCell({ cost }: ChoiceOption): readonly string[] {
+  if (cost.kind === "refused") return [`not given: ${cost.why}`]
+  const { currency, totals, withoutFee } = cost.plan
+  return [
+    `not covered ${moneyInWords(totals.notCoveredCents, currency)}`,
+    `uncertain ${moneyInWords(totals.uncertainCents, currency)}`,
+    `covered ${moneyInWords(totals.coveredCents, currency)}`,
+    ...(withoutFee.length === 0 ? [] : [`without a fee, not counted: ${withoutFee.join(", ")}`]),
+  ]
+}
+
+function perTenthCell({ cost, kind }: ChoiceOption): readonly string[] {
+  if (kind === "nothing") return [NONE]
+  if (cost.kind === "refused") return [`not given: ${cost.why}`]
+  return perTenthInWords(cost.per01Mm)
+}
+
+function perTenthInWords(per: CostPer01Mm): readonly string[] {
+  if (per.kind === "refused") return [`not given: ${per.why}`]
+  const { currency, notCovered, withUncertain } = per
+  const money = ({ cents, low95Cents, high95Cents }: typeof notCovered) =>
+    `${moneyInWords(cents, currency)} (${moneyInWords(low95Cents, currency)} to ${moneyInWords(high95Cents, currency)})`
+  const isSame = notCovered.cents === withUncertain.cents
+  return [
+    `not covered ${money(notCovered)}`,
+    ...(isSame ? [] : [`with what is uncertain ${money(withUncertain)}`]),
+  ]
+}
+
+function beforeCell({ cautions, remarks }: ChoiceOption): readonly string[] {
+  const known = cautions
+    .filter(({ state }) => state === "asked-yes")
+    .map(({ name, says, note }) => `${name}: yes${note === null ? "" : ` (${note})`}; ${says}`)
+  const open = cautions.filter(({ state }) => state === "not-asked").length
+  const cells = [
+    ...known,
+    ...(open === 0 ? [] : [`${counted(open, "caution")} not asked about yet`]),
+    ...remarks,
+  ]
+  return cells.length === 0 ? [NONE] : cells
+}
+
+/** The cautions that were not asked about for any of the options, each once. */
+export function notAskedAbout({ options }: Pick<Choices, "options">): readonly string[] {
+  const open = options.flatMap(({ cautions }) => cautions).filter(({ state }) => state === "not-asked")
+  return [...new Set(open.map(({ name }) => name))]
+}

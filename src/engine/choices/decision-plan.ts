@@ -1,0 +1,157 @@
+import type { CalendarDate, DecisionKind, Treatment, TreatmentChoice } from "../course.js"
+import type { Problem } from "../problem.js"
+import { isInUse } from "../protocol/treatment-course.js"
+import { treatmentName } from "../treatment-name.js"
+
+/** A treatment entry as it stands in a record. */
+export interface RecordedTreatment {
+  readonly id: string
+  readonly treatment: Treatment
+}
+
+export interface DecisionRequest {
+  readonly kind: DecisionKind
+  /** What is to be given from then on; several only for options studied together. */
+  readonly treatments: readonly TreatmentChoice[]
+  /** First day on which it holds. */
+  readonly from: CalendarDate
+  /** Which of the treatments in use it ends, where several are. */
+  readonly ends: readonly string[]
+  /** For a taper. */
+  readonly nightsPerWeek?: number | undefined
+}
+
+/** What a decision makes of the treatments: which end on its day and which begin on it. */
+export interface DecisionPlan {
+  readonly ends: readonly RecordedTreatment[]
+  readonly starts: readonly Treatment[]
+}
+
+/** Decisions that leave the treatments as they are. */
+const CHANGES_NOTHING: readonly DecisionKind[] = ["continue", "refer", "decline"]
+const STARTS: readonly DecisionKind[] = ["start", "restart", "add", "switch", "change-strength"]
+const ENDS: readonly DecisionKind[] = ["stop", "switch", "change-strength", "taper"]
+
+/**
+ * What a decision implies for the treatments, or everything that speaks against it, each at its field.
+ *
+ * - start, restart: nothing may be in use; add: beside what is in use
+ * - change-strength: other drops in place of the drops; switch: another treatment in place of one in use
+ * - taper: the same drops on fewer nights of the week; stop: an end
+ * - discharge: everything in use ends; continue, refer, decline: nothing changes
+ *
+ * @example
+ * decisionPlan({ kind: "stop", treatments: [], from: "2026-11-25", ends: [] }, recorded)
+ */
+export function decisionPlan(
+  request: DecisionRequest,
+  recorded: readonly RecordedTreatment[],
+): DecisionPlan | { readonly problems: readonly Problem[] } {
+  const { kind, treatments, from } = request
+  if (CHANGES_NOTHING.includes(kind)) return { ends: [], starts: [] }
+  const running = recorded.filter(({ treatment }) => treatment.kind !== "none" && isInUse(treatment, from))
+  if (kind === "discharge") return discharged(recorded, running, from)
+  const ended = ENDS.includes(kind) ? endedOf(request, running) : { ends: [] }
+  const problems = [
+    ...("problems" in ended ? ended.problems : []),
+    ...(STARTS.includes(kind) ? startProblems(request, { running, recorded }) : []),
+    ...(kind === "taper" ? taperProblems(request) : []),
+  ]
+  if (problems.length > 0 || "problems" in ended) return { problems }
+  const { ends } = ended
+  // What takes the place of a treatment of one eye is given in that eye.
+  const eye = ends.length === 1 ? ends[0]?.treatment.eye : undefined
+  const inEye = eye === undefined ? {} : { eye }
+  if (kind === "taper") {
+    return {
+      ends,
+      starts: ends.map(({ treatment }) => ({ ...treatment, from, nightsPerWeek: request.nightsPerWeek })),
+    }
+  }
+  const starts = STARTS.includes(kind)
+    ? treatments.map((treatment) => ({ ...treatment, from, ...inEye }))
+    : []
+  return { ends, starts }
+}
+
+function discharged(
+  recorded: readonly RecordedTreatment[],
+  running: readonly RecordedTreatment[],
+  from: CalendarDate,
+): DecisionPlan | { readonly problems: readonly Problem[] } {
+  const ahead = recorded.filter(({ treatment }) => treatment.kind !== "none" && treatment.from > from)
+  if (ahead.length === 0) return { ends: running, starts: [] }
+  const names = ahead.map(({ treatment }) => `${treatmentName(treatment)} from ${treatment.from}`).join(", ")
+  return {
+    problems: [
+      fault("kind", "discharge", `a decision that keeps what is planned, or ${names} withdrawn first`),
+    ],
+  }
+}
+
+function endedOf(
+  { kind, ends }: DecisionRequest,
+  running: readonly RecordedTreatment[],
+): Pick<DecisionPlan, "ends"> | { readonly problems: readonly Problem[] } {
+  const isDrops = kind === "taper" || kind === "change-strength"
+  const fitting = running.filter(({ treatment }) => !isDrops || treatment.kind === "atropine")
+  const what = isDrops ? "drops" : "a treatment"
+  if (fitting.length === 0) {
+    return { problems: [fault("kind", kind, `a decision that fits: ${what} in use would be needed`)] }
+  }
+  const unknown = ends.filter((id) => !fitting.some((one) => one.id === id))
+  if (unknown.length > 0) return { problems: [fault("ends", unknown.join(", "), `${what} in use`)] }
+  const named = fitting.filter(({ id }) => ends.includes(id))
+  if (named.length > 0) return { ends: named }
+  if (fitting.length === 1) return { ends: fitting }
+  const names = fitting.map(({ treatment }) => treatmentName(treatment)).join(", ")
+  return { problems: [fault("ends", null, `at least one of what is in use: ${names}`)] }
+}
+
+function startProblems(
+  { kind, treatments }: DecisionRequest,
+  {
+    running,
+    recorded,
+  }: { readonly running: readonly RecordedTreatment[]; readonly recorded: readonly RecordedTreatment[] },
+): readonly Problem[] {
+  const used = running.map(({ treatment }) => treatmentName(treatment)).join(", ")
+  const isFresh = kind === "start" || kind === "restart"
+  const given = recorded.filter(({ treatment }) => treatment.kind !== "none")
+  return [
+    ...(treatments.length === 0 ? [fault("treatments", null, "what is to be given from then on")] : []),
+    ...(isFresh && running.length > 0
+      ? [fault("kind", kind, `add, switch or change of strength, since ${used} is in use`)]
+      : []),
+    ...(kind === "restart" && running.length === 0 && given.length === 0
+      ? [fault("kind", kind, "start: nothing was given before")]
+      : []),
+    ...(kind === "add" && running.length === 0
+      ? [fault("kind", kind, "start: nothing is in use that something could be added to")]
+      : []),
+    ...(kind === "change-strength" && treatments.some((one) => one.kind !== "atropine")
+      ? [fault("treatments", treatments.map(treatmentName).join(", "), "drops; anything else is a switch")]
+      : []),
+    ...treatments.flatMap((one, index) =>
+      running.some(({ treatment }) => treatmentName(treatment) === treatmentName(one))
+        ? [fault(`treatments[${index}]`, treatmentName(one), `another than the ${treatmentName(one)} in use`)]
+        : [],
+    ),
+  ]
+}
+
+function taperProblems({ nightsPerWeek }: DecisionRequest): readonly Problem[] {
+  const isFewer =
+    nightsPerWeek !== undefined && Number.isInteger(nightsPerWeek) && nightsPerWeek >= 1 && nightsPerWeek <= 6
+  return isFewer
+    ? []
+    : [fault("nightsPerWeek", nightsPerWeek ?? null, "a whole number from 1 to 6 nights of the week")]
+}
+
+function fault(path: string, value: string | number | null, allowed: string): Problem {
+  const message =
+    value === null
+      ? `${path} is missing: it must be ${allowed}.`
+      : `${path} must be ${allowed}, not ${value}.`
+  return { path, value, allowed, message }
+}

@@ -1,0 +1,65 @@
+import { ageYears } from "../calendar.js"
+import { type CostPer01Mm, costPer01Mm } from "../cost/cost-per-01-mm.js"
+import { type CostPlan, type CostPlanInput, costPlan } from "../cost/cost-plan.js"
+import type { Course } from "../course.js"
+import type { Study } from "../growth/study.js"
+import type { PracticeRules } from "../practice-rules.js"
+import type { Protocol } from "../protocol/protocol.js"
+import { isInUse } from "../protocol/treatment-course.js"
+import type { Option } from "./option-list.js"
+import { BY_AGE_YEARS, withheldMm } from "./outlook-figures.js"
+import type { Outlook } from "./what-if.js"
+
+export type OptionCost =
+  | {
+      readonly kind: "plan"
+      readonly plan: CostPlan
+      /** Refused for no treatment, and where the quotient would say more than is known. */
+      readonly per01Mm: CostPer01Mm
+    }
+  | { readonly kind: "refused"; readonly why: string }
+
+/** What an option costs as the protocol plans it, and each tenth of a millimetre that it withholds over the same months. */
+export function optionCost({
+  option,
+  child,
+  outlook,
+  rules,
+  protocol,
+}: {
+  readonly option: Option
+  readonly child: Study
+  /** Null where no figures are given for the option. */
+  readonly outlook: Outlook | null
+  readonly rules: Pick<PracticeRules, "feeSchedules" | "pharmacies">
+  readonly protocol: Protocol
+}): OptionCost {
+  const { course, asOf } = child
+  const plan = costPlan({ ...planFor(option, course, asOf), rules, protocol, today: asOf })
+  if (plan.kind === "refused") return plan
+  if (outlook === null || option.parts.length === 0) {
+    const why =
+      option.parts.length === 0 ? "Nothing is withheld." : "No figure is given for what is withheld."
+    return { kind: "plan", plan, per01Mm: { kind: "refused", why } }
+  }
+  // The plan pays for treatment until its planned stop only, so no more than that is withheld for the money.
+  const last = plan.plannedStop !== null && plan.plannedStop < plan.to ? plan.plannedStop : plan.to
+  const toAge = Math.min(ageYears({ born: course.child.born, on: last }), BY_AGE_YEARS)
+  const withheld = withheldMm(outlook, { fromAge: child.ageYears, toAge })
+  return { kind: "plan", plan, per01Mm: costPer01Mm({ plan, withheldMm: withheld }) }
+}
+
+/** A plan is made for one treatment; several together are put into the course first and then taken as recorded. */
+function planFor(
+  { kind, parts }: Option,
+  course: Course,
+  asOf: CostPlanInput["today"],
+): Pick<CostPlanInput, "course" | "treatment"> {
+  const first = parts[0] ?? null
+  if (kind === "as-now" || parts.length < 2) return { course, treatment: first }
+  const past = (course.treatments ?? [])
+    .filter(({ from }) => from < asOf)
+    .map((one) => (isInUse(one, asOf) ? { ...one, to: asOf } : one))
+  const treatments = [...past, ...parts.map((part) => ({ ...part, from: asOf }))]
+  return { course: { ...course, treatments }, treatment: first }
+}
