@@ -79,7 +79,10 @@ type Need = { readonly question: BottlesQuestion; readonly answer: BottlesNeeded
 /** How many bottles the nights asked for need; undefined when no nights were named. */
 function needOf(args: OrderArguments): Need | { readonly problems: readonly Problem[] } | undefined {
   const { nights, eyes = 2, volumeMl, preserved = false, daysAfterOpening } = args
-  if (nights === undefined) return undefined
+  if (nights === undefined) {
+    if (args.eyes === undefined && daysAfterOpening === undefined) return undefined
+    return { problems: [nightsMissing] }
+  }
   if (preserved && daysAfterOpening === undefined) return { problems: [daysOfPreserved] }
   const question = {
     volumeMl,
@@ -89,6 +92,13 @@ function needOf(args: OrderArguments): Need | { readonly problems: readonly Prob
   }
   const answer = bottlesNeeded(question)
   return answer.kind === "refused" ? answer : { question, answer }
+}
+
+const nightsMissing: Problem = {
+  path: "nights",
+  value: null,
+  allowed: "given, with eyes or days after opening, so that the bottles can be counted",
+  message: "nights must be given where eyes or days after opening are, so that the bottles can be counted",
 }
 
 const daysOfPreserved: Problem = {
