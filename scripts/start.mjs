@@ -1,6 +1,6 @@
 /**
  * `npm start`: brings everything up to date that is not (packages, build), then serves the demo practice on this machine.
- * LENGTHWISE_PORT and LENGTHWISE_DATA choose another port or data folder. Uses no package, so it runs on a fresh clone.
+ * LENGTHWISE_PORT and LENGTHWISE_DATA choose another port or data folder, LENGTHWISE_TODAY another day (demo only). Uses no package, so it runs on a fresh clone.
  */
 import { spawn, spawnSync } from "node:child_process"
 import { dirname, join } from "node:path"
@@ -16,7 +16,12 @@ if (build.status !== 0) process.exit(1)
 
 const server = spawn(
   process.execPath,
-  [join(root, "dist", "cli", "main.js"), "serve", "--data", data, "--port", port, "--demo"],
+  [
+    join(root, "dist", "cli", "main.js"),
+    "serve",
+    ...["--data", data, "--port", port, "--demo"],
+    ...(process.env.LENGTHWISE_TODAY ? ["--today", process.env.LENGTHWISE_TODAY] : []),
+  ],
   { stdio: "inherit" },
 )
 // Ctrl+C reaches the server by itself; a signal sent to this process alone is handed on. Either way the server ends first.

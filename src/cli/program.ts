@@ -121,6 +121,16 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     )
     .option("--preserved", "with a preservative")
     .addOption(why())
+  verb(
+    "safety",
+    "concerns, red flags, cautions not asked yet, adverse events",
+    () => import("./commands/safety.js"),
+    withFile,
+  )
+    .argument("<file>", COURSE_FILE)
+    .addOption(asOf())
+    .option("--adverse-events", "the adverse events alone, as a document")
+    .addOption(new Option("--format <format>", "of that document").choices(["csv", "json"]).default("csv"))
   verb("method", "version, parameters, sources and grades", () => import("./commands/method.js"))
   verb("schema", "the JSON Schema of the course file", () => import("./commands/schema.js"))
   program
@@ -129,6 +139,9 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .requiredOption("--data <folder>", "data folder")
     .requiredOption("--port <number>", "port on 127.0.0.1", port)
     .option("--demo", "load the demo practice into an empty folder", false)
+    .addOption(
+      new Option("--today <date>", "in the demo practice: another day than this machine's").argParser(date),
+    )
     .option("--json", "the address as one JSON document on stdout, messages on stderr")
     .action(async (options) => exit(await (await import("./commands/serve.js")).run(options, io)))
   return program

@@ -1,3 +1,4 @@
+import { addDays, dayNumber } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
 
 /** The only source of time on the server. */
@@ -15,4 +16,15 @@ export const machineClock: Clock = {
     const twoDigits = (value: number) => String(value).padStart(2, "0")
     return `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`
   },
+}
+
+const DAY_MS = 24 * 60 * 60 * 1000
+
+/** The machine's clock moved to another day, its time of day kept: for living through a course in the demo practice. */
+export function clockMovedTo(today: CalendarDate): Clock {
+  const aheadDays = dayNumber(today) - dayNumber(machineClock.today())
+  return {
+    nowMs: () => machineClock.nowMs() + aheadDays * DAY_MS,
+    today: () => addDays(machineClock.today(), aheadDays),
+  }
 }

@@ -41,6 +41,11 @@ export async function loadDemo({
   return invented.length
 }
 
+/** Whether the practice is the invented one. */
+export async function isDemo(record: PracticeRecord): Promise<boolean> {
+  return (await record.people()).some(({ name }) => name === AUTHOR)
+}
+
 async function demoAuthor(record: PracticeRecord, nowMs: number): Promise<string> {
   const known = (await record.people()).find(({ name }) => name === AUTHOR)
   if (known) return known.id

@@ -1,6 +1,7 @@
 import { existsSync } from "node:fs"
 import { join, resolve } from "node:path"
 import { fileURLToPath } from "node:url"
+import type { CalendarDate } from "../engine/course.js"
 import { demoCourses } from "../engine/simulate/demo.js"
 import { evidence } from "../evidence/index.js"
 import {
@@ -14,8 +15,8 @@ import {
   practicesIn,
 } from "../record/index.js"
 import { buildApp } from "./app.js"
-import { type Clock, machineClock } from "./clock.js"
-import { loadDemo } from "./demo.js"
+import { type Clock, clockMovedTo, machineClock } from "./clock.js"
+import { isDemo, loadDemo } from "./demo.js"
 import { type FirstLogIn, firstLogIn } from "./first-log-in.js"
 
 export interface ServerOptions {
@@ -29,6 +30,8 @@ export interface ServerOptions {
   readonly host?: string
   readonly staticFolder?: string
   readonly clock?: Clock
+  /** Another day than the machine's, to live through a course; only in the demo practice. */
+  readonly today?: CalendarDate | undefined
   /** Where the address and the first log-in are told; the standard output unless said otherwise. */
   readonly say?: (line: string) => void
 }
@@ -52,7 +55,13 @@ const BUILT_PAGES = fileURLToPath(new URL("../web", import.meta.url))
 
 /** Serves a data folder until it is closed or the process is asked to end. One process at a time holds a folder. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
-  const { clock = machineClock, host = "127.0.0.1", port, staticFolder = BUILT_PAGES, say = print } = options
+  const {
+    clock = options.today ? clockMovedTo(options.today) : machineClock,
+    host = "127.0.0.1",
+    port,
+    staticFolder = BUILT_PAGES,
+    say = print,
+  } = options
   const dataFolder = resolve(options.dataFolder)
   // Undone in reverse order, by a close as well as by a start that fails half-way.
   const undo: (() => unknown)[] = []
@@ -73,6 +82,10 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
         children: () => demoCourses({ today: clock.today(), seed: DEMO_SEED, evidence }),
         nowMs: clock.nowMs(),
       })
+    if (options.today && !(await isDemo(record)))
+      throw new ServerStartError(
+        "the day can be set in the demo practice only; this one holds other children",
+      )
     const pages = existsSync(join(staticFolder, "index.html")) ? staticFolder : undefined
     const app = await buildApp({ record, clock, staticFolder: pages, log: true })
     undo.push(() => app.close())
@@ -83,7 +96,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     })
     lock.note(`serving ${address}, process ${process.pid}`)
     undo.push(closeOnSignals(close))
-    for (const line of greeting({ address, logIn, pages })) say(line)
+    for (const line of greeting({ address, logIn, pages, today: options.today })) say(line)
     return { address, ...(logIn ? { firstLogIn: logIn } : {}), close }
   } catch (error) {
     await close()
@@ -111,7 +124,9 @@ function greeting({
   address,
   logIn,
   pages,
+  today,
 }: {
+  readonly today: CalendarDate | undefined
   readonly address: string
   readonly logIn: FirstLogIn | undefined
   readonly pages: string | undefined
@@ -119,6 +134,7 @@ function greeting({
   return [
     `Lengthwise is at ${address}`,
     ...(pages ? [] : ["The pages are not built; only the API is served."]),
+    ...(today ? [`The practice's day is set to ${today}.`] : []),
     ...(logIn?.password ? [`Log in as ${logIn.name} with the password ${logIn.password}`] : []),
     ...(logIn ? [`The first log-in is kept in ${logIn.file} until its password is changed.`] : []),
     "Ctrl+C stops it.",

@@ -1,3 +1,4 @@
+import type { CalendarDate } from "../../engine/course.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson } from "../told.js"
 
@@ -5,15 +6,19 @@ export interface ServeArguments {
   readonly data: string
   readonly port: number
   readonly demo: boolean
+  readonly today?: CalendarDate | undefined
   readonly json?: boolean | undefined
 }
 
 /** Starts the server on a data folder and stays until it is stopped. Imported only here: it brings the database. */
-export async function run({ data, port, demo, json = false }: ServeArguments, io: Io): Promise<ExitCode> {
+export async function run(
+  { data, port, demo, today, json = false }: ServeArguments,
+  io: Io,
+): Promise<ExitCode> {
   const { startServer } = await import("../../server/main.js")
   try {
     const say = (line: string) => (json ? io.error : io.out)(`${line}\n`)
-    const { address } = await startServer({ dataFolder: data, port, demo, say })
+    const { address } = await startServer({ dataFolder: data, port, demo, today, say })
     return json ? toldJson({ address }, io) : 0
   } catch (cause) {
     io.error(`The server did not start: ${cause instanceof Error ? cause.message : String(cause)}\n`)
