@@ -16,6 +16,7 @@ import { answerFailure, Refusal } from "./refusal.js"
 import { contractValidator } from "./route.js"
 import { childrenRoutes } from "./routes/children.js"
 import { consentsRoutes } from "./routes/consents.js"
+import { decideRoutes } from "./routes/decide.js"
 import { entriesRoutes } from "./routes/entries.js"
 import { filesRoutes } from "./routes/files.js"
 import { practiceRoutes } from "./routes/practice.js"
@@ -75,6 +76,7 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     todayRoutes(routes, context, readings)
     entriesRoutes(routes, context)
     consentsRoutes(routes, context)
+    decideRoutes(routes, context)
     await routes.register((scope) => filesRoutes(scope, context))
     rulesRoutes(routes, context)
   })

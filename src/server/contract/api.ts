@@ -1,5 +1,6 @@
 import { assessmentAnswer, assessmentQuery } from "./assessment.js"
 import { childCorrectionBody, childList, childView, listQuery, newChildBody } from "./child.js"
+import { decideBody } from "./decide.js"
 import {
   amendmentBody,
   childParams,
@@ -137,6 +138,14 @@ export const api = {
     url: "/api/children/:id/decisions",
     params: childParams,
     body: decisionBody,
+    answer: childView,
+  },
+  /** A decision with the treatment entries it implies: recorded together or not at all. */
+  decide: {
+    method: "POST",
+    url: "/api/children/:id/decide",
+    params: childParams,
+    body: decideBody,
     answer: childView,
   },
   addConcern: {
