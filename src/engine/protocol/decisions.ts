@@ -45,7 +45,17 @@ export function decisions(situation: Situation): readonly Decision[] {
       const state = stateOf(occasion, decides, situation)
       return { ...occasion, state, needs: state === "done" ? [] : [NEEDS[decides]] }
     })
-  return stillOwed(judged, situation)
+  return stillOwed(
+    judged.map((one, index) => overtaken(one, judged.slice(index + 1), situation)),
+    situation,
+  )
+}
+
+/** A step down that was not taken is missed once the next one opens. */
+function overtaken(one: Decision, after: readonly Decision[], { today }: Situation): Decision {
+  const isOver =
+    one.step.decides === "step-down" && one.state === "overdue" && after.some(({ opens }) => opens <= today)
+  return isOver ? { ...one, state: "missed" } : one
 }
 
 function stateOf(

@@ -1,3 +1,4 @@
+import { TREATMENT_KINDS } from "../course.js"
 import type { Problem } from "../problem.js"
 import { ANCHORS, DECIDES, IN_FORCE, MEASURES, STAGES, STEP_KINDS } from "./protocol.js"
 
@@ -68,8 +69,17 @@ function checkMeaning(step: Fields, path: string, say: Say): void {
     if (!isEmptyList(step.measures)) say(`${path}.measures`, step.measures, "empty for a decision")
     if (step.restartsOnChange === true) say(`${path}.restartsOnChange`, true, "false for a decision")
   }
+  const stepsDown = step.decides === "step-down"
+  if (stepsDown !== (step.nightsPerWeek !== undefined)) {
+    const allowed = stepsDown ? "the nights of the week from then on" : "absent, except for a step down"
+    say(`${path}.nightsPerWeek`, step.nightsPerWeek, allowed)
+  }
+  if (stepsDown && step.anchor === "stop") say(`${path}.anchor`, "stop", "start or restart for a step down")
   if (step.anchor === "before-start" && step.offsetMonths !== 0) {
     say(`${path}.offsetMonths`, step.offsetMonths, "0 for a step before the start")
+  }
+  if (step.anchor === "before-start" && step.offsetDays !== undefined && step.offsetDays !== 0) {
+    say(`${path}.offsetDays`, step.offsetDays, "0 or absent for a step before the start")
   }
   const isStanding = isText(step.anchor) && step.anchor.startsWith("last-visit")
   if (isStanding && step.offsetMonths === 0) {
@@ -117,23 +127,35 @@ const listOf = (list: readonly string[]) =>
     (value: unknown) => Array.isArray(value) && value.every(among(list)),
   ] as const
 
+function orAbsent([allowed, holds]: readonly [string, Rule]): readonly [string, Rule] {
+  return [`${allowed}, or absent`, (value) => value === undefined || holds(value)]
+}
+
+const TREATED = TREATMENT_KINDS.filter((kind) => kind !== "none")
+
 const STEP_RULES: Rules = {
   id: TEXT,
   title: TEXT,
   kind: oneOf(STEP_KINDS),
-  stage: [`one of ${STAGES.join(", ")}, or absent`, (value) => value === undefined || among(STAGES)(value)],
+  stage: orAbsent(oneOf(STAGES)),
   anchor: oneOf(ANCHORS),
   offsetMonths: [`a whole number of months from 0 to ${MOST_MONTHS}`, isWhole(MOST_MONTHS)],
+  offsetDays: orAbsent(DAYS),
   windowDaysBefore: DAYS,
   windowDaysAfter: DAYS,
   measures: listOf(MEASURES),
   measuresOnAtropine: listOf(MEASURES),
   inForce: listOf(IN_FORCE),
   restartsOnChange: ["true or false", (value) => typeof value === "boolean"],
-  decides: [
-    `one of ${DECIDES.join(", ")}, or absent`,
-    (value) => value === undefined || among(DECIDES)(value),
-  ],
+  onlyFor: orAbsent([
+    `a list of at least one of ${TREATED.join(", ")}`,
+    (value) => Array.isArray(value) && value.length > 0 && value.every(among(TREATED)),
+  ]),
+  decides: orAbsent(oneOf(DECIDES)),
+  nightsPerWeek: orAbsent([
+    "a whole number of nights from 1 to 6",
+    (value) => isWhole(6)(value) && value !== 0,
+  ]),
 }
 
 function shown(value: unknown): string {

@@ -90,8 +90,13 @@ const ANCHOR_WORDS: Readonly<Record<Anchor, string>> = {
   "last-visit-off-treatment": "the last visit off treatment",
 }
 
-const offsetInWords = ({ offsetMonths }: ProtocolStep, anchor: string): string =>
-  offsetMonths === 0 ? `at ${anchor}` : `${counted(offsetMonths, "month")} from ${anchor}`
+function offsetInWords({ offsetMonths, offsetDays = 0 }: ProtocolStep, anchor: string): string {
+  const spans = [
+    ...(offsetMonths > 0 ? [counted(offsetMonths, "month")] : []),
+    ...(offsetDays > 0 ? [counted(offsetDays, "day")] : []),
+  ]
+  return spans.length === 0 ? `at ${anchor}` : `${spans.join(" and ")} from ${anchor}`
+}
 
 const windowInWords = ({ windowDaysBefore, windowDaysAfter }: ProtocolStep): string =>
   `from ${counted(windowDaysBefore, "day")} before to ${counted(windowDaysAfter, "day")} after`
