@@ -1,10 +1,12 @@
 import type { FastifyRequest } from "fastify"
-import type { Course } from "../engine/course.js"
+import type { BottleOrder, Course } from "../engine/course.js"
 import type { Draft, EntryKind, Person } from "../record/index.js"
 import type { Context } from "./context.js"
 import type { ChildView } from "./contract/child.js"
 import type { Problem } from "./contract/problem.js"
 import { checkItems, type List } from "./course-check.js"
+import { refuseUnconsented } from "./order-check.js"
+import { paymentCurrencyProblems } from "./payment-currency.js"
 import { noSuch } from "./refusal.js"
 import { authored, problemsOf, save } from "./save.js"
 
@@ -70,10 +72,18 @@ export function recordItems(
       today: context.clock.today(),
       place: (index) => items[index]?.place ?? "",
     })
-    const besides = items.flatMap(({ beside }) => beside?.problems ?? [])
+    const besides = [
+      ...items.flatMap(({ beside }) => beside?.problems ?? []),
+      ...(list === "payments" ? await paymentCurrencyProblems(context, items) : []),
+    ]
     const found = "problems" in checked ? checked.problems : []
     const all = besides.length > 0 ? { problems: [...found, ...besides] } : checked
-    const drafts = problemsOf(request, all).items.map((read, index) => {
+    const sound = problemsOf(request, all).items
+    if (list === "orders") {
+      const superseded = items.map(({ supersedes }) => supersedes)
+      await refuseUnconsented(sound as readonly BottleOrder[], { context, child, course, superseded })
+    }
+    const drafts = sound.map((read, index) => {
       const { id, supersedes, reason, beside } = items[index] ?? {}
       const body = { ...read, ...beside?.fields }
       return authored(context, person, { kind: KINDS[list], child, body, id, supersedes, reason } as Draft)

@@ -1,4 +1,5 @@
 import type { FastifyInstance } from "fastify"
+import type { FeeSchedule } from "../../engine/practice-rules.js"
 import { protocolProblems } from "../../engine/protocol/protocol-problems.js"
 import { pathText, problem } from "../../interop/course/problem.js"
 import type { Draft, Entry, PaperKind } from "../../record/index.js"
@@ -6,6 +7,7 @@ import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
 import type { Problem } from "../contract/problem.js"
 import { paperSchemas, type RulesAnswer } from "../contract/rules.js"
+import { feesPaperProblems } from "../fees-paper.js"
 import { Refusal, refusalOfSave } from "../refusal.js"
 import { serveRoute } from "../route.js"
 import { authored } from "../save.js"
@@ -19,6 +21,13 @@ export function rulesRoutes(app: FastifyInstance, context: Context): void {
     answer: ({ params: { kind }, body: { body, supersedes, reason, id }, person }) =>
       oneAtATime(async () => {
         const paper = checked(kind, body)
+        if (kind === "fees") {
+          const problems = await feesPaperProblems(paper as FeeSchedule, {
+            record,
+            without: [supersedes, id],
+          })
+          if (problems.length > 0) throw new Refusal(422, problems.map(inBody))
+        }
         const drafted = {
           kind,
           child: record.practice.id,
