@@ -1,3 +1,4 @@
+import type { MeasuringDevice } from "./compounding/devices.js"
 import type { CalendarDate, TreatmentKind } from "./course.js"
 import type { Measure, Protocol, Stage } from "./protocol/protocol.js"
 
@@ -71,6 +72,10 @@ export interface Pharmacy {
   readonly isPreserved: boolean
   /** Days of use after opening, as this pharmacy states them. */
   readonly daysAfterOpening: number
+  /** What it measures with, in place of `smallestVolumeMl` and the usual tolerance. */
+  readonly devices?: readonly MeasuringDevice[] | undefined
+  /** How far its stock may be off its label, as a share of it (95 %); unknown when absent. */
+  readonly stockTolerance?: number | undefined
   readonly contact?: string | undefined
 }
 

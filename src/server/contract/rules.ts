@@ -70,6 +70,27 @@ const wording = z.object({
   isMaterial: z.boolean({ error: "true or false" }),
 })
 
+const share = () => {
+  const error = "a share from 0 to below 1"
+  return z.number({ error }).min(0, { error }).lt(1, { error })
+}
+
+const device = z
+  .object({
+    name: text(60),
+    smallestVolumeMl: above0(1000),
+    largestVolumeMl: above0(10_000).nullish(),
+    graduationMl: above0(100),
+    toleranceFraction: share(),
+  })
+  .refine(
+    ({ smallestVolumeMl, largestVolumeMl }) => (largestVolumeMl ?? smallestVolumeMl) >= smallestVolumeMl,
+    {
+      error: "at least the smallest volume",
+      path: ["largestVolumeMl"],
+    },
+  )
+
 const pharmacy = z.object({
   id: text(60),
   name: text(200),
@@ -79,6 +100,8 @@ const pharmacy = z.object({
   bottleMl: above0(100),
   isPreserved: z.boolean({ error: "true or false" }),
   daysAfterOpening: whole(1, 366),
+  devices: z.array(device).max(10, { error: "at most 10 devices" }).nullish(),
+  stockTolerance: share().nullish(),
   contact: text(500).nullish(),
 })
 
