@@ -139,8 +139,11 @@ function findingSentences({ likelihoodRatio, upper, lower }: Finding): readonly 
   ]
 }
 
-function answerSentence({ state, earliestAnswer, likelihoodRatio }: Finding): readonly string[] {
+function answerSentence(finding: Finding): readonly string[] {
+  const { state, earliestAnswer, likelihoodRatio, upper, lower } = finding
   if (state !== "cannot-tell-yet" || likelihoodRatio === null) return []
+  // Past a limit without an answer it is not reviews that are waited for; the reasons say what is.
+  if (likelihoodRatio >= upper || likelihoodRatio <= lower) return []
   if (earliestAnswer !== null)
     return [`An answer is at least as likely as not by ${dateInWords(earliestAnswer)}.`]
   return ["No planned review reaches even odds of an answer: in this child the question may stay open."]

@@ -1,5 +1,13 @@
 import type { Evidence } from "../evidence/types.js"
-import type { Assessment, Belief, Chance, EyeAssessment, PracticeSettings, Rate } from "./assessment.js"
+import type {
+  Assessment,
+  Belief,
+  Chance,
+  EyeAssessment,
+  Finding,
+  PracticeSettings,
+  Rate,
+} from "./assessment.js"
 import { ageYears } from "./calendar.js"
 import type { CalendarDate, Course, Eye } from "./course.js"
 import { eyeIndex } from "./growth/observations.js"
@@ -12,9 +20,11 @@ import type { Protocol } from "./protocol/protocol.js"
 import { standardProtocol } from "./protocol/standard.js"
 import { realTreatments } from "./protocol/treatment-course.js"
 import { lengthPosition } from "./reference/length-position.js"
+import { afterStop } from "./response/after-stop.js"
 import { chances } from "./response/chances.js"
 import { checks } from "./response/checks.js"
 import { detectableChangeMm, startingFigure } from "./response/detectable-change.js"
+import { doubtfulFigures, findingInDoubt, growthInDoubt, inDoubt } from "./response/doubtful-figures.js"
 import { finding, type Weighing, waldLimits, weighing } from "./response/finding.js"
 import { growthState } from "./response/growth-state.js"
 import { growthWindow } from "./response/growth-window.js"
@@ -48,23 +58,33 @@ export function assess({
   if (refused !== null) return refusedAssessment(input, refused)
   const child = study(input)
   const weighed = weighing(child)
-  const found = finding(child, weighed)
-  // Once there is an answer, or none is to be had, there is no chance of one to tell.
+  const doubts = doubtfulFigures(child)
+  const doubt = inDoubt(child, doubts)
+  const asked = finding(child, weighed)
+  const found = doubt === null ? asked : findingInDoubt(asked, doubt)
+  const growth = growthState(child)
+  // Once there is an answer, or none is to be had, there is no chance of one to tell. A ratio past its limit without an
+  // answer waits for more nights with a drop, not for reviews.
   const coming =
-    found.state === "cannot-tell-yet" && child.myopia !== "not-myopic"
+    asked.state === "cannot-tell-yet" && !isPastLimits(asked) && child.myopia !== "not-myopic"
       ? comingChances(child, weighed, protocol)
       : []
   return {
     ...head(input),
     eyes: { right: eyeAssessment(child, "right"), left: eyeAssessment(child, "left") },
     finding: { ...found, earliestAnswer: earliestAnswer(child, found.state, weighed, coming) },
-    growth: growthState(child),
+    growth: doubt === null ? growth : growthInDoubt(growth, doubt),
     chances: coming,
     concerns: concerns({ course, today: asOf, protocol }),
-    checks: checks(child),
+    checks: checks(child, doubts),
     beliefs: beliefs(child),
+    afterStop: afterStop(child, doubt),
   }
 }
+
+// Too early for any finding a ratio may lie anywhere, without a lean, and a later review be the first to count.
+const isPastLimits = ({ likelihoodRatio, lower, lean }: Omit<Finding, "earliestAnswer">): boolean =>
+  likelihoodRatio !== null && lean !== null && likelihoodRatio <= lower
 
 function head({ course, asOf, evidence }: { course: Course; asOf: CalendarDate; evidence: Evidence }) {
   return {

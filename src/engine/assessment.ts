@@ -68,8 +68,10 @@ export interface Finding {
 export interface GrowthVerdict {
   readonly state: GrowthState
   readonly probabilities: Readonly<Record<KnownGrowthState, number>> | null
-  /** Growth of the child, mean of the eyes measured. */
+  /** Growth of the child, mean of the eyes measured; of one eye where `eye` names it. */
   readonly mmPerYear: number | null
+  /** Set where the eyes are not treated alike: the one that grows faster, which the answer is about. */
+  readonly eye?: Eye
   readonly low95?: number
   readonly high95?: number
   readonly naturalMmPerYear?: number
@@ -77,6 +79,19 @@ export interface GrowthVerdict {
   readonly from?: CalendarDate
   readonly to?: CalendarDate
   readonly reasons: readonly string[]
+}
+
+export const AFTER_STOP_STATES = ["no-rebound-seen", "rebound-likely", "cannot-tell-yet"] as const
+
+/** After every treatment has stopped: whether the eye makes up for what was withheld, or only grows untreated again. */
+export interface AfterStop {
+  readonly state: (typeof AFTER_STOP_STATES)[number]
+  /** How many times likelier the lengths are with the rebound that was reported than with untreated growth. */
+  readonly likelihoodRatio: number | null
+  readonly why: string
+  /** Growth since the stop, mean of the eyes measured, and natural growth over the same dates. */
+  readonly growthMm: number | null
+  readonly naturalMm: number | null
 }
 
 /** Chance that there is an answer (either one) at or before a planned review. */
@@ -115,6 +130,8 @@ export interface Assessment {
   readonly concerns: readonly Concern[]
   readonly checks: readonly Check[]
   readonly beliefs: readonly Belief[]
+  /** Null while a treatment runs, and where none ever did. */
+  readonly afterStop?: AfterStop | null
   /** Set when the child's age lies outside the growth model: why nothing is said. */
   readonly refused?: string
   readonly method: { readonly version: string; readonly parameters: string }

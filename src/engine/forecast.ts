@@ -7,9 +7,11 @@ import type { LengthTerm } from "./growth/child-model.js"
 import { eyeIndex, type Observation } from "./growth/observations.js"
 import { distributionOf, type Scenario } from "./growth/posterior.js"
 import { refusal, type Study, type StudyInput, study } from "./growth/study.js"
+import type { TreatmentColumn } from "./growth/treatment-columns.js"
 import { type Mixture, mixtureCdf, mixtureQuantile } from "./numeric/mixture.js"
 import { normalCdf } from "./numeric/normal.js"
 import { sphericalEquivalent } from "./optics/spherical-equivalent.js"
+import { doubtfulFigures, inDoubt } from "./response/doubtful-figures.js"
 import { defaultSettings } from "./settings.js"
 
 export interface ForecastInput {
@@ -152,14 +154,20 @@ function highMyopiaChances(child: Study, stopped: Scenario): Forecast["chanceMin
 
 function notesOf(child: Study): string[] {
   const { oldestFittedAgeYears } = child.evidence.growth.values
+  const doubt = inDoubt(child, doubtfulFigures(child))
   const notes = [
+    ...(doubt === null ? [] : [`${doubt}: check it before this forecast is used`]),
     `beyond ${oldestFittedAgeYears.value} years the natural curve is run on from younger ages`,
     "the fan holds what this child may do, not the doubt about the average curve",
   ]
   if (child.tested && child.tested.endAge > child.ageYears) {
+    const nights = everyNight(child.tested) ? "every night" : "on as many nights as so far"
     notes.push(
-      "as treated: the same treatment every night to that age; no trial lasted so long, and effects tend to fade",
+      `as treated: the same treatment ${nights} to that age; no trial lasted so long, and effects tend to fade`,
     )
   }
   return notes
 }
+
+const everyNight = ({ exposures }: TreatmentColumn): boolean =>
+  exposures.every(({ toAge, share }) => toAge !== Number.POSITIVE_INFINITY || share === 1)

@@ -4,6 +4,7 @@
  * treatments.ts, clinical.ts and sources.ts, apart so that a bundle takes only what it shows.
  */
 import { growthParameters } from "./parameters/growth-2026-11-25.js"
+import { reboundEffects } from "./parameters/rebound-2026-11-25.js"
 import { emmetropicCurve, references } from "./references.js"
 import type { Evidence } from "./types.js"
 
@@ -18,4 +19,5 @@ export const evidence: Evidence = Object.freeze({
   growth: growthParameters,
   emmetropic: emmetropicCurve,
   references,
+  rebound: reboundEffects,
 })

@@ -92,6 +92,23 @@ export interface TreatmentEffect {
   readonly source: readonly string[]
 }
 
+/** How much faster than untreated eyes grew after a treatment had stopped, where that was reported. */
+export interface ReboundEffect {
+  readonly id: string
+  /** Drops of one strength, any drops, or any optical treatment. */
+  readonly of: "atropine" | "optical"
+  readonly concentrationPercent: number | null
+  /** Growth above that of eyes never treated, and the SD of that figure. */
+  readonly extraMm: number
+  readonly extraMmSd: number
+  /** Months after the stop in which it was gained. */
+  readonly overMonths: number
+  readonly derivation: string
+  /** What other reports of the same found. */
+  readonly against: string | null
+  readonly source: readonly string[]
+}
+
 /** The dated parameter file of the growth model. */
 export interface GrowthParameters {
   readonly version: string
@@ -249,4 +266,6 @@ export interface Evidence {
   readonly growth: GrowthParameters
   readonly emmetropic: EmmetropicCurve
   readonly references: readonly Reference[]
+  /** Without it nothing is said of rebound. */
+  readonly rebound?: readonly ReboundEffect[]
 }

@@ -81,6 +81,9 @@ export function findingSentence(finding: Finding): string {
 /** When an answer is due, or that none is likely from the planned reviews. */
 export function earliestAnswerSentence(finding: Finding): string | null {
   if (finding.state !== "cannot-tell-yet") return null
+  // Past a limit without an answer it is not reviews that are waited for; the reasons say what is.
+  const { likelihoodRatio, upper, lower } = finding
+  if (likelihoodRatio !== null && (likelihoodRatio >= upper || likelihoodRatio <= lower)) return null
   if (finding.earliestAnswer !== null)
     return `An answer is at least as likely as not by ${dateWords(finding.earliestAnswer)}.`
   return "No planned review reaches even odds of an answer: in this child that question may stay open."

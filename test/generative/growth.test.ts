@@ -1,6 +1,6 @@
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
-import { ageYears } from "../../src/engine/calendar.js"
+import { addDays, ageYears, dayNumber } from "../../src/engine/calendar.js"
 import type { Course, EyeExamination, Visit } from "../../src/engine/course.js"
 import { distributionOf } from "../../src/engine/growth/posterior.js"
 import type { Study } from "../../src/engine/growth/study.js"
@@ -163,6 +163,63 @@ describe("growth of any child", () => {
           .sort((a, b) => a.key - b.key)
           .map(({ visit }) => visit)
         expectSame(answers(studyOf({ ...course, visits: shuffled })), answers(studyOf(course)), 1e-9)
+      }),
+      RUNS,
+    )
+  })
+
+  it("is the same with a treatment of each eye as with one of both", () => {
+    fc.assert(
+      fc.property(child, (course) => {
+        const ofEach = (course.treatments ?? []).flatMap((treatment) => [
+          { ...treatment, eye: "right" as const },
+          { ...treatment, eye: "left" as const },
+        ])
+        expect(answers(studyOf({ ...course, treatments: ofEach }))).toEqual(answers(studyOf(course)))
+      }),
+      RUNS,
+    )
+  })
+
+  it("mirrors with a treatment of one eye when right and left are exchanged throughout", () => {
+    fc.assert(
+      fc.property(child, (course) => {
+        const one = (eye: "right" | "left"): Course => ({
+          ...course,
+          treatments: (course.treatments ?? []).map((treatment) => ({ ...treatment, eye })),
+        })
+        const mirrored: Course = {
+          ...one("left"),
+          visits: course.visits.map(({ right, left, ...visit }) => ({
+            ...visit,
+            ...(left ? { right: left } : {}),
+            ...(right ? { left: right } : {}),
+          })),
+        }
+        const [as, other] = [answers(studyOf(one("right"))), answers(studyOf(mirrored))]
+        expectSame({ ...other, rates: other.rates.toReversed() }, as, 1e-7)
+      }),
+      RUNS,
+    )
+  })
+
+  it("says nothing of drops that were missed every night, and the same of some missed as of a taper with as many", () => {
+    fc.assert(
+      fc.property(child, fc.integer({ min: 1, max: 6 }), (course, nightsPerWeek) => {
+        const last = course.visits
+          .map(({ date }) => date)
+          .toSorted()
+          .at(-1) as string
+        const from = course.treatments?.[0]?.from as string
+        fc.pre(from < last)
+        const to = addDays(last, -1)
+        const days = dayNumber(last) - dayNumber(from)
+        const missed = (nights: number) => ({ ...course, missedNights: [{ from, to, nights }] })
+        const { logRatio } = answers(studyOf(missed(days)))
+        expectSame(logRatio, logRatio === null ? null : 0, 1e-9)
+        const tapered = (course.treatments ?? []).map((treatment) => ({ ...treatment, nightsPerWeek }))
+        const seen = answers(studyOf({ ...course, treatments: tapered }))
+        expectSame(answers(studyOf(missed(days * (1 - nightsPerWeek / 7)))), seen, 1e-7)
       }),
       RUNS,
     )

@@ -1,13 +1,10 @@
-import { addDays } from "../calendar.js"
 import type { CalendarDate, Supply, Treatment } from "../course.js"
+import { bottleSpan, isOfStrength } from "../supply/bottle-span.js"
 import type { Stretch } from "./stretch.js"
-
-/** Used for a bottle without a date: a bottle without preservative lasts a month (common practice, no source). */
-const USUAL_BOTTLE_DAYS = 30
 
 /**
  * The stretches with a bottle in date for the drops among some treatments, joined and in order; null where there are
- * no drops or no bottle of theirs is recorded. A bottle that does not state its strength is taken as theirs.
+ * no drops or no bottle of theirs is recorded.
  */
 export function bottleNights(
   supplies: readonly Supply[],
@@ -17,22 +14,18 @@ export function bottleNights(
   const drops = parts.find((part) => part.kind === "atropine")
   if (!drops) return null
   const nights = supplies
-    .filter(
-      (s) =>
-        s.concentrationPercent === undefined ||
-        drops.concentrationPercent === undefined ||
-        Math.abs(s.concentrationPercent - drops.concentrationPercent) < 1e-9,
-    )
-    .flatMap((s): Stretch[] => {
-      const first = s.opened ?? s.dispensed
-      if (first === undefined) return []
-      const end = s.beyondUse ? addDays(s.beyondUse, 1) : addDays(first, USUAL_BOTTLE_DAYS)
-      return age(end) > age(first) ? [[age(first), age(end)]] : []
+    .filter((supply) => isOfStrength(supply, drops))
+    .flatMap((supply): Stretch[] => {
+      const span = bottleSpan(supply)
+      return span ? [[age(span.first), age(span.end)]] : []
     })
-    .sort((a, b) => a[0] - b[0])
-  if (nights.length === 0) return null
+  return nights.length === 0 ? null : joined(nights)
+}
+
+/** Stretches joined where they overlap or touch, in order. */
+export function joined(stretches: readonly Stretch[]): readonly Stretch[] {
   const merged: [number, number][] = []
-  for (const [from, to] of nights) {
+  for (const [from, to] of stretches.toSorted((a, b) => a[0] - b[0])) {
     const last = merged.at(-1)
     if (last && from <= last[1]) last[1] = Math.max(last[1], to)
     else merged.push([from, to])

@@ -6,9 +6,9 @@ import type { TreatmentColumn } from "./treatment-columns.js"
 /**
  * The Gaussian part of one child's growth (docs/architecture.md, "The growth model"):
  *
- *   L_e(t) = L0_e + m [ N(t) - sum_j w_j C_j(t) ] + d_e N(t) + wobble_e(t)
+ *   L_e(t) = L0_e + m [ N(t) - sum_j w_j C_je(t) ] + d_e N(t) + wobble_e(t)
  *
- * N: natural growth since the first figure; C_j: the part of it under treatment j. Given m and w only the mean
+ * N: natural growth since the first figure; C_je: the part of it under treatment j in that eye. Given m and w only the mean
  * depends on them, and linearly; the covariance never does. So it is factored once per child.
  */
 export interface ChildModel {
@@ -64,23 +64,31 @@ export const naturalSinceOrigin = (model: ChildModel, ageYears: number): number 
   model.growth.cumulativeMm(ageYears) - model.growth.cumulativeMm(model.originAge)
 
 /**
- * C_j(t): the part of natural growth since the origin that fell under a treatment, weighted by covered nights.
+ * C_j(t): the part of natural growth since the origin of an eye that fell under a treatment, weighted by the nights
+ * with it; of the mean of both eyes when no eye is named.
  * `endingAt` treats the column as stopped at that age, for forecasts without the treatment.
  */
 export function exposedGrowth(
   model: ChildModel,
   column: TreatmentColumn,
   ageYears: number,
-  endingAt = Number.POSITIVE_INFINITY,
+  { eye, endingAt = Number.POSITIVE_INFINITY }: { eye?: 0 | 1; endingAt?: number | undefined } = {},
 ): number {
   let sum = 0
-  for (const { fromAge, toAge, share } of column.exposures) {
+  for (const { fromAge, toAge, share, eye: exposed } of column.exposures) {
+    if (exposed !== undefined && eye !== undefined && exposed !== eye) continue
     const from = Math.max(fromAge, model.originAge)
     const to = Math.min(toAge, ageYears, endingAt)
-    if (to > from) sum += share * (model.growth.cumulativeMm(to) - model.growth.cumulativeMm(from))
+    if (to <= from) continue
+    const grown = share * (model.growth.cumulativeMm(to) - model.growth.cumulativeMm(from))
+    sum += exposed !== undefined && eye === undefined ? grown / 2 : grown
   }
   return sum
 }
+
+/** Whether a treatment is the same for both eyes at every age. */
+export const isForBothEyes = (column: TreatmentColumn): boolean =>
+  column.exposures.every(({ eye }) => eye === undefined)
 
 /** The figures measured from a common start, so that the columns below explain them. */
 export const centred = (observation: Observation): number =>

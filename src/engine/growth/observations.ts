@@ -50,7 +50,7 @@ export function withinAges(
 /**
  * What the model may learn from a course up to `asOf`, in order of age.
  *
- * Lengths: all within the ages of the model. Refractions: only up to the first treatment, since atropine changes
+ * Lengths: all within the ages of the model. Refractions: only up to the first treatment of that eye, since atropine changes
  * refraction more than length (LAMP: 67 % in dioptres, 51 % in mm), so after that they are shown but kept out.
  */
 export function observations({
@@ -63,7 +63,10 @@ export function observations({
   parameters: GrowthParameters
 }): readonly Observation[] {
   const { values } = parameters
-  const firstTreated = realTreatments(course)[0]?.from
+  const treatments = realTreatments(course)
+  const firstTreated = EYES.map(
+    (own) => treatments.find(({ eye }) => eye === undefined || eye === own)?.from,
+  ) as [CalendarDate | undefined, CalendarDate | undefined]
   const devices = new Map<string, number>()
   const found: Observation[] = []
   // By date, whatever the order of the file: the first instrument is the one that lengths are told by.
@@ -89,7 +92,8 @@ export function observations({
           groupVariance: device === 0 ? 0 : values.deviceChangeSdMm.value ** 2,
         })
       }
-      if (refraction && (firstTreated === undefined || visit.date <= firstTreated)) {
+      const treatedFrom = firstTreated[eyeIndex(eye)]
+      if (refraction && (treatedFrom === undefined || visit.date <= treatedFrom)) {
         const way = refractionWay(refraction, parameters)
         const variance = way.sdD ** 2
         found.push({

@@ -164,7 +164,9 @@ export function distributionOf(
   const start = sum(() => startLengthMm)
   const natural = sum((_, i) => ofTerms.natural[i] as number)
   const exposed = model.columns.map((column) =>
-    sum((term) => exposedGrowth(model, column, term.ageYears, scenario.treatmentEndsAge)),
+    sum((term) =>
+      exposedGrowth(model, column, term.ageYears, { eye: term.eye, endingAt: scenario.treatmentEndsAge }),
+    ),
   )
   const own = termsVariance(model, terms, ofTerms)
 

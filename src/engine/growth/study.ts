@@ -28,7 +28,7 @@ export interface Study extends StudyInput {
   readonly factored: Factored
   /** Posterior in which each treatment withholds what the trials report, give or take. */
   readonly posterior: Posterior
-  /** The treatment the second question is about: the last that began by `asOf`. */
+  /** The treatment the second question is about: the last that began by `asOf`, in either eye. */
   readonly tested: TreatmentColumn | null
   readonly lengths: readonly Observation[]
 }
@@ -77,11 +77,15 @@ export function study(input: StudyInput): Study {
   }
 }
 
-/** The treatment whose last stretch began last: one that came back is asked about again. */
+/**
+ * The treatment that was begun last: one that came back is asked about again. Of two begun on the same day, one in each
+ * eye, the one that the trials report more of, since it can be told sooner.
+ */
 function lastBegun(columns: readonly TreatmentColumn[], age: number): TreatmentColumn | null {
   const begun = columns.flatMap((column) => {
-    const last = column.stretches.findLast(([from]) => from <= age)
-    return last ? [{ column, from: last[0] }] : []
+    const begins = column.begins ?? column.stretches.map(([from]) => from)
+    const last = begins.findLast((from) => from <= age)
+    return last === undefined ? [] : [{ column, from: last }]
   })
-  return begun.sort((a, b) => b.from - a.from)[0]?.column ?? null
+  return begun.sort((a, b) => b.from - a.from || b.column.prior.mean - a.column.prior.mean)[0]?.column ?? null
 }

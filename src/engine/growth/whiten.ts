@@ -3,6 +3,7 @@ import {
   centred,
   exposedGrowth,
   figureCovariances,
+  isForBothEyes,
   type Places,
   placesOf,
   slope,
@@ -45,16 +46,19 @@ export function unwhitened(model: ChildModel): Unwhitened {
   const columns = 2 + model.columns.length
   const places = placesOf(model, model.observations)
   const values = new Float64Array(model.observations.length * columns)
+  const shared = model.columns.map(isForBothEyes)
   for (let i = 0; i < model.observations.length; i++) {
     const figure = model.observations[i] as Observation
     const at = i * columns
     values[at] = centred(figure)
     values[at + 1] = places.natural[i] as number
-    const sameAge = i > 0 && model.observations[i - 1]?.ageYears === figure.ageYears
+    const before = model.observations[i - 1]
+    const sameAge = before?.ageYears === figure.ageYears
     for (let j = 0; j < model.columns.length; j++) {
-      values[at + 2 + j] = sameAge
-        ? (values[at - columns + 2 + j] as number)
-        : exposedGrowth(model, model.columns[j] as TreatmentColumn, figure.ageYears)
+      values[at + 2 + j] =
+        sameAge && (shared[j] || before.eye === figure.eye)
+          ? (values[at - columns + 2 + j] as number)
+          : exposedGrowth(model, model.columns[j] as TreatmentColumn, figure.ageYears, { eye: figure.eye })
     }
   }
   return { model, places, columns, values, ...figureCovariances(model, places) }

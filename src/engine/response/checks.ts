@@ -4,17 +4,11 @@ import { EYES } from "../course.js"
 import { withinAges } from "../growth/observations.js"
 import type { Study } from "../growth/study.js"
 import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
-import { exchangedEyes } from "./exchanged-eyes.js"
-import { implausibleChanges } from "./implausible-change.js"
+import { doubtfulFigures } from "./doubtful-figures.js"
 
 /** What to look at before the answers are believed: doubtful figures first, then what is missing. */
-export function checks(study: Study): readonly Check[] {
-  const exchanged = exchangedEyes(study)
-  // An exchanged pair is two implausible changes with one cause; it is named once.
-  const implausible = implausibleChanges(study).filter(
-    (check) => !exchanged.some((other) => check.path.startsWith(other.path)),
-  )
-  return [...exchanged, ...implausible, ...signChanges(study), ...missing(study)]
+export function checks(study: Study, doubts = doubtfulFigures(study)): readonly Check[] {
+  return [...doubts, ...signChanges(study), ...missing(study)]
 }
 
 /** Both eyes' worth of a change that no eye makes between two visits: more likely a lost minus sign. */

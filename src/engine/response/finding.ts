@@ -1,7 +1,11 @@
 import type { Finding, Lean } from "../assessment.js"
+import { EYES } from "../course.js"
+import type { Observation } from "../growth/observations.js"
 import { type Posterior, posterior, withheldPrior } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
 import type { TreatmentColumn } from "../growth/treatment-columns.js"
+import { ADHERENCE_RULE, POOR_COVERAGE } from "../supply/definition.js"
+import { percent } from "../words.js"
 import { detectableChangeMm, startingFigure } from "./detectable-change.js"
 
 /** The two hypotheses about the treatment, and how the child's own figures weigh them. */
@@ -12,7 +16,7 @@ export interface Weighing {
 }
 
 export function weighing(study: Study): Weighing | null {
-  if (!study.tested?.effect || study.lengths.length === 0) return null
+  if (!study.tested?.effect || lengthsUnder(study, study.tested).length === 0) return null
   const doesNothing = posterior(study.factored, withheldPrior(study.model, study.tested.key))
   return {
     works: study.posterior,
@@ -31,14 +35,16 @@ export function waldLimits({ alpha, beta }: { alpha: number; beta: number }): {
 
 /** A ratio of 3 or more is "positive" evidence. Source: Kass and Raftery 1995. */
 const LEAN_RATIO = 3
-/** Below this share of nights the finding says that poor coverage may explain it (common practice, no source). */
-const POOR_COVERAGE = 0.75
 
 /**
  * Second question: is it the treatment?
  *
  * Wald's sequential probability ratio test on the child's own figures: the treatment withholds what the trials
  * report, against it withholds nothing, both integrated over pace, wobble, season and noise.
+ *
+ * It is asked of the treatment begun last, in whichever eye; the other eye is a witness of the child's pace. Nights
+ * without it count as untreated, which no trial has put to the test, so figures against a treatment whose nights were
+ * poorly covered are no verdict on it.
  */
 export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "earliestAnswer"> {
   const { upper, lower } = waldLimits(study.settings)
@@ -48,7 +54,7 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
     return { state: "no-treatment", treatment: null, ...open, reasons: ["no treatment has begun"] }
   }
   const cannot = { state: "cannot-tell-yet", treatment: tested.label } as const
-  const notes = tested.note ? [tested.note] : []
+  const notes = [...(tested.note ? [tested.note] : []), ...otherEye(study, tested)]
   if (!tested.effect) return { ...cannot, ...open, reasons: notes }
   if (study.myopia === "not-myopic") {
     return {
@@ -64,18 +70,17 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
 
   const ratio = Math.exp(weighed.logRatio)
   const lean: Lean | null = ratio >= LEAN_RATIO ? "slowed" : ratio <= 1 / LEAN_RATIO ? "not-slowed" : null
-  const reasons = [...notes]
-  if (tested.coverage !== null && tested.coverage < POOR_COVERAGE) {
-    reasons.push(
-      `only ${Math.round(100 * tested.coverage)} % of nights had a bottle in date: missed nights may explain what is seen`,
-    )
-  }
+  const isPoor = tested.coverage !== null && tested.coverage < POOR_COVERAGE
+  const reasons = isPoor ? [...notes, poorlyCovered(study, tested, ratio < upper)] : notes
   const short = tooShort(study)
   if (short) {
     return { ...cannot, likelihoodRatio: ratio, lean: null, upper, lower, reasons: [...reasons, short] }
   }
   const figures = { treatment: tested.label, likelihoodRatio: ratio, upper, lower }
   if (ratio >= upper) return { state: "slowed", ...figures, lean: "slowed", reasons }
+  if (ratio <= lower && isPoor) {
+    return { ...cannot, ...figures, lean: "not-slowed", reasons: [...reasons, NO_VERDICT] }
+  }
   if (ratio <= lower) return { state: "not-slowed", ...figures, lean: "not-slowed", reasons }
   return {
     state: "cannot-tell-yet",
@@ -89,11 +94,47 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
   }
 }
 
+const NO_VERDICT =
+  "the figures speak against an effect, but with so many nights without a drop that is no verdict on the drops"
+
+function poorlyCovered({ course }: Study, { coverage }: TreatmentColumn, mayExplain: boolean): string {
+  const told = (course.missedNights ?? []).length > 0 ? " and were not reported missed" : ""
+  return (
+    `only ${percent(coverage as number)} of nights had a bottle in date${told} ` +
+    `(proportion of days covered since the start; ${ADHERENCE_RULE})` +
+    (mayExplain ? ": missed nights may explain what is seen" : "")
+  )
+}
+
+/** Where the eyes are not on the same treatment: which one is asked about, and what the other eye has. */
+function otherEye({ model, ageYears }: Study, tested: TreatmentColumn): string[] {
+  if (tested.eye === undefined) return []
+  const [asked, other] = [EYES[tested.eye], EYES[1 - tested.eye]]
+  const beside = model.columns.find((column) =>
+    column.exposures.some(
+      ({ eye, fromAge, toAge }) => eye === 1 - tested.eye! && fromAge <= ageYears && ageYears < toAge,
+    ),
+  )
+  return [
+    beside
+      ? `asked of the ${asked} eye, whose treatment began last; the ${other} eye has ${beside.key}`
+      : `asked of the ${asked} eye, the only one treated; the ${other} eye shows the child's own pace`,
+  ]
+}
+
+/** Lengths of the eyes that were ever given a treatment. */
+export const lengthsUnder = (
+  { lengths }: Pick<Study, "lengths">,
+  { eye }: TreatmentColumn,
+): readonly Observation[] => (eye === undefined ? lengths : lengths.filter((figure) => figure.eye === eye))
+
 /** No finding before the eye, untreated, would have grown by more than the instrument can tell. */
 function tooShort(study: Study): string | null {
-  const { tested, lengths } = study
+  const { tested } = study
+  if (!tested) return null
+  const lengths = lengthsUnder(study, tested)
   const last = lengths.at(-1)
-  if (!tested || !last) return null
+  if (!last) return null
   const sameEye = lengths.filter((figure) => figure.eye === last.eye)
   if (sameEye.length < 2) return "only one length has been measured"
   const naturalMm = watchedMm(study, tested, last.ageYears)

@@ -1,7 +1,9 @@
 import type { GrowthVerdict, KnownGrowthState } from "../assessment.js"
 import { ageYears } from "../calendar.js"
+import { EYES } from "../course.js"
 import type { LengthTerm } from "../growth/child-model.js"
 import { distributionOf } from "../growth/posterior.js"
+import type { Stretch } from "../growth/stretch.js"
 import type { Study } from "../growth/study.js"
 import { mixtureCdf, mixtureMean, mixtureQuantile } from "../numeric/mixture.js"
 import { detectableChangeMm, startingFigure } from "./detectable-change.js"
@@ -12,7 +14,8 @@ import { growthWindow } from "./growth-window.js"
  *
  * The posterior of growth (mean of the eyes measured twice) over the window is set against two published lines
  * over the same dates, emmetropic growth E and natural growth N, on the scale f = (rate - E) / (N - E).
- * Nothing is said here of why it grows so.
+ * Nothing is said here of why it grows so. Where the eyes were not treated alike over the window, a mean would hide
+ * the one that grows on, so the answer is that of the eye that grows faster.
  */
 export function growthState(study: Study): GrowthVerdict {
   const nothing = { probabilities: null, mmPerYear: null } as const
@@ -31,11 +34,17 @@ export function growthState(study: Study): GrowthVerdict {
   const fromAge = ageYears({ born, on: window.from })
   const toAge = ageYears({ born, on: window.to })
   const years = toAge - fromAge
-  const terms = twice.flatMap((eye): LengthTerm[] => [
-    { eye, ageYears: toAge, coefficient: 1 / twice.length },
-    { eye, ageYears: fromAge, coefficient: -1 / twice.length },
-  ])
-  const grown = distributionOf(study.posterior, terms)
+  const grownOf = (eyes: readonly (0 | 1)[]) => {
+    const terms = eyes.flatMap((eye): LengthTerm[] => [
+      { eye, ageYears: toAge, coefficient: 1 / eyes.length },
+      { eye, ageYears: fromAge, coefficient: -1 / eyes.length },
+    ])
+    return { eyes, grown: distributionOf(study.posterior, terms) }
+  }
+  const isApart = twice.length === 2 && treatedApart(study, [fromAge, toAge])
+  const { eyes, grown } = isApart
+    ? twice.map((eye) => grownOf([eye])).sort((a, b) => mixtureMean(b.grown) - mixtureMean(a.grown))[0]!
+    : grownOf(twice)
   const over = (growth: Study["expected"]) => growth.cumulativeMm(toAge) - growth.cumulativeMm(fromAge)
   const emmetropicMm = over(study.emmetropic)
   const naturalMm = over(study.natural)
@@ -46,13 +55,18 @@ export function growthState(study: Study): GrowthVerdict {
     emmetropicMmPerYear: emmetropicMm / years,
     from: window.from,
     to: window.to,
+    ...(isApart ? { eye: EYES[eyes[0]!] } : {}),
   }
+  const notes = isApart
+    ? [`the eyes are not treated alike: this is the ${EYES[eyes[0]!]} eye, the one that grows faster`]
+    : []
   if (study.myopia === "not-myopic") {
     return {
       state: "unclear",
       probabilities: null,
       ...shown,
       reasons: [
+        ...notes,
         "no myopia: the growth is set against the emmetropic curve alone, never against untreated myopia",
       ],
     }
@@ -68,30 +82,43 @@ export function growthState(study: Study): GrowthVerdict {
   }
   const verdict = { probabilities, ...shown, naturalMmPerYear: naturalMm / years }
 
-  const figures = study.lengths.filter((figure) => figure.eye === twice[0])
+  const figures = study.lengths.filter((figure) => figure.eye === eyes[0])
   const detectable = detectableChangeMm({
     first: startingFigure(figures, fromAge),
     last: figures.at(-1) as (typeof figures)[number],
     parameters: study.evidence.growth,
   })
   if (naturalMm - emmetropicMm < detectable) {
-    return { state: "unclear", ...verdict, reasons: [tooClose(naturalMm - emmetropicMm, detectable, toAge)] }
+    return {
+      state: "unclear",
+      ...verdict,
+      reasons: [...notes, tooClose(naturalMm - emmetropicMm, detectable, toAge)],
+    }
   }
   const [likeliest, certainty] = Object.entries(probabilities).sort((x, y) => y[1] - x[1])[0] as [
     KnownGrowthState,
     number,
   ]
-  if (certainty >= study.settings.certainty) return { state: likeliest, ...verdict, reasons: [] }
+  if (certainty >= study.settings.certainty) return { state: likeliest, ...verdict, reasons: notes }
   return {
     state: "unclear",
     ...verdict,
     reasons: [
+      ...notes,
       `the likeliest state, ${inWords(likeliest)}, is only ${percent(certainty)} certain; ` +
         `${percent(study.settings.certainty)} is asked for`,
       ...together(probabilities, study.settings.certainty),
     ],
   }
 }
+
+/** Whether one eye was on another treatment than the other at any time between two ages. */
+const treatedApart = ({ model }: Study, [fromAge, toAge]: Stretch): boolean =>
+  model.columns.some((column) =>
+    column.exposures.some(
+      ({ eye, ...exposure }) => eye !== undefined && exposure.fromAge < toAge && exposure.toAge > fromAge,
+    ),
+  )
 
 const ORDER: readonly KnownGrowthState[] = ["near-normal", "slowed-growth", "as-untreated", "faster"]
 

@@ -16,7 +16,8 @@ const NEAR_DAYS = 45
 
 /**
  * The last 12 months up to the last length, or since the last change of treatment when that is later.
- * A change on the day of the last length acts only after it and does not count. Null with fewer than two lengths.
+ * A change on the day of the last length acts only after it and does not count, nor does one in an eye not asked about.
+ * Null with fewer than two lengths.
  */
 export function growthWindow({
   course,
@@ -36,6 +37,7 @@ export function growthWindow({
   if (first === undefined || to === undefined || first === to) return null
 
   const lastChange = realTreatments(course)
+    .filter(({ eye }) => eye === undefined || eyes.includes(eye))
     .flatMap((treatment) => (treatment.to ? [treatment.from, treatment.to] : [treatment.from]))
     .filter((date) => date < to)
     .sort()

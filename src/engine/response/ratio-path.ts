@@ -3,7 +3,7 @@ import { type Posterior, paceMultiple } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
 import { unwhitened, whiten } from "../growth/whiten.js"
 import { detectableChangeMm, startingFigure } from "./detectable-change.js"
-import { type Weighing, watchedMm } from "./finding.js"
+import { lengthsUnder, type Weighing, watchedMm } from "./finding.js"
 
 /** Inner products of the whitened columns of natural (N) and exposed growth (C). */
 export interface Products {
@@ -97,11 +97,12 @@ const meanWithheld = (posterior: Posterior, j: number): number =>
   posterior.nodes.reduce((sum, node) => sum + node.weight * (node.mean[j] ?? 0), 0)
 
 function longEnough(study: Study, index: number, age: number): boolean {
-  const last = study.lengths.at(-1)
   const column = study.model.columns[index]
+  const lengths = column ? lengthsUnder(study, column) : []
+  const last = lengths.at(-1)
   if (!last || !column) return false
   const first = startingFigure(
-    study.lengths.filter((figure) => figure.eye === last.eye),
+    lengths.filter((figure) => figure.eye === last.eye),
     column.startAge,
   )
   return (

@@ -22,7 +22,7 @@ export function GrowthCard({ reading }: { readonly reading: CourseReading }) {
       <p className="big">{growthInWords(growth.state)}</p>
       <p>{growthSentence(growth, course.child.sex) ?? growth.reasons.map(sentence).join(" ")}</p>
       {scale && <Drawing svg={scale} className="scale" />}
-      {growth.mmPerYear !== null && growth.state === "unclear" && <Reasons reasons={growth.reasons} />}
+      {growth.mmPerYear !== null && <Reasons reasons={growth.reasons} />}
       {measured.length > 0 && (
         <table className="figures">
           <thead>

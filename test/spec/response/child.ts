@@ -70,12 +70,14 @@ export interface Story {
   readonly visits: readonly Visit[]
   readonly treatments?: readonly Treatment[]
   readonly supplies?: Course["supplies"]
+  readonly missedNights?: Course["missedNights"]
   readonly latitude?: number
   /** Spherical equivalent of both eyes at the first visit; null where nobody refracted. */
   readonly refractionD?: number | null
 }
 
-export function courseOf({ child, visits, treatments, supplies, latitude, refractionD = -2 }: Story): Course {
+export function courseOf(story: Story): Course {
+  const { child, visits, treatments, supplies, missedNights, latitude, refractionD = -2 } = story
   const [first, ...later] = visits
   return {
     lengthwise: 1,
@@ -85,6 +87,7 @@ export function courseOf({ child, visits, treatments, supplies, latitude, refrac
       first && refractionD !== null ? [refracted(first, withCycloplegia(refractionD)), ...later] : visits,
     ...(treatments ? { treatments } : {}),
     ...(supplies ? { supplies } : {}),
+    ...(missedNights ? { missedNights } : {}),
   }
 }
 

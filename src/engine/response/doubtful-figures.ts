@@ -1,0 +1,46 @@
+import type { Check, Finding, GrowthVerdict } from "../assessment.js"
+import type { Study } from "../growth/study.js"
+import { exchangedEyes } from "./exchanged-eyes.js"
+import { implausibleChanges } from "./implausible-change.js"
+
+/** Figures so unlikely among the child's others that an answer which rests on them is not to be believed. */
+export function doubtfulFigures(study: Study): readonly Check[] {
+  const exchanged = exchangedEyes(study)
+  // An exchanged pair is two implausible changes with one cause; it is named once.
+  const implausible = implausibleChanges(study).filter(
+    (check) => !exchanged.some((other) => check.path.startsWith(other.path)),
+  )
+  return [...exchanged, ...implausible]
+}
+
+/** Which visits hold a figure in doubt, in words; null when none does. */
+export function inDoubt({ course }: Pick<Study, "course">, doubts: readonly Check[]): string | null {
+  if (doubts.length === 0) return null
+  const dates = doubts.flatMap(({ path }) => {
+    const index = /^visits\[(\d+)\]/.exec(path)?.[1]
+    return index === undefined ? [] : (course.visits[Number(index)]?.date ?? [])
+  })
+  const days = [...new Set(dates)].sort()
+  return `a figure of ${days.join(" and ")} is in doubt`
+}
+
+const WAITS = ": no answer until it has been checked"
+
+/**
+ * The growth while a figure is in doubt: no state and no probabilities, since they would be as sure of a slip of the
+ * hand as of a measurement. The rate stays, as what the figures say as they stand.
+ */
+export const growthInDoubt = (growth: GrowthVerdict, doubt: string): GrowthVerdict => ({
+  ...growth,
+  state: "unclear",
+  probabilities: null,
+  reasons: [`${doubt}${WAITS}`],
+})
+
+/** The second question while a figure is in doubt: the ratio as it stands, and neither a verdict nor a lean. */
+export function findingInDoubt<T extends Omit<Finding, "earliestAnswer">>(finding: T, doubt: string): T {
+  const saysSomething = finding.state === "slowed" || finding.state === "not-slowed" || finding.lean !== null
+  return saysSomething
+    ? { ...finding, state: "cannot-tell-yet", lean: null, reasons: [`${doubt}${WAITS}`, ...finding.reasons] }
+    : finding
+}
