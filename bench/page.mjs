@@ -24,6 +24,7 @@ try {
   await page.fill('input[autocomplete="username"]', server.firstLogIn.name)
   await page.fill('input[type="password"]', server.firstLogIn.password)
   await page.keyboard.press("Enter")
+  await page.getByRole("link", { name: "Children" }).click()
   const link = page.locator("table a").first()
   const child = await link.getAttribute("href")
 

@@ -20,7 +20,7 @@ beforeAll(async () => {
 afterAll(() => app?.close())
 
 describe("log in", () => {
-  it("says plainly that a password is wrong, and opens the list with the right one", async () => {
+  it("says plainly that a password is wrong, and opens the day with the right one", async () => {
     const page = await app.open("/", { loggedIn: false })
     await page.getByLabel("Name").fill(app.logIn.name)
     await page.getByLabel("Password").fill("certainly not this one")
@@ -28,7 +28,7 @@ describe("log in", () => {
     await page.getByRole("alert").getByText("Name or password is not right.").waitFor()
     await page.getByLabel("Password").fill(app.logIn.password)
     await page.keyboard.press("Enter")
-    await page.getByRole("heading", { name: "Children" }).waitFor()
+    await page.getByRole("heading", { name: "25 Nov 2026" }).waitFor()
     await page.context().close()
   })
 
@@ -37,6 +37,7 @@ describe("log in", () => {
     await page.getByLabel("Name").fill(app.logIn.name)
     await page.getByLabel("Password").fill(app.logIn.password)
     await page.keyboard.press("Enter")
+    await page.getByRole("link", { name: "Children" }).click()
     await page.getByRole("link", { name: "Ilse Varga" }).waitFor()
     await page.getByRole("button", { name: /Clinician/ }).click()
     await page.getByRole("button", { name: "Log out" }).click()

@@ -9,7 +9,7 @@ import type { ChildView } from "../../src/server/contract/child.js"
 import { type RunningServer, startServer } from "../../src/server/main.js"
 
 /** The practice's day in these tests: a child's figures must not depend on when they run. */
-const TODAY = "2026-11-25"
+export const TODAY = "2026-11-25"
 
 const PAGES = resolve("dist/web")
 const PICTURES = "test/output/pages"
@@ -39,18 +39,21 @@ export interface App {
     readonly number?: string
     readonly course: Course
   }) => Promise<string>
+  /** Moves the practice to another day; whoever is logged in stays so. */
+  readonly moveTo: (today: string) => void
   readonly close: () => Promise<void>
 }
 
 /** The real server on a folder of its own with the demo, and a browser. */
 export async function startApp(): Promise<App> {
   const dataFolder = mkdtempSync(join(tmpdir(), "lengthwise-e2e-"))
+  let today = TODAY
   const server = await startServer({
     dataFolder,
     port: 0,
     demo: true,
     staticFolder: PAGES,
-    clock: { nowMs: () => Date.now(), today: () => TODAY },
+    clock: { nowMs: () => Date.now(), today: () => today },
     say: () => {},
   })
   const logIn = firstLogInOf(server)
@@ -78,6 +81,9 @@ export async function startApp(): Promise<App> {
     },
     addCourse: ({ name, number, course }) =>
       addCourse({ address: server.address, cookie, name, number, course }),
+    moveTo: (day) => {
+      today = day
+    },
     close: async () => {
       await browser.close()
       await server.close()
@@ -130,6 +136,12 @@ async function addCourse(input: {
     ["treatments", course.treatments ?? []],
     ["consents", course.consents ?? []],
     ["supplies", course.supplies ?? []],
+    ["missed-nights", course.missedNights ?? []],
+    ["decisions", course.decisions ?? []],
+    ["concerns", course.concerns ?? []],
+    ["orders", course.orders ?? []],
+    ["explanations", course.explanations ?? []],
+    ["payments", course.payments ?? []],
   ] as const
   for (const [path, items] of lists)
     for (const item of items) await post(`/api/children/${child.id}/${path}`, item)

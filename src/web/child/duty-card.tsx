@@ -1,3 +1,4 @@
+import { Link } from "@tanstack/react-router"
 import { dateWords } from "../../chart/words.js"
 import type { Duty } from "../../engine/assessment.js"
 import { nextDuty } from "../../engine/protocol/duties.js"
@@ -5,12 +6,19 @@ import { capitalised, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
 import { WhyButton } from "../why/why-button.js"
 import { dutyTiming } from "../words.js"
+import { CHILD_PARTS } from "./child-parts.js"
 
 /** How many duties after the next one are named. */
 const AFTER_THAT = 3
 
 /** What is owed to the child next, by when, and what it needs; then what follows. */
-export function DutyCard({ reading }: { readonly reading: CourseReading }) {
+export function DutyCard({
+  reading,
+  childId,
+}: {
+  readonly reading: CourseReading
+  readonly childId: string
+}) {
   const { duties, today } = reading
   const next = nextDuty(duties)
   const later = duties.filter((duty) => duty !== next && isOwed(duty)).slice(0, AFTER_THAT)
@@ -23,6 +31,7 @@ export function DutyCard({ reading }: { readonly reading: CourseReading }) {
           <p className={next.state === "overdue" ? "late" : undefined}>
             {capitalised(dutyTiming(next, today))}.
           </p>
+          <DutyLink duty={next} childId={childId} />
           {next.needs.length > 0 && <p className="small">{sentence(`needs: ${next.needs.join(", ")}`)}</p>}
         </>
       ) : (
@@ -41,10 +50,29 @@ export function DutyCard({ reading }: { readonly reading: CourseReading }) {
         </ul>
       )}
       <p className="soft small">
-        By the standard protocol: common practice, no source ·{" "}
+        By the protocol “{reading.protocol.title}”: {reading.protocol.source} ·{" "}
         <WhyButton about="How the next duty was found" question="duties" reading={reading} />
       </p>
     </section>
+  )
+}
+
+/** The part of the child's page where a duty is done; an examination is the visit form's. */
+const PLACES: Readonly<Record<string, readonly [part: string, label: string]>> = {
+  consent: ["consent", "Go to consent"],
+  bottle: ["supply", "Go to supply"],
+  decision: ["choices", "Go to choices"],
+}
+
+function DutyLink({ duty, childId }: { readonly duty: Duty; readonly childId: string }) {
+  const [part, label] = PLACES[duty.kind] ?? []
+  if (part === undefined || !Object.hasOwn(CHILD_PARTS, part)) return null
+  return (
+    <p className="small">
+      <Link to="/children/$childId/$part" params={{ childId, part }}>
+        {label}
+      </Link>
+    </p>
   )
 }
 

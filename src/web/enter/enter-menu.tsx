@@ -10,6 +10,7 @@ const FORMS = {
   change: lazy(() => import("./change-treatment.js").then((module) => ({ default: module.ChangeTreatment }))),
   stop: lazy(() => import("./stop-treatment.js").then((module) => ({ default: module.StopTreatment }))),
   consent: lazy(() => import("./consent.js").then((module) => ({ default: module.EnterConsent }))),
+  details: lazy(() => import("./child-details.js").then((module) => ({ default: module.ChildDetails }))),
   bottle: lazy(() => import("./bottle.js").then((module) => ({ default: module.EnterBottle }))),
 }
 
@@ -22,6 +23,7 @@ const CHOICES: readonly (readonly [FormName, ReactNode])[] = [
   ["stop", "Stop of a treatment"],
   ["consent", "Consent"],
   ["bottle", "Bottle"],
+  ["details", "Details of the child"],
 ]
 
 /** What can be entered besides a visit. */

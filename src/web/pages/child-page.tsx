@@ -67,7 +67,7 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
         <aside className="aside" aria-label="What the figures say">
           <GrowthCard reading={reading} />
           <TreatmentCard reading={reading} />
-          <DutyCard reading={reading} />
+          <DutyCard reading={reading} childId={view.child.id} />
         </aside>
         <div className="under">
           <ByEighteenCard reading={reading} />

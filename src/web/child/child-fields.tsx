@@ -1,0 +1,145 @@
+import type { Ancestry, Sex } from "../../engine/course.js"
+import type { NewChildBody } from "../../server/contract/child.js"
+import { Choices, Field } from "../parts/field.js"
+
+/** Who a child is, as typed. */
+export interface TypedChild {
+  readonly name: string
+  readonly number: string
+  readonly born: string
+  readonly sex: Sex | null
+  readonly ancestry: Ancestry
+  readonly myopicParents: string
+}
+
+export const NO_CHILD: TypedChild = {
+  name: "",
+  number: "",
+  born: "",
+  sex: null,
+  ancestry: "unstated",
+  myopicParents: "",
+}
+
+export const CHILD_PATHS = ["name", "number", "born", "sex", "ancestry", "myopicParents"] as const
+
+/** What is sent. What was not chosen is sent as not chosen: the server says so at the field. */
+export function childBody(typed: TypedChild): Omit<NewChildBody, "id"> {
+  const { name, number, born, sex, ancestry, myopicParents } = typed
+  return {
+    name,
+    ...(number.trim() ? { number } : {}),
+    born,
+    sex: sex as Sex,
+    ancestry,
+    ...(myopicParents === "" ? {} : { myopicParents: Number(myopicParents) as 0 | 1 | 2 }),
+  }
+}
+
+const ANCESTRIES: readonly (readonly [Ancestry, string])[] = [
+  ["unstated", "not stated"],
+  ["east-asian", "East Asian"],
+  ["european", "European"],
+  ["south-asian", "South Asian"],
+  ["african", "African"],
+  ["other", "other"],
+]
+
+const SEXES: readonly (readonly [Sex, string])[] = [
+  ["female", "girl"],
+  ["male", "boy"],
+]
+
+/** The fields that say who a child is; the same where one is added and where one is put right. */
+export function ChildFields({
+  typed,
+  onChange,
+  faultAt,
+}: {
+  readonly typed: TypedChild
+  readonly onChange: (typed: TypedChild) => void
+  readonly faultAt: (path: (typeof CHILD_PATHS)[number]) => string | undefined
+}) {
+  const set = (change: Partial<TypedChild>) => onChange({ ...typed, ...change })
+  return (
+    <>
+      <div className="form-row">
+        <Field label="Name" fault={faultAt("name")}>
+          {(control) => (
+            <input
+              {...control}
+              autoComplete="off"
+              value={typed.name}
+              onChange={(event) => set({ name: event.target.value })}
+            />
+          )}
+        </Field>
+        <Field label="Number" note="The practice's own, if there is one." fault={faultAt("number")}>
+          {(control) => (
+            <input
+              {...control}
+              autoComplete="off"
+              value={typed.number}
+              onChange={(event) => set({ number: event.target.value })}
+            />
+          )}
+        </Field>
+      </div>
+      <div className="form-row">
+        <Field label="Birth date" fault={faultAt("born")}>
+          {(control) => (
+            <input
+              {...control}
+              type="date"
+              value={typed.born}
+              onChange={(event) => set({ born: event.target.value })}
+            />
+          )}
+        </Field>
+        <Choices
+          legend="Girl or boy"
+          options={SEXES}
+          value={typed.sex}
+          onChange={(sex) => set({ sex })}
+          note="Growth and reference differ by sex."
+          fault={faultAt("sex")}
+        />
+      </div>
+      <div className="form-row">
+        <Field
+          label="Ancestry"
+          note="Chooses the expected growth and the reference; both are always named on the page."
+          fault={faultAt("ancestry")}
+        >
+          {(control) => (
+            <select
+              {...control}
+              value={typed.ancestry}
+              onChange={(event) => set({ ancestry: event.target.value as Ancestry })}
+            >
+              {ANCESTRIES.map(([value, label]) => (
+                <option key={value} value={value}>
+                  {label}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <Field label="Myopic parents" fault={faultAt("myopicParents")}>
+          {(control) => (
+            <select
+              {...control}
+              value={typed.myopicParents}
+              onChange={(event) => set({ myopicParents: event.target.value })}
+            >
+              <option value="">not known</option>
+              <option value="0">none</option>
+              <option value="1">one</option>
+              <option value="2">both</option>
+            </select>
+          )}
+        </Field>
+      </div>
+    </>
+  )
+}

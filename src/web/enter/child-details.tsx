@@ -1,0 +1,77 @@
+import { type FormEvent, useState } from "react"
+import { protocolsOf } from "../../engine/protocol/protocols-of.js"
+import type { ChildView, NewChildBody } from "../../server/contract/child.js"
+import { CHILD_PATHS, ChildFields, childBody, type TypedChild } from "../child/child-fields.js"
+import { faultsOf } from "../faults.js"
+import { Dialog } from "../parts/dialog.js"
+import { Field } from "../parts/field.js"
+import { useRecord } from "../queries.js"
+import type { EnterProps } from "./enter-props.js"
+
+interface Correction {
+  readonly child: Omit<NewChildBody, "id">
+  readonly reason: string
+}
+
+/** Who the child is and which protocol it follows, put right with a reason. */
+export function ChildDetails({ view, reading, onClose, onDone }: EnterProps) {
+  const [typed, setTyped] = useState(() => typedOf(view))
+  const [protocol, setProtocol] = useState(view.course.child.protocol ?? "")
+  const [reason, setReason] = useState("")
+  const record = useRecord<Correction>(view.child.id, "correction")
+  const paths = [...CHILD_PATHS.map((path) => `child.${path}`), "child.protocol", "reason"]
+  const faults = faultsOf(record.error, paths)
+  const submit = (event: FormEvent) => {
+    event.preventDefault()
+    const child = { ...childBody(typed), ...(protocol === "" ? {} : { protocol }) }
+    record.mutate({ child, reason }, { onSuccess: () => onDone("Recorded: details of the child.") })
+  }
+  return (
+    <Dialog title="Details of the child" onClose={onClose} failure={record.error}>
+      <form className="form" onSubmit={submit} noValidate>
+        <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
+        <ChildFields typed={typed} onChange={setTyped} faultAt={(path) => faults.at(`child.${path}`)} />
+        <div className="form-row">
+          <Field
+            label="Protocol"
+            note={`In force now: ${reading.protocol.title}.`}
+            fault={faults.at("child.protocol")}
+          >
+            {(control) => (
+              <select {...control} value={protocol} onChange={(event) => setProtocol(event.target.value)}>
+                <option value="">the one that fits the treatment</option>
+                {protocolsOf(reading.rules).map(({ id, title }) => (
+                  <option key={id} value={id}>
+                    {title}
+                  </option>
+                ))}
+              </select>
+            )}
+          </Field>
+          <Field label="Why is it changed?" fault={faults.at("reason")}>
+            {(control) => (
+              <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />
+            )}
+          </Field>
+        </div>
+        <div className="form-actions">
+          <button type="submit" className="primary" disabled={record.isPending}>
+            Record
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  )
+}
+
+function typedOf({ child, course }: ChildView): TypedChild {
+  const { ancestry, myopicParents } = course.child
+  return {
+    name: child.name,
+    number: child.number ?? "",
+    born: child.born,
+    sex: child.sex,
+    ancestry: ancestry ?? "unstated",
+    myopicParents: myopicParents === undefined ? "" : String(myopicParents),
+  }
+}
