@@ -116,26 +116,32 @@ export interface MissingItem {
 
 /**
  * What a visit lacks of its plan, by name, in the order of the room. Left out on purpose ("not-done") is an answer.
+ * `earlier` are visits that belong to the same examination: what they measured is not missing; what was asked then is
+ * asked again.
  *
  * @example
  * missingFrom(plan, { date: "2026-11-25" })[0] // => { kind: "question", id: "flashes", name: "flashes" }
  */
-export function missingFrom(plan: ExaminationPlan, visit: Visit): readonly MissingItem[] {
+export function missingFrom(
+  plan: ExaminationPlan,
+  visit: Visit,
+  earlier: readonly Visit[] = [],
+): readonly MissingItem[] {
   const answered = new Set((visit.answers ?? []).map(({ question }) => question))
   return plan.items.flatMap((item): MissingItem[] => {
     if (item.kind === "question") {
       const { id } = item.question
       return answered.has(id) ? [] : [{ kind: "question", id, name: item.name }]
     }
-    return unmeasured(item.measure, visit).map((name) => ({ kind: "measure", id: item.measure, name }))
+    return unmeasured(item.measure, [...earlier, visit]).map((name) => ({ kind: "measure", id: item.measure, name }))
   })
 }
 
-function unmeasured(measure: ExaminationMeasure, visit: Visit): readonly string[] {
-  if (!isExtra(measure)) return missing({ measures: [measure], visits: [visit] })
+function unmeasured(measure: ExaminationMeasure, visits: readonly Visit[]): readonly string[] {
+  if (!isExtra(measure)) return missing({ measures: [measure], visits })
   const has = hasExtraMeasure[measure]
   const name = EXAMINATION_MEASURES.find((row) => row.measure === measure)?.name ?? measure
-  const eyes = EYES.filter((eye) => !(visit[eye] && has(visit[eye])))
+  const eyes = EYES.filter((eye) => !visits.some((visit) => visit[eye] && has(visit[eye])))
   if (eyes.length === 0) return []
   return [eyes.length === EYES.length ? name : `${name} (${eyes[0]} eye)`]
 }

@@ -17,7 +17,9 @@ const illness: readonly Owed[] = [
 const sensitivity: readonly Owed[] = [{ duty: "CD-012", status: "verified", stages: at.baseline }]
 const exclusion: readonly Owed[] = [{ duty: "CD-042", status: "verified", stages: at.baseline }]
 
-/** The child's history and what calls for caution before atropine. */
+const history = (asked: Asked): Question => ({ ...caution(asked), kind: "history" })
+
+/** The child's history, and what calls for caution before atropine. */
 export const cautions: readonly Question[] = [
   caution({
     id: "heart-condition",
@@ -100,7 +102,7 @@ export const cautions: readonly Question[] = [
     note: "which ones",
     owed: [...exclusion, { duty: "CD-009", status: "partly", stages: at.baseline }],
   }),
-  caution({
+  history({
     id: "contact-lens-wear",
     name: "contact lenses",
     words: "Does your child wear contact lenses?",
@@ -110,7 +112,7 @@ export const cautions: readonly Question[] = [
       { duty: "CD-066", status: "verified", stages: at.treated, only: "on-atropine" },
     ],
   }),
-  caution({
+  history({
     id: "parents-asked",
     name: "myopia of the parents",
     words: "Have both parents been asked about their own myopia?",
@@ -119,7 +121,7 @@ export const cautions: readonly Question[] = [
       { duty: "CD-007", status: "partly", stages: at.growth, onceAYear: true },
     ],
   }),
-  caution({
+  history({
     id: "earlier-records",
     name: "earlier prescriptions and lengths",
     words: "Were earlier prescriptions, lengths and treatments asked for and entered?",

@@ -33,7 +33,14 @@ export interface Owed {
   readonly onceAYear?: true | undefined
 }
 
-export type QuestionKind = "caution" | "red-flag" | "on-treatment" | "eye-finding" | "lifestyle" | "advice"
+export type QuestionKind =
+  | "history"
+  | "caution"
+  | "red-flag"
+  | "on-treatment"
+  | "eye-finding"
+  | "lifestyle"
+  | "advice"
 
 export interface Question {
   readonly id: string

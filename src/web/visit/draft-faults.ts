@@ -18,6 +18,7 @@ const LIMITED: readonly (readonly [EyeField, Limit, (eye: EyeExamination) => num
   ["accommodation", limits.accommodationD, (eye) => eye.accommodation?.dioptres],
   ["acuityFar", limits.acuityLogMAR, (eye) => eye.acuity?.distanceLogMAR],
   ["acuityNear", limits.acuityLogMAR, (eye) => eye.acuity?.nearLogMAR],
+  ["pressure", limits.intraocularPressureMmHg, (eye) => eye.intraocularPressure?.mmHg],
 ]
 
 /** Where a figure out of bounds is most often a lost or a doubled place of the decimal point. */
@@ -60,6 +61,7 @@ const PARTS: Readonly<Record<EyeField, keyof EyeExamination>> = {
   acuityNear: "acuity",
   cornea: "corneaRadius",
   pupilDim: "pupil",
+  pressure: "intraocularPressure",
 }
 
 /** The field that a path of the server's answer speaks of, e.g. "right.axialLength.mm"; null when it is none of an eye. */

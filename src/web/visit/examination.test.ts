@@ -16,6 +16,7 @@ describe("a visit as typed", () => {
     }
     expect(readDraft(draft)).toEqual({
       faults: [],
+      answerFaults: [],
       visit: {
         date: "2026-09-08",
         right: {
@@ -67,11 +68,26 @@ describe("correcting a stored visit", () => {
       refraction: { sphere: -2.12, cylinder: -0.37, axis: 8, cycloplegic: true, method: "autorefraction" },
       corneaRadius: { flat: 7.85, steep: 7.7 },
       pupil: { photopic: 4.1, mesopic: 5.9 },
+      intraocularPressure: { mmHg: 14 },
     },
     symptoms: [{ kind: "stinging", grade: 0 }],
+    answers: [
+      { question: "flashes", answer: "no" },
+      { question: "heart-condition", answer: "yes", note: "a hole, closed" },
+      { question: "missed-drops", answer: "yes", value: 1.5 },
+      { question: "outdoor-hours", answer: "not-done" },
+    ],
   }
   it("opened and saved unchanged, stays as it was", () => {
-    expect(readDraft(draftOf(stored, USUAL_INSTRUMENTS), stored)).toEqual({ visit: stored, faults: [] })
+    expect(readDraft(draftOf(stored, USUAL_INSTRUMENTS), stored)).toEqual({
+      visit: stored,
+      faults: [],
+      answerFaults: [],
+    })
+  })
+  it("carries over an answer to a question that this form does not know", () => {
+    const asked: Visit = { ...stored, answers: [{ question: "of-another-version", answer: "yes" }] }
+    expect(readDraft(draftOf(asked, USUAL_INSTRUMENTS), asked).visit.answers).toEqual(asked.answers)
   })
   it("keeps everything else when a length is corrected", () => {
     const draft = draftOf(stored, USUAL_INSTRUMENTS)
@@ -93,5 +109,6 @@ describe("an empty draft", () => {
     expect(isEmpty(empty)).toBe(true)
     expect(isEmpty({ ...empty, right: { ...EMPTY_EYE, pupil: "4" } })).toBe(false)
     expect(isEmpty({ ...empty, symptoms: { stinging: 0 } })).toBe(false)
+    expect(isEmpty({ ...empty, answers: { curtain: { answer: "no", value: "", note: "" } } })).toBe(false)
   })
 })

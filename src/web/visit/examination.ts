@@ -4,6 +4,7 @@ import { logMARFromSnellen } from "../../engine/optics/acuity.js"
 import { parsePrescription } from "../../engine/optics/parse-prescription.js"
 import type { Problem } from "../../engine/problem.js"
 import { withMinusSigns } from "../format.js"
+import { type AnswerFault, readAnswers } from "./answer-drafts.js"
 import { parseNumber, parseReadings } from "./readings.js"
 import type { EyeField, VisitDraft } from "./visit-draft.js"
 
@@ -18,6 +19,7 @@ export interface ReadDraft {
   /** What could be read; a field at fault is absent. */
   readonly visit: Visit
   readonly faults: readonly DraftFault[]
+  readonly answerFaults: readonly AnswerFault[]
 }
 
 type Reading<Value> = { readonly value: Value | undefined } | { readonly fault: string }
@@ -33,14 +35,16 @@ export function readDraft(draft: VisitDraft, base?: Visit): ReadDraft {
     ([kind, grade]): Symptom => ({ kind: kind as SymptomKind, grade }),
   )
   const [right, left] = eyes
+  const { answers, faults: answerFaults } = readAnswers(draft.answers, base)
   const visit: Visit = {
     ...base,
     date: draft.date,
     right: right && hasAny(right) ? right : undefined,
     left: left && hasAny(left) ? left : undefined,
     symptoms: symptoms.length > 0 ? symptoms : undefined,
+    answers: answers.length > 0 ? answers : undefined,
   }
-  return { visit: withoutUndefined(visit), faults }
+  return { visit: withoutUndefined(visit), faults, answerFaults }
 }
 
 function readEye(input: {
@@ -62,6 +66,7 @@ function readEye(input: {
   const dioptres = take("accommodation", readNumber(typed.accommodation))
   const distanceLogMAR = take("acuityFar", readAcuity(typed.acuityFar))
   const nearLogMAR = take("acuityNear", readAcuity(typed.acuityNear))
+  const mmHg = take("pressure", readNumber(typed.pressure))
   const pupil = withoutUndefined({ photopic, mesopic })
   const acuity = withoutUndefined({ distanceLogMAR, nearLogMAR })
   return withoutUndefined({
@@ -72,6 +77,7 @@ function readEye(input: {
     pupil: hasAny(pupil) ? pupil : undefined,
     accommodation: dioptres === undefined ? undefined : { dioptres, method: draft.accommodationMethod },
     acuity: hasAny(acuity) ? acuity : undefined,
+    intraocularPressure: mmHg === undefined ? undefined : { mmHg },
   })
 }
 

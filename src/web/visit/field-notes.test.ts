@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { firstVisitCourse, slowedCourse } from "../../../test/e2e/courses.js"
 import type { Course } from "../../engine/course.js"
+import { noRules } from "../../engine/practice-rules.js"
 import { defaultSettings } from "../../engine/settings.js"
 import { readCourse } from "../reading.js"
 import { readDraft } from "./examination.js"
@@ -11,7 +12,7 @@ import { type EyeDraft, emptyDraft, instrumentsOf, type VisitDraft } from "./vis
 const today = "2026-11-25"
 
 function typed(course: Course, right: Partial<EyeDraft>, more: Partial<VisitDraft> = {}) {
-  const reading = readCourse(course, { today, settings: defaultSettings })
+  const reading = readCourse(course, { today, settings: defaultSettings, rules: noRules })
   const empty = emptyDraft("2026-11-25", instrumentsOf(course))
   const draft = { ...empty, ...more, right: { ...empty.right, ...right } }
   return { reading, draft, visit: readDraft(draft).visit, eye: "right" as const }

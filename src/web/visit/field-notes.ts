@@ -51,6 +51,7 @@ export function fieldNotes(input: NoteInput): Readonly<Partial<Record<EyeField, 
     acuityFar: acuityNotes(input, examination, (eye) => eye.acuity?.distanceLogMAR),
     acuityNear: acuityNotes(input, examination, (eye) => eye.acuity?.nearLogMAR),
     cornea: corneaNotes(examination),
+    pressure: changeNote(input, examination, { pick: (eye) => eye.intraocularPressure?.mmHg, digits: 0 }),
     pupilDim: [
       ...changeNote(input, examination, { pick: (eye) => eye.pupil?.mesopic, digits: 1 }),
       ...narrowerInTheDark(examination),

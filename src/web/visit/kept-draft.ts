@@ -18,6 +18,8 @@ export function keptDraft(name: string): VisitDraft | null {
   // A form of before may have had fewer fields.
   return {
     ...kept,
+    stage: kept.stage ?? "owed",
+    answers: kept.answers ?? {},
     right: { ...EMPTY_EYE, ...kept.right },
     left: { ...EMPTY_EYE, ...kept.left },
   }

@@ -1,10 +1,15 @@
+import type { MissingItem } from "../../engine/protocol/examination-plan.js"
+import { questionOf } from "../../engine/protocol/questions.js"
 import { isDoubt } from "../child/checks.js"
 import { Reasons } from "../child/growth-card.js"
 import { capitalised, odds, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
 import { certaintyInWords, findingInWords, growthInWords, growthSentence } from "../words.js"
+import type { AnswerFault } from "./answer-drafts.js"
 import type { DraftFault } from "./examination.js"
 import type { IfSaved } from "./if-saved.js"
+import { MissingCard } from "./missing-card.js"
+import { SaveActions } from "./save-actions.js"
 
 interface AsideProps {
   readonly reading: CourseReading
@@ -13,32 +18,35 @@ interface AsideProps {
   /** Then, what it waits for. */
   readonly waitsFor: string
   readonly faults: readonly DraftFault[]
+  readonly answerFaults: readonly AnswerFault[]
+  /** Signs that need care the same day, and cautions answered with yes, by name. */
+  readonly signs: readonly string[]
+  readonly cautions: readonly string[]
+  /** What the examination is called, and what it still owes. */
+  readonly title: string
+  readonly missing: readonly MissingItem[]
+  /** Whether saving was tried although something is missing. */
+  readonly asking: boolean
   readonly saving: boolean
+  readonly onGo: (id: string) => void
+  readonly onSaveAnyway: () => void
   readonly onExchangeLengths: () => void
   readonly onDiscard: () => void
 }
 
 /** Checks of what is typed, what the page would say if it were saved, and the way to save it. */
-export function VisitAside({
-  reading,
-  consequence,
-  waitsFor,
-  faults,
-  saving,
-  onExchangeLengths,
-  onDiscard,
-}: AsideProps) {
+export function VisitAside(props: AsideProps) {
+  const { reading, consequence, waitsFor, title, missing } = props
   return (
     <aside className="aside visit-aside" aria-label="Checks and result">
       <section className="card answer" aria-labelledby="checks-title">
         <h2 id="checks-title">Checks</h2>
-        <Checks
-          consequence={consequence}
-          waitsFor={waitsFor}
-          faults={faults}
-          onExchangeLengths={onExchangeLengths}
-        />
+        {props.signs.length > 0 && (
+          <p className="form-fault">Care the same day: {sentence(props.signs.join(", "))}</p>
+        )}
+        <Checks {...props} />
       </section>
+      <MissingCard title={title} missing={missing} onGo={props.onGo} />
       <section className="card answer" aria-labelledby="saved-title">
         <h2 id="saved-title">If saved now</h2>
         <div aria-live="polite">
@@ -48,50 +56,53 @@ export function VisitAside({
             <p className="soft">{waitsFor}</p>
           )}
         </div>
-        <div className="form-actions">
-          {/* Pressing it leaves the focus where it is: what a left field has to say would move the button away
-              from under the pointer before the click is done. */}
-          <button
-            type="submit"
-            className="primary"
-            disabled={saving}
-            onMouseDown={(event) => event.preventDefault()}
-          >
-            Save visit
-          </button>
-          <button type="button" onClick={onDiscard}>
-            Discard
-          </button>
-        </div>
+        <SaveActions
+          saving={props.saving}
+          askedFor={props.asking && missing.length > 0 ? missing : null}
+          onSaveAnyway={props.onSaveAnyway}
+          onGo={props.onGo}
+          onDiscard={props.onDiscard}
+        />
         <p className="soft small">Kept on this computer until saved.</p>
       </section>
     </aside>
   )
 }
 
-function Checks({
-  consequence,
-  waitsFor,
-  faults,
-  onExchangeLengths,
-}: Pick<AsideProps, "consequence" | "waitsFor" | "faults" | "onExchangeLengths">) {
+function Checks(props: AsideProps) {
+  const { consequence, waitsFor, faults, answerFaults, cautions, onExchangeLengths } = props
+  const typed = (
+    <>
+      <Faults faults={faults} />
+      {answerFaults.map(({ question, message }) => (
+        <li className="field-fault" key={question}>
+          {capitalised(questionOf(question)?.name ?? question)}: {message}
+        </li>
+      ))}
+      {cautions.length > 0 && (
+        <li className="caution">
+          Caution before any drop, for the clinician: {sentence(cautions.join(", "))}
+        </li>
+      )}
+    </>
+  )
   if (!consequence) {
     return (
       <>
         <p className="soft">{waitsFor}</p>
-        <ul className="check-list">
-          <Faults faults={faults} />
-        </ul>
+        <ul className="check-list">{typed}</ul>
       </>
     )
   }
   const { checks, stillOwed, assessment } = consequence
+  // What the card of missing entries names is not said twice.
+  const alsoOwed = (stillOwed?.needs ?? []).filter((need) => !props.missing.some(({ name }) => name === need))
   const doubts = checks.filter(isDoubt)
   const exchanged = doubts.some(({ kind }) => kind === "eyes-exchanged")
   const others = checks.filter((check) => !isDoubt(check))
   return (
     <ul className="check-list">
-      <Faults faults={faults} />
+      {typed}
       {doubts.map(({ kind, path, why }) => (
         <li key={`${kind} ${path}`} className="caution">
           Look again: {sentence(why)}{" "}
@@ -108,9 +119,9 @@ function Checks({
           {sentence(why)}
         </li>
       ))}
-      {stillOwed && (
+      {stillOwed && alsoOwed.length > 0 && (
         <li>
-          {capitalised(stillOwed.step)} would still need: {stillOwed.needs.join(", ")}.
+          {capitalised(stillOwed.step)} also needs: {alsoOwed.join(", ")}.
         </li>
       )}
       {assessment.concerns.map(({ kind, why }) => (
@@ -175,4 +186,5 @@ const FIELD_WORDS = {
   acuityNear: "near acuity",
   cornea: "cornea",
   pupilDim: "pupil in dim light",
+  pressure: "pressure",
 } as const

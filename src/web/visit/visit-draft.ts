@@ -1,16 +1,17 @@
-import {
-  type AccommodationMethod,
-  type CalendarDate,
-  type Course,
-  EYES,
-  type Eye,
-  type EyeExamination,
-  type LengthMethod,
-  type RefractionMethod,
-  type Symptom,
-  type SymptomKind,
-  type Visit,
+import type {
+  AccommodationMethod,
+  CalendarDate,
+  Course,
+  Eye,
+  EyeExamination,
+  LengthMethod,
+  RefractionMethod,
+  Symptom,
+  SymptomKind,
+  Visit,
 } from "../../engine/course.js"
+import type { Stage } from "../../engine/protocol/protocol.js"
+import { type AnswerDrafts, answerDraftsOf, isAnswered } from "./answer-drafts.js"
 
 /** One eye of a visit as typed: text, so that nothing is lost while it is not yet right. */
 export interface EyeDraft {
@@ -23,6 +24,7 @@ export interface EyeDraft {
   /** Both radii, flat and steep, in either order. */
   readonly cornea: string
   readonly pupilDim: string
+  readonly pressure: string
 }
 
 export type EyeField = keyof EyeDraft
@@ -35,13 +37,18 @@ export interface Instruments {
   readonly accommodationMethod: AccommodationMethod
 }
 
+/** Which examination the visit is: the one found to be owed, a stage chosen by hand, or one that nobody planned. */
+export type StageChoice = "owed" | "extra" | Stage
+
 export interface VisitDraft extends Instruments {
   readonly date: CalendarDate
+  readonly stage: StageChoice
   readonly cycloplegic: boolean | null
   readonly right: EyeDraft
   readonly left: EyeDraft
   /** A kind that was not asked about is absent; "none" is grade 0. */
   readonly symptoms: Readonly<Partial<Record<SymptomKind, Symptom["grade"]>>>
+  readonly answers: AnswerDrafts
 }
 
 export const EMPTY_EYE: EyeDraft = {
@@ -53,13 +60,8 @@ export const EMPTY_EYE: EyeDraft = {
   acuityNear: "",
   cornea: "",
   pupilDim: "",
+  pressure: "",
 }
-
-/** Measured by some practices only: folded away until wanted. */
-export const MORE_FIELDS = ["cornea", "pupilDim"] as const satisfies readonly EyeField[]
-
-export const hasMore = (draft: VisitDraft): boolean =>
-  EYES.some((eye) => MORE_FIELDS.some((field) => draft[eye][field].trim() !== ""))
 
 export const USUAL_INSTRUMENTS: Instruments = {
   lengthMethod: "optical-biometry",
@@ -67,16 +69,6 @@ export const USUAL_INSTRUMENTS: Instruments = {
   refractionMethod: "autorefraction",
   accommodationMethod: "push-up",
 }
-
-export const ASKED_SYMPTOMS: readonly SymptomKind[] = [
-  "light-sensitivity",
-  "near-blur",
-  "stinging",
-  "redness",
-  "itching",
-  "headache",
-  "other",
-]
 
 /** How a child was measured last. */
 export function instrumentsOf(course: Pick<Course, "visits">): Instruments {
@@ -88,13 +80,23 @@ export function instrumentsOf(course: Pick<Course, "visits">): Instruments {
 }
 
 export function emptyDraft(date: CalendarDate, instruments: Instruments): VisitDraft {
-  return { ...instruments, date, cycloplegic: null, right: EMPTY_EYE, left: EMPTY_EYE, symptoms: {} }
+  return {
+    ...instruments,
+    date,
+    stage: "owed",
+    cycloplegic: null,
+    right: EMPTY_EYE,
+    left: EMPTY_EYE,
+    symptoms: {},
+    answers: {},
+  }
 }
 
 /** Nothing typed yet: then there is nothing to keep and nothing to say. */
 export function isEmpty(draft: VisitDraft): boolean {
   const typed = [draft.right, draft.left].some((eye) => Object.values(eye).some((text) => text.trim() !== ""))
-  return !typed && Object.keys(draft.symptoms).length === 0
+  const answered = Object.values(draft.answers).some(isAnswered)
+  return !typed && !answered && Object.keys(draft.symptoms).length === 0
 }
 
 /** The draft that shows a stored visit, for correcting it. */
@@ -104,6 +106,7 @@ export function draftOf(visit: Visit, instruments: Instruments): VisitDraft {
     eyes.map(pick).find((value) => value !== undefined)
   return {
     date: visit.date,
+    stage: "owed",
     lengthMethod: first((eye) => eye.axialLength?.method) ?? instruments.lengthMethod,
     device: first((eye) => eye.axialLength?.device) ?? "",
     refractionMethod: first((eye) => eye.refraction?.method) ?? instruments.refractionMethod,
@@ -112,6 +115,7 @@ export function draftOf(visit: Visit, instruments: Instruments): VisitDraft {
     right: eyeDraftOf(visit.right),
     left: eyeDraftOf(visit.left),
     symptoms: Object.fromEntries((visit.symptoms ?? []).map(({ kind, grade }) => [kind, grade])),
+    answers: answerDraftsOf(visit),
   }
 }
 
@@ -125,6 +129,7 @@ function eyeDraftOf(eye: EyeExamination | undefined): EyeDraft {
     acuityNear: text(eye?.acuity?.nearLogMAR),
     cornea: eye?.corneaRadius ? `${eye.corneaRadius.flat} ${eye.corneaRadius.steep}` : "",
     pupilDim: text(eye?.pupil?.mesopic),
+    pressure: text(eye?.intraocularPressure?.mmHg),
   }
 }
 

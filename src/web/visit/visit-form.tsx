@@ -1,4 +1,3 @@
-import { Link } from "@tanstack/react-router"
 import {
   type FormEvent,
   type KeyboardEvent,
@@ -9,23 +8,32 @@ import {
   useState,
 } from "react"
 import { EYES, type Eye } from "../../engine/course.js"
+import { myopiaOf } from "../../engine/growth/myopia.js"
+import { missingFrom } from "../../engine/protocol/examination-plan.js"
+import { QUESTIONS } from "../../engine/protocol/questions.js"
+import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { VisitBody, VisitCorrectionBody } from "../../server/contract/entry.js"
 import { failureInWords, Refused } from "../client.js"
 import { newEntryId } from "../entry-id.js"
-import { Field } from "../parts/field.js"
 import { PageHeading } from "../parts/page-heading.js"
 import { useRecord } from "../queries.js"
 import type { CourseReading } from "../reading.js"
 import type { Correcting } from "./correcting.js"
+import { dateFault, OtherVisit } from "./date-fault.js"
 import { limitFaults, serverFaults, withoutFields } from "./draft-faults.js"
+import { focusEntry, focusNextEntry } from "./entry-walk.js"
 import { readDraft } from "./examination.js"
 import { ExaminationTable } from "./examination-table.js"
 import { fieldNotes } from "./field-notes.js"
 import { ifSaved } from "./if-saved.js"
 import { dropDraft, keepDraft } from "./kept-draft.js"
+import { signsIn } from "./red-flag-notice.js"
 import { VisitAside } from "./visit-aside.js"
 import { isEmpty, type VisitDraft } from "./visit-draft.js"
+import { VisitHead } from "./visit-head.js"
+import { visitPlan } from "./visit-plan.js"
+import { WhyOwed } from "./why-owed.js"
 
 interface VisitFormProps {
   readonly view: ChildView
@@ -46,6 +54,8 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
   // A field half typed is not at fault: it is told of only once it was left, or when saving was tried.
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set())
   const [tried, setTried] = useState(false)
+  // Saving was tried with something owed missing: it is named, and the next word is the person's.
+  const [asking, setAsking] = useState(false)
   const add = useRecord<VisitBody>(view.child.id, "visits")
   const correct = useRecord<VisitCorrectionBody>(view.child.id, `visits/${correcting?.entryId}/correction`)
   const request = correcting ? correct : add
@@ -55,7 +65,7 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
     if (draft !== start && !isEmpty(draft)) keepDraft(draftName, draft)
   }, [draft, start, draftName])
   useEffect(() => {
-    form.current?.querySelector<HTMLInputElement>("[data-entry]")?.focus({ preventScroll: true })
+    form.current?.querySelector<HTMLElement>("[data-entry]")?.focus({ preventScroll: true })
   }, [])
 
   const read = useMemo(() => readDraft(draft, correcting?.visit), [draft, correcting])
@@ -65,6 +75,18 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
   // The engine follows a moment behind the typing, so that no key ever waits for it.
   const sound = useDeferredValue(useMemo(() => withoutFields(read.visit, beyond), [read, beyond]))
   const sane = dateFault(sound.date, reading, correcting) === undefined
+  const shownAnswerFaults = read.answerFaults.filter(({ question }) => tried || left.has(question))
+  const day = dateFault(draft.date, reading, correcting) === undefined ? draft.date : reading.today
+  const { found, plan, title } = useMemo(() => {
+    const cutOffD = evidence.growth.values.myopiaCutOffD.value
+    const isBeforeMyopia = myopiaOf(reading.course, day, cutOffD) === "not-myopic"
+    const without = correcting?.visit.date
+    return visitPlan({ reading, date: day, choice: draft.stage, isBeforeMyopia, without })
+  }, [reading, day, draft.stage, correcting])
+  const missing = useMemo(
+    () => missingFrom(plan, read.visit, plan.stage === found.stage ? found.owed?.visits : []),
+    [plan, found, read],
+  )
   const consequence = useMemo(
     () => (sane ? ifSaved(reading, sound, correcting?.visit.date) : null),
     [sane, reading, sound, correcting],
@@ -77,6 +99,7 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
   const change = (next: VisitDraft) => {
     setDraft(next)
     setEmpty(false)
+    setAsking(false)
     if (request.error) request.reset()
   }
   const focusFirstFault = () =>
@@ -89,7 +112,12 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
     event?.preventDefault()
     if (isEmpty(draft)) return setEmpty(true)
     setTried(true)
-    if (ownFaults.length > 0 || !sane) return focusFirstFault()
+    if (ownFaults.length + read.answerFaults.length > 0 || !sane) return focusFirstFault()
+    // A correction mends what was entered; it is not the time to complete what was not.
+    if (missing.length > 0 && !asking && !correcting) {
+      setAsking(true)
+      return focusFirstFault()
+    }
     const settle = { onSuccess: (saved: ChildView) => onSaved(saved, draft), onError: focusFirstFault }
     if (correcting) correct.mutate({ visit: read.visit as VisitBody, reason, ...id }, settle)
     else add.mutate({ ...(read.visit as VisitBody), ...id }, settle)
@@ -103,11 +131,7 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
     } else if (target instanceof HTMLInputElement || target instanceof HTMLSelectElement) {
       // Enter goes on to the next measurement; only the button or Ctrl with Enter saves.
       event.preventDefault()
-      const entries = [...event.currentTarget.querySelectorAll<HTMLElement>("[data-entry]")]
-      const next = entries.find(
-        (entry) => target.compareDocumentPosition(entry) & Node.DOCUMENT_POSITION_FOLLOWING,
-      )
-      ;(next ?? event.currentTarget.querySelector<HTMLElement>("button.primary"))?.focus()
+      focusNextEntry(target)
     }
   }
   const failure = request.error && !(request.error instanceof Refused) ? failureInWords(request.error) : null
@@ -126,8 +150,8 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
           <bdi>{view.child.name}</bdi>, {what}
         </PageHeading>
         <p className="soft small">
-          <kbd>Enter</kbd> next measurement · <kbd>Tab</kbd> every field · <kbd>Ctrl</kbd> <kbd>Enter</kbd>{" "}
-          save
+          <kbd>y</kbd> <kbd>n</kbd> answer, <kbd>-</kbd> leave out · <kbd>Enter</kbd> next · <kbd>Tab</kbd>{" "}
+          every field · <kbd>Ctrl</kbd> <kbd>Enter</kbd> save
         </p>
       </div>
       <div role="alert">
@@ -139,52 +163,46 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
       </div>
       <div className="with-aside visit">
         <section className="card" aria-label="Measurements">
-          <div className="form-row visit-head">
-            <Field
-              label="Day of the visit"
-              fault={dateProblem}
-              note={dateProblem && <OtherVisit view={view} date={draft.date} correcting={correcting} />}
-            >
-              {(control) => (
-                <input
-                  {...control}
-                  type="date"
-                  max={reading.today}
-                  value={draft.date}
-                  onChange={(event) => change({ ...draft, date: event.target.value })}
-                />
-              )}
-            </Field>
-            {correcting && (
-              <Field label="Why is it corrected?" fault={fromServer.reason}>
-                {(control) => (
-                  <input
-                    {...control}
-                    value={reason}
-                    onChange={(event) => {
-                      setReason(event.target.value)
-                      if (request.error) request.reset()
-                    }}
-                  />
-                )}
-              </Field>
-            )}
-          </div>
+          <VisitHead
+            draft={draft}
+            onChange={change}
+            today={reading.today}
+            found={found}
+            dateProblem={dateProblem}
+            wayOut={<OtherVisit view={view} date={draft.date} correcting={correcting} />}
+            reason={correcting && { text: reason, fault: fromServer.reason }}
+            onReason={(text) => {
+              setReason(text)
+              if (request.error) request.reset()
+            }}
+          />
           <ExaminationTable
+            plan={plan}
+            urgent={reading.rules.contacts.urgent}
             draft={draft}
             onChange={change}
             faults={[...shownFaults, ...fromServer.fields]}
+            answerFaults={shownAnswerFaults}
             notes={notes}
             checks={consequence?.checks ?? []}
             devices={devicesOf(reading)}
-            onLeave={(eye, field) => setLeft(new Set(left).add(`${eye} ${field}`))}
+            onLeave={(field) => setLeft(new Set(left).add(field))}
           />
+          <WhyOwed plan={plan} />
         </section>
         <VisitAside
           reading={reading}
           consequence={isEmpty(draft) ? null : consequence}
           waitsFor={isEmpty(draft) ? "Nothing is entered yet." : "The day of the visit must be right first."}
           faults={shownFaults}
+          answerFaults={shownAnswerFaults}
+          signs={signsIn(draft.answers)}
+          cautions={cautionsIn(draft)}
+          title={title}
+          missing={missing}
+          asking={asking}
+          onGo={(id) => focusEntry(form.current, id)}
+          onSaveAnyway={() => save()}
           saving={request.isPending}
           onExchangeLengths={() => change(exchanged(draft))}
           onDiscard={() => {
@@ -197,43 +215,18 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
   )
 }
 
-function dateFault(
-  date: string,
-  { today, course }: CourseReading,
-  correcting: Correcting | null,
-): string | undefined {
-  if (date === "") return "the day of the visit is needed"
-  if (date > today) return "must not lie in the future"
-  if (date < course.child.born) return "must not lie before birth"
-  const other = course.visits.find((visit) => visit.date === date && date !== correcting?.visit.date)
-  if (!other) return undefined
-  return other.from ? `figures from ${other.from} stand on this day already` : "this day has a visit already"
-}
-
-/** The way out when the day is taken; what is typed here is kept meanwhile. */
-function OtherVisit(props: {
-  readonly view: ChildView
-  readonly date: string
-  readonly correcting: Correcting | null
-}) {
-  const { view, date, correcting } = props
-  const entry = view.entries.find(
-    (candidate) => candidate.kind === "visit" && candidate.date === date && candidate.supersededBy === null,
-  )
-  if (!entry || entry.id === correcting?.entryId) return null
-  return (
-    <Link to="/children/$childId/visit" params={{ childId: view.child.id }} search={{ corrects: entry.id }}>
-      correct that entry instead
-    </Link>
-  )
-}
-
 function exchanged(draft: VisitDraft): VisitDraft {
   return {
     ...draft,
     right: { ...draft.right, length: draft.left.length },
     left: { ...draft.left, length: draft.right.length },
   }
+}
+
+/** Cautions answered with yes, by name. */
+function cautionsIn({ answers }: VisitDraft): readonly string[] {
+  const given = QUESTIONS.filter(({ id, kind }) => kind === "caution" && answers[id]?.answer === "yes")
+  return given.map(({ name }) => name)
 }
 
 function devicesOf({ course }: CourseReading): readonly string[] {

@@ -194,6 +194,15 @@ describe("What is missing before a visit is saved", () => {
     expect(missingFrom(check, visit).map(({ name }) => name)).not.toContain("curtain")
   })
 
+  it("is no length that another visit of the same examination has, but every sign again", () => {
+    const review = plan({ step: stepOf("start-review-6") })
+    const length = { axialLength: { mm: 24.1 } }
+    const first: Visit = { date: "2026-11-18", right: length, left: length, answers }
+    const missing = missingFrom(review, { date: "2026-11-25" }, [first]).map(({ name }) => name)
+    expect(missing).not.toContain("axial length")
+    expect(missing).toEqual(expect.arrayContaining(signs))
+  })
+
   it("names the eye when only one is missing", () => {
     const pressure = plan({ stage: "baseline", switches: { "CD-028": true } })
     const visit: Visit = { date: "2026-11-25", right: { intraocularPressure: { mmHg: 14 } } }

@@ -1,0 +1,141 @@
+import type { AccommodationMethod, LengthMethod, RefractionMethod } from "../../engine/course.js"
+import type { ExaminationMeasure } from "../../engine/protocol/examination-measures.js"
+import { Choices } from "../parts/field.js"
+import { EyeRow, type RowProps } from "./eye-row.js"
+import { SymptomRow } from "./symptom-row.js"
+import type { EyeField } from "./visit-draft.js"
+
+/** Where each measure is typed. Both refractions share their row. */
+export const MEASURE_FIELDS = {
+  "axial-length": "length",
+  refraction: "refraction",
+  "cycloplegic-refraction": "refraction",
+  "cornea-radius": "cornea",
+  "photopic-pupil": "pupil",
+  "mesopic-pupil": "pupilDim",
+  accommodation: "accommodation",
+  "near-acuity": "acuityNear",
+  "distance-acuity": "acuityFar",
+  "intraocular-pressure": "pressure",
+} as const satisfies Readonly<Record<Exclude<ExaminationMeasure, "symptoms">, EyeField>>
+
+export function MeasureRow(props: RowProps & { readonly measure: ExaminationMeasure }) {
+  switch (props.measure) {
+    case "symptoms":
+      return <SymptomRow draft={props.draft} onChange={props.onChange} />
+    case "distance-acuity":
+      return <EyeRow {...props} field="acuityFar" label="Acuity, far" unit="logMAR or 20/25" />
+    case "near-acuity":
+      return <EyeRow {...props} field="acuityNear" label="Acuity, near" unit="logMAR or 20/25" />
+    case "photopic-pupil":
+      return <EyeRow {...props} field="pupil" label="Pupil" unit="mm, in bright light" />
+    case "mesopic-pupil":
+      return <EyeRow {...props} field="pupilDim" label="Pupil, dim" unit="mm, in dim light" />
+    case "accommodation":
+      return <AccommodationRow {...props} />
+    case "axial-length":
+      return <LengthRow {...props} />
+    case "cornea-radius":
+      return <EyeRow {...props} field="cornea" label="Cornea" unit="mm, both radii, as 7.85 7.70" />
+    case "intraocular-pressure":
+      return <EyeRow {...props} field="pressure" label="Pressure" unit="mmHg" />
+    case "refraction":
+    case "cycloplegic-refraction":
+      return <RefractionRow {...props} />
+  }
+}
+
+type OneRow = RowProps & { readonly measure: ExaminationMeasure }
+
+function LengthRow(props: OneRow) {
+  const { draft, onChange, devices } = props
+  return (
+    <EyeRow {...props} field="length" label="Length" unit="mm, readings with spaces between">
+      <div className="how">
+        <select
+          aria-label="How the length was measured"
+          value={draft.lengthMethod}
+          onChange={(event) => onChange({ ...draft, lengthMethod: event.target.value as LengthMethod })}
+        >
+          <option value="optical-biometry">optical biometry</option>
+          <option value="ultrasound">ultrasound</option>
+        </select>
+        <input
+          aria-label="Device, any name that tells one from another"
+          placeholder="device"
+          autoComplete="off"
+          list="devices"
+          value={draft.device}
+          onChange={(event) => onChange({ ...draft, device: event.target.value })}
+        />
+        <datalist id="devices">
+          {devices.map((device) => (
+            <option key={device} value={device} />
+          ))}
+        </datalist>
+      </div>
+    </EyeRow>
+  )
+}
+
+function AccommodationRow(props: OneRow) {
+  const { draft, onChange } = props
+  return (
+    <EyeRow {...props} field="accommodation" label="Accommodation" unit="D">
+      <div className="how">
+        <select
+          aria-label="How accommodation was measured"
+          value={draft.accommodationMethod}
+          onChange={(event) =>
+            onChange({ ...draft, accommodationMethod: event.target.value as AccommodationMethod })
+          }
+        >
+          <option value="push-up">push-up</option>
+          <option value="retinoscopy">retinoscopy</option>
+        </select>
+      </div>
+    </EyeRow>
+  )
+}
+
+function RefractionRow(props: OneRow) {
+  const { draft, onChange } = props
+  return (
+    <EyeRow {...props} field="refraction" label="Refraction" unit="D, as −2.00 −0.50 x 175">
+      <div className="how">
+        <select
+          aria-label="How the refraction was found"
+          value={draft.refractionMethod}
+          onChange={(event) =>
+            onChange({ ...draft, refractionMethod: event.target.value as RefractionMethod })
+          }
+        >
+          <option value="autorefraction">autorefraction</option>
+          <option value="subjective">subjective</option>
+          <option value="retinoscopy">retinoscopy</option>
+        </select>
+      </div>
+    </EyeRow>
+  )
+}
+
+const CYCLOPLEGIA = [
+  ["yes", "yes"],
+  ["no", "no"],
+] as const
+
+/** Asked before the refraction that it belongs to. */
+export function CycloplegiaRow({ draft, onChange }: Pick<RowProps, "draft" | "onChange">) {
+  return (
+    <div className="examination-row symptoms">
+      <b aria-hidden="true">Cycloplegia</b>
+      <Choices
+        legend="Cycloplegia"
+        options={CYCLOPLEGIA}
+        value={draft.cycloplegic === null ? null : draft.cycloplegic ? "yes" : "no"}
+        onChange={(answer) => onChange({ ...draft, cycloplegic: answer === "yes" })}
+        entry
+      />
+    </div>
+  )
+}

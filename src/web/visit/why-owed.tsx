@@ -1,0 +1,43 @@
+import type { ExaminationPlan, PlanReason } from "../../engine/protocol/examination-plan.js"
+import { capitalised } from "../format.js"
+
+const STATUS_WORDS = {
+  verified: "verified",
+  partly: "read in part",
+  unverified: "no text was read",
+} as const
+
+function reasonWords(reason: PlanReason): string {
+  if (reason.from === "protocol") return `the protocol, ${reason.step}`
+  if (reason.from === "duty") return `${reason.duty} (${STATUS_WORDS[reason.status]})`
+  return "asked at every visit (common practice, no source)"
+}
+
+/** Every item of the plan with the step or the duties behind it. */
+export function WhyOwed({ plan }: { readonly plan: ExaminationPlan }) {
+  return (
+    <details className="why-owed">
+      <summary>Why these are asked</summary>
+      <table className="figures">
+        <thead>
+          <tr>
+            <th scope="col">Owed</th>
+            <th scope="col">by</th>
+          </tr>
+        </thead>
+        <tbody>
+          {plan.items.map(({ kind, name, why }) => (
+            <tr key={`${kind} ${name}`}>
+              <th scope="row">{capitalised(name)}</th>
+              <td>{why.map(reasonWords).join("; ")}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="soft small">
+        Numbers such as CD-028 are duties of the evidence; Settings, Examinations says what was read for each
+        and switches it.
+      </p>
+    </details>
+  )
+}
