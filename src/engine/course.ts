@@ -206,6 +206,8 @@ export interface BottleOrder {
   readonly concentrationPercent: number
   readonly bottles: number
   readonly volumeMl: number
+  /** Stock the strength is to be made from, % w/v. */
+  readonly stockPercent?: number | undefined
   readonly pharmacy?: string | undefined
   readonly preserved?: boolean | undefined
   /** The day the pharmacy said it would make it. */

@@ -5,7 +5,7 @@ export interface MeasuringDevice {
   readonly name?: string | undefined
   readonly smallestVolumeMl: number
   /** Any volume when absent, in several fills where need be. */
-  readonly largestVolumeMl?: number | undefined
+  readonly largestVolumeMl?: number | null | undefined
   /** The step to which a volume is read off. */
   readonly graduationMl: number
   /** 95 % limit of the error of one measured volume, as a share of it. */
@@ -39,8 +39,9 @@ export function deviceFor(
 ): MeasuringDevice | undefined {
   return devices
     .filter(
-      ({ smallestVolumeMl, largestVolumeMl = Number.POSITIVE_INFINITY }) =>
-        volumeMl >= smallestVolumeMl - SLACK_ML && volumeMl <= largestVolumeMl + SLACK_ML,
+      ({ smallestVolumeMl, largestVolumeMl }) =>
+        volumeMl >= smallestVolumeMl - SLACK_ML &&
+        volumeMl <= (largestVolumeMl ?? Number.POSITIVE_INFINITY) + SLACK_ML,
     )
     .toSorted((a, b) => a.toleranceFraction - b.toleranceFraction)[0]
 }

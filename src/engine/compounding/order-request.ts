@@ -66,7 +66,7 @@ function deviceProblems(
 ): void {
   const { smallestVolumeMl, largestVolumeMl, graduationMl, toleranceFraction } = device
   if (!isPositive(smallestVolumeMl)) say("smallestVolumeMl", smallestVolumeMl, "a number above 0 (mL)")
-  if (largestVolumeMl !== undefined && !(largestVolumeMl >= smallestVolumeMl)) {
+  if (largestVolumeMl != null && !(largestVolumeMl >= smallestVolumeMl)) {
     say("largestVolumeMl", largestVolumeMl, `at least its smallest volume, ${smallestVolumeMl} mL`)
   }
   if (!isPositive(graduationMl)) say("graduationMl", graduationMl, "a number above 0 (mL)")

@@ -1,6 +1,7 @@
 import type { Pharmacy } from "../practice-rules.js"
 import { USUAL_DAYS_AFTER_OPENING } from "./bottles-needed.js"
 import { usualTransfers } from "./limits.js"
+import type { CompoundingRequest } from "./order-request.js"
 
 /**
  * What is assumed of the pharmacy until a practice names its own. Common practice, no source, except the 5 mL, the most
@@ -20,3 +21,28 @@ export const usualPharmacy: Pharmacy = {
 /** The practice's pharmacies, or the usual one where it has named none. */
 export const pharmaciesOf = (pharmacies: readonly Pharmacy[]): readonly Pharmacy[] =>
   pharmacies.length > 0 ? pharmacies : [usualPharmacy]
+
+/**
+ * The stock an order starts from where none is named: the weakest that is stronger than the strength ordered, since it
+ * needs the least diluting; the strongest where none is.
+ */
+export function stockFor({ stockPercents }: Pharmacy, concentrationPercent: number): number {
+  const inOrder = stockPercents.toSorted((a, b) => a - b)
+  return inOrder.find((percent) => percent >= concentrationPercent) ?? inOrder.at(-1) ?? 1
+}
+
+/** A request worked with what the pharmacy measures with, and with the other stocks it has. */
+export function pharmacyRequest(
+  pharmacy: Pharmacy,
+  order: Pick<CompoundingRequest, "concentrationPercent" | "stockPercent" | "bottles" | "volumeMl">,
+): CompoundingRequest {
+  const { smallestVolumeMl, devices, stockTolerance, stockPercents } = pharmacy
+  return {
+    ...order,
+    smallestVolumeMl,
+    devices: devices ?? undefined,
+    stockTolerance: stockTolerance ?? undefined,
+    // A pharmacy that has one stock may still make a weaker one first.
+    otherStockPercents: stockPercents.length > 1 ? stockPercents : undefined,
+  }
+}

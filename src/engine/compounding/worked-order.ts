@@ -90,7 +90,7 @@ function unmeasurable(
 ): Problem {
   const totalMl = bottles * volumeMl
   const largestMl = Math.max(
-    ...devices.map(({ largestVolumeMl = Number.POSITIVE_INFINITY }) => largestVolumeMl),
+    ...devices.map(({ largestVolumeMl }) => largestVolumeMl ?? Number.POSITIVE_INFINITY),
   )
   if (totalMl > largestMl)
     return {

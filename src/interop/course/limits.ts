@@ -31,6 +31,7 @@ export const limits = {
   nightsPerWeek: { low: 1, high: 7, whole: true, ucum: "1", unit: "" },
   nights: { low: 1, high: 3660, whole: true, ucum: "1", unit: "" },
   bottles: { low: 1, high: 100, whole: true, ucum: "1", unit: "" },
+  stockPercent: { low: 0, high: 100, aboveLow: true, ucum: "%", unit: "% w/v" },
   cents: { low: 0, high: 100_000_000, whole: true, ucum: "1", unit: "" },
   latitudeDegrees: { low: -90, high: 90, ucum: "deg", unit: "degrees" },
 } as const satisfies Record<string, Limit>

@@ -148,6 +148,10 @@ const bottleOrder = object({
   }),
   bottles: quantity(limits.bottles, { title: "Bottles", description: "How many." }),
   volumeMl: quantity(limits.volumeMl, { title: "Volume, mL", description: "Of one bottle." }),
+  stockPercent: optionalQuantity(limits.stockPercent, {
+    title: "Stock, % w/v",
+    description: "Stock the strength is to be made from.",
+  }),
   pharmacy: optional(text(), { title: "Pharmacy", description: "Who makes it." }),
   preserved: optional(flag(), { title: "Preserved", description: "Whether a preservative is wanted." }),
   confirmed: optional(date(), {
