@@ -21,6 +21,7 @@ import { entriesRoutes } from "./routes/entries.js"
 import { filesRoutes } from "./routes/files.js"
 import { practiceRoutes } from "./routes/practice.js"
 import { rulesRoutes } from "./routes/rules.js"
+import { safetyRoutes } from "./routes/safety.js"
 import { sessionRoutes } from "./routes/session.js"
 import { todayRoutes } from "./routes/today.js"
 import { rulesInForce } from "./rules.js"
@@ -79,6 +80,7 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     decideRoutes(routes, context)
     await routes.register((scope) => filesRoutes(scope, context))
     rulesRoutes(routes, context)
+    safetyRoutes(routes, context)
   })
   if (staticFolder) await servePages(app, staticFolder)
   else app.setNotFoundHandler(() => Promise.reject(new Refusal(404)))

@@ -24,6 +24,7 @@ import {
 import { fileAnswer, fileParams, fileQuery } from "./files.js"
 import { healthAnswer, practiceAnswer } from "./practice.js"
 import { paperBody, paperParams, rulesAnswer } from "./rules.js"
+import { adverseEventsAnswer, adverseEventsQuery } from "./safety.js"
 import { logInBody, passwordBody, sessionAnswer } from "./session.js"
 import { todayAnswer, todayQuery } from "./today.js"
 
@@ -51,6 +52,14 @@ export const api = {
   },
 
   today: { method: "GET", url: "/api/today", query: todayQuery, answer: todayAnswer },
+
+  /** Unwanted effects of the whole practice; with format=csv a table to download. */
+  adverseEvents: {
+    method: "GET",
+    url: "/api/adverse-events",
+    query: adverseEventsQuery,
+    answer: adverseEventsAnswer,
+  },
 
   children: { method: "GET", url: "/api/children", query: listQuery, answer: childList },
   addChild: { method: "POST", url: "/api/children", body: newChildBody, answer: childView },
