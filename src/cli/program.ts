@@ -1,6 +1,6 @@
-import { Command, CommanderError, InvalidArgumentError, Option } from "commander"
+import { Argument, Command, CommanderError, InvalidArgumentError, Option } from "commander"
 import { dayNumberOrNull } from "../engine/calendar.js"
-import { ANCESTRIES, type CalendarDate, SEXES } from "../engine/course.js"
+import { ANCESTRIES, type CalendarDate, SEXES, TREATMENT_KINDS } from "../engine/course.js"
 import { METHOD_VERSION } from "../engine/method.js"
 import { ROLES } from "../engine/today/owed.js"
 import type { ExitCode, Io } from "./io.js"
@@ -101,7 +101,7 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .argument("<file>", `${COURSE_FILE}; or a folder of course files, or a data folder`)
     .addOption(new Option("--role <role>", "of a folder only what this role does").choices(ROLES))
     .addOption(asOf())
-    .option("--protocol <file>", "a practice's own protocol instead of the standard one")
+    .option("--protocol <file>", "a practice's own protocol instead of the one that fits the treatment")
     .addOption(why())
   verb("order", "how a strength of drops is made from stock", () => import("./commands/order.js"))
     .requiredOption("--concentration <percent>", "strength ordered, % w/v", number)
@@ -131,7 +131,33 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .addOption(asOf())
     .option("--adverse-events", "the adverse events alone, as a document")
     .addOption(new Option("--format <format>", "of that document").choices(["csv", "json"]).default("csv"))
+  verb(
+    "estimate",
+    "what the coming months cost, by a practice's fees",
+    () => import("./commands/estimate.js"),
+    withFile,
+  )
+    .argument("<file>", COURSE_FILE)
+    .requiredOption("--fees <file>", "the practice's fee schedule, or a list of them (schema: schema fees)")
+    .addOption(
+      new Option(
+        "--treatment <kind>",
+        "the option; none for observation (default: the course as recorded)",
+      ).choices(TREATMENT_KINDS),
+    )
+    .option("--concentration <percent>", "strength of atropine, % w/v", number)
+    .option("--months <count>", "how far ahead, 1 to 120", months, 30)
+    .addOption(asOf())
+    .addHelpText("after", FEES_EXAMPLE)
   verb("method", "version, parameters, sources and grades", () => import("./commands/method.js"))
+  verb(
+    "protocol",
+    "the protocols that ship; whether one of a practice is sound",
+    () => import("./commands/protocol.js"),
+    (command) => ({ action: command.args[0], what: command.args[1], ...command.opts() }),
+  )
+    .addArgument(new Argument("<action>", "what to do").choices(["list", "show", "check", "schema"]))
+    .argument("[what]", "id of the protocol to show, or protocol file to check")
   verb("schema", "the JSON Schema of the course file", () => import("./commands/schema.js"))
   program
     .command("serve")
@@ -146,6 +172,16 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .action(async (options) => exit(await (await import("./commands/serve.js")).run(options, io)))
   return program
 }
+
+const FEES_EXAMPLE = `
+Fees are JSON, amounts whole numbers in the smallest unit of the currency:
+  { "title": "Fees 2026", "currency": "EUR", "from": "2026-01-01", "fees": [
+    { "id": "review", "title": "Review", "cents": 5500, "coverage": "covered",
+      "charged": { "kind": "examination", "stages": ["review", "washout"] } },
+    { "id": "length", "title": "Length measurement", "cents": 4000, "coverage": "not-covered",
+      "charged": { "kind": "measure", "measure": "axial-length" } },
+    { "id": "bottle", "title": "Bottle", "cents": 3200, "coverage": "not-covered",
+      "charged": { "kind": "bottle" } } ] }`
 
 const COURSE_FILE = 'course file, or "-" for stdin'
 
@@ -162,6 +198,14 @@ function date(text: string): CalendarDate {
 function number(text: string): number {
   const value = Number(text)
   if (text.trim() === "" || !Number.isFinite(value)) throw new InvalidArgumentError("It must be a number.")
+  return value
+}
+
+function months(text: string): number {
+  const value = number(text)
+  if (!Number.isInteger(value) || value < 1 || value > 120) {
+    throw new InvalidArgumentError("It must be a whole number from 1 to 120.")
+  }
   return value
 }
 

@@ -174,6 +174,30 @@ describe("lengthwise due", () => {
     expect(json(result).duties.length).toBeLessThan(5)
   })
 
+  it("follows the protocol that fits the treatment, and the one a child names before it", async () => {
+    const course = {
+      lengthwise: 1,
+      child: { born: "2016-05-02", sex: "female" },
+      visits: [{ date: "2026-01-10" }],
+      treatments: [{ kind: "orthokeratology", from: "2026-01-10" }],
+    }
+    const followed = async (protocol?: string) => {
+      const child = { ...course.child, ...(protocol && { protocol }) }
+      return json(
+        await commandLine(["due", "c.json", ...asOf, "--json"], {
+          files: { "c.json": { ...course, child } },
+        }),
+      )
+    }
+    expect((await followed()).protocol.id).toBe("optical")
+    expect((await followed("step-down")).protocol.id).toBe("step-down")
+    const unknown = await followed("gold")
+    expect(unknown.protocol.id).toBe("optical")
+    expect(unknown.checks).toContainEqual(
+      expect.objectContaining({ kind: "unknown-protocol", path: "child.protocol" }),
+    )
+  })
+
   it("tells every fault of a protocol", async () => {
     const own = { ...standardProtocol, title: "", longestPauseDays: -1 }
     const result = await commandLine([...due, "--protocol", "own.json", "--json"], {
@@ -252,5 +276,55 @@ describe("lengthwise schema", () => {
   it("prints the published schema", async () => {
     const published = readFileSync(new URL("../../docs/course-file.schema.json", import.meta.url), "utf8")
     expect(json(await commandLine(["schema"]))).toEqual(JSON.parse(published))
+  })
+})
+
+describe("lengthwise protocol", () => {
+  it("lists the protocols that ship, each saying where its intervals come from", async () => {
+    const { protocols } = json(await commandLine(["protocol", "list", "--json"]))
+    expect(protocols.map(({ id }: { id: string }) => id)).toEqual([
+      "standard",
+      "optical",
+      "watchful",
+      "step-down",
+    ])
+    for (const { source } of protocols) expect(source).toMatch(/^common practice, no source/)
+  })
+
+  it("shows one as the file a practice starts its own from, and that file is without fault", async () => {
+    const shown = await commandLine(["protocol", "show", "optical", "--json"])
+    const checked = await commandLine(["protocol", "check", "own.json", "--json"], {
+      files: { "own.json": shown.stdout },
+    })
+    expect(checked.code).toBe(0)
+    expect(json(checked)).toMatchObject({ id: "optical", problems: [] })
+  })
+
+  it("shows one in words", async () => {
+    const { stdout } = await commandLine(["protocol", "show", "optical"])
+    expect(stdout).toContain("1-week check: 7 days after the start, from 3 days before to 7 days after.")
+  })
+
+  it("names the protocols there are when it knows none of that id", async () => {
+    const result = await commandLine(["protocol", "show", "gold", "--json"])
+    expect(result.code).toBe(1)
+    expect(json(result).problems[0].allowed).toBe("one of standard, optical, watchful, step-down")
+  })
+
+  it("tells a step before its anchor and an id used twice, each with path and value", async () => {
+    const [baseline, check, ...others] = standardProtocol.steps
+    const steps = [baseline, { ...check, offsetMonths: -1, id: "baseline" }, ...others]
+    const result = await commandLine(["protocol", "check", "own.json", "--json"], {
+      files: { "own.json": { ...standardProtocol, steps } },
+    })
+    expect(result.code).toBe(1)
+    expect(json(result).problems).toMatchObject([
+      { path: "steps[1].offsetMonths", value: -1, allowed: "a whole number of months from 0 to 240" },
+      { path: "steps[1].id", value: "baseline", allowed: "unlike every other id (steps[0] has it)" },
+    ])
+  })
+
+  it("takes any other action as a slip of usage", async () => {
+    expect((await commandLine(["protocol", "invent"])).code).toBe(2)
   })
 })

@@ -1,8 +1,10 @@
 import { assess } from "../../engine/assess.js"
 import type { Assessment, Duty } from "../../engine/assessment.js"
 import type { CalendarDate, Course } from "../../engine/course.js"
+import { noRules } from "../../engine/practice-rules.js"
+import { protocolFor } from "../../engine/protocol/choose-protocol.js"
 import { duties, nextDuty } from "../../engine/protocol/duties.js"
-import { standardProtocol } from "../../engine/protocol/standard.js"
+import type { Protocol } from "../../engine/protocol/protocol.js"
 import { defaultSettings } from "../../engine/settings.js"
 import { dutiesWhy } from "../../engine/why/duties.js"
 import { findingWhy } from "../../engine/why/finding.js"
@@ -29,11 +31,12 @@ export async function run(args: AssessArguments, io: Io): Promise<ExitCode> {
   const input = await courseInput(args, io)
   if ("problems" in input) return toldProblems(input.problems, { io, json })
   const { course, asOf, notes, inFile } = input
-  const found = assess({ course, asOf, evidence })
+  const protocol = protocolFor({ course, today: asOf, rules: noRules })
+  const found = assess({ course, asOf, evidence, protocol })
   const assessment = { ...found, checks: [...notes, ...found.checks.map(inFile)] }
-  const owed = duties({ course, protocol: standardProtocol, today: asOf })
+  const owed = duties({ course, protocol, today: asOf })
   const next = nextDuty(owed)
-  const why = args.why ? await whys({ course, assessment, owed }) : undefined
+  const why = args.why ? await whys({ course, assessment, owed, protocol }) : undefined
   if (json) return toldJson({ ...assessment, nextDuty: next, ...(why && { why }) }, io)
   io.out(assessmentText({ child: course.child, assessment, next }))
   if (why) io.out(why.map(whyText).join(""))
@@ -45,10 +48,12 @@ async function whys({
   course,
   assessment,
   owed,
+  protocol,
 }: {
   readonly course: Course
   readonly assessment: Assessment
   readonly owed: readonly Duty[]
+  readonly protocol: Protocol
 }): Promise<readonly Why[]> {
   const sourceOf = await sourceRegister()
   const assessed = { course, assessment, evidence, settings: defaultSettings, sourceOf }
@@ -56,6 +61,6 @@ async function whys({
     growthWhy(assessed),
     findingWhy(assessed),
     eyesPositionWhy(assessed),
-    dutiesWhy({ duties: owed, protocol: standardProtocol, asOf: assessment.asOf }),
+    dutiesWhy({ duties: owed, protocol, asOf: assessment.asOf }),
   ]
 }

@@ -1,16 +1,15 @@
-import type { Duty } from "../../engine/assessment.js"
-import type { CalendarDate } from "../../engine/course.js"
-import type { Problem } from "../../engine/problem.js"
+import type { Check, Duty } from "../../engine/assessment.js"
+import type { CalendarDate, Course } from "../../engine/course.js"
+import { noRules } from "../../engine/practice-rules.js"
+import { protocolFor } from "../../engine/protocol/choose-protocol.js"
 import { duties } from "../../engine/protocol/duties.js"
 import type { Protocol } from "../../engine/protocol/protocol.js"
-import { protocolProblems } from "../../engine/protocol/protocol-problems.js"
-import { standardProtocol } from "../../engine/protocol/standard.js"
 import { dutiesWhy } from "../../engine/why/duties.js"
 import { sentence } from "../../engine/words.js"
-import { WHOLE_FILE } from "../../interop/course/problem.js"
 import { courseInput } from "../course-input.js"
 import { dutyText } from "../duty-text.js"
 import type { ExitCode, Io } from "../io.js"
+import { protocolInput } from "../protocol-input.js"
 import { toldJson, toldProblems } from "../told.js"
 import { whyText } from "../why-text.js"
 import { dateInWords, paragraph, section } from "../words.js"
@@ -23,18 +22,20 @@ export interface DueArguments {
   readonly why?: boolean | undefined
 }
 
-/** What is owed to the child as of a day, by the standard protocol or by a practice's own. */
+/** What is owed to the child as of a day, by the protocol that fits it or by a practice's own. */
 export async function run(args: DueArguments, io: Io): Promise<ExitCode> {
   const { json = false } = args
   const input = await courseInput(args, io)
-  const chosen = await protocolOf(args.protocol, io)
+  const own = args.protocol === undefined ? null : await protocolInput(args.protocol, io)
   const problems = [
     ...("problems" in input ? input.problems : []),
-    ...("problems" in chosen ? chosen.problems : []),
+    ...(own && "problems" in own ? own.problems : []),
   ]
-  if ("problems" in input || "problems" in chosen) return toldProblems(problems, { io, json })
-  const { course, asOf, notes } = input
-  const { protocol } = chosen
+  if ("problems" in input || (own && "problems" in own)) return toldProblems(problems, { io, json })
+  const { course, asOf } = input
+  const followed = protocolFor({ course, today: asOf, rules: noRules })
+  const protocol = own?.protocol ?? followed
+  const notes = [...input.notes, ...(own ? [] : unknownProtocol(course, followed))]
   const owed = duties({ course, protocol, today: asOf })
   const why = args.why ? dutiesWhy({ duties: owed, protocol, asOf }) : undefined
   if (json) {
@@ -55,34 +56,12 @@ export async function run(args: DueArguments, io: Io): Promise<ExitCode> {
   return 0
 }
 
-async function protocolOf(
-  file: string | undefined,
-  io: Io,
-): Promise<{ readonly protocol: Protocol } | { readonly problems: readonly Problem[] }> {
-  if (file === undefined) return { protocol: standardProtocol }
-  const source = await io.read(file)
-  if ("problem" in source) return { problems: [inProtocol(source.problem)] }
-  let value: unknown
-  try {
-    value = JSON.parse(source.text)
-  } catch (cause) {
-    const words = cause instanceof Error ? cause.message : String(cause)
-    const message = `The protocol ${file} is not JSON: ${words}.`
-    return {
-      problems: [inProtocol({ path: WHOLE_FILE, value: null, allowed: "a protocol in JSON", message })],
-    }
-  }
-  const problems = protocolProblems(value)
-  if (problems.length > 0) return { problems: problems.map(inProtocol) }
-  return { protocol: value as Protocol }
+/** A name that no protocol has is said, since the duties then follow another one. */
+function unknownProtocol({ child }: Course, followed: Protocol): readonly Check[] {
+  if (child.protocol === undefined || child.protocol === followed.id) return []
+  const why = `no protocol that ships is called ${child.protocol}, so the one that fits the treatment is followed`
+  return [{ kind: "unknown-protocol", path: "child.protocol", why }]
 }
-
-// Two files are read, so the sentence of each fault says which of them it is in.
-const inProtocol = (fault: Problem): Problem => ({
-  ...fault,
-  path: fault.path === "" ? WHOLE_FILE : fault.path,
-  message: `Protocol: ${fault.message}`,
-})
 
 const STATES: readonly (readonly [state: Duty["state"], heading: string])[] = [
   ["overdue", "Overdue"],
