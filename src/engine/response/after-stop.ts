@@ -47,7 +47,7 @@ export function afterStop(study: Study, doubt: string | null): AfterStop | null 
     return { ...open, ...grown, why }
   }
   const ratio = Math.exp(logRatio(study, { effect, stopAge, treatment: stopped.treatment }))
-  return { likelihoodRatio: ratio, ...grown, ...verdict(study, ratio, effect) }
+  return { likelihoodRatio: ratio, ...grown, ...verdict(study, { ratio, effect, since }) }
 }
 
 /** The treatment that ended last, when all that began have ended. */
@@ -71,7 +71,13 @@ const isOf = ({ of, concentrationPercent }: ReboundEffect, treatment: Treatment)
   (of === "atropine") === (treatment.kind === "atropine") &&
   (concentrationPercent === null || concentrationPercent === treatment.concentrationPercent)
 
-function growthSince(study: Study, stopAge: number) {
+interface Since {
+  readonly growthMm: number
+  readonly naturalMm: number
+  readonly detectableMm: number
+}
+
+function growthSince(study: Study, stopAge: number): Since | null {
   const after = study.lengths.filter((figure) => figure.ageYears > stopAge)
   const last = after.at(-1)
   if (!last || study.model.originAge >= last.ageYears) return null
@@ -142,22 +148,23 @@ function reboundColumn(
   }
 }
 
-function verdict(study: Study, ratio: number, effect: ReboundEffect): Pick<AfterStop, "state" | "why"> {
-  const { upper, lower } = waldLimits(study.settings)
+function verdict(
+  { settings }: Study,
+  { ratio, effect, since }: { readonly ratio: number; readonly effect: ReboundEffect; readonly since: Since },
+): Pick<AfterStop, "state" | "why"> {
+  const { upper, lower } = waldLimits(settings)
+  const seen = `${since.growthMm.toFixed(2)} mm since the stop, natural growth ${since.naturalMm.toFixed(2)} mm: `
   const asked =
-    `${effect.extraMm.toFixed(2)} mm above natural growth in the ${effect.overMonths} months after the stop, as was reported` +
-    (effect.against === null ? "" : ` (${effect.against})`)
-  if (ratio >= upper)
-    return { state: "rebound-likely", why: `the lengths are ${odds(ratio)} for a rebound of ${asked}` }
+    `a rebound of ${effect.extraMm.toFixed(2)} mm above natural growth in the ${effect.overMonths} months after the ` +
+    `stop, as was reported${effect.against === null ? "" : ` (but ${effect.against})`}`
+  const times = odds(ratio)
+  if (ratio >= upper) return { state: "rebound-likely", why: `${seen}${times} for ${asked}` }
   if (ratio <= lower)
     return {
       state: "no-rebound-seen",
-      why:
-        `the lengths are ${odds(ratio)} against a rebound of ${asked}; that growth returns from treated to natural ` +
-        "is loss of effect, which is another thing",
+      why: `${seen}${times} against ${asked}; growth that only returns to natural is loss of effect, not rebound`,
     }
-  return {
-    state: "cannot-tell-yet",
-    why: `the lengths fit natural growth and a rebound alike, ${odds(ratio)} ${ratio >= 1 ? "for" : "against"} a rebound of ${asked}`,
-  }
+  const side = ratio >= 1 ? "for" : "against"
+  const wanted = odds(ratio >= 1 ? upper : lower)
+  return { state: "cannot-tell-yet", why: `${seen}${times} ${side} ${asked}; ${wanted} is asked for` }
 }

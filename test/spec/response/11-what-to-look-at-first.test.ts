@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest"
 import type { Visit } from "../../../src/engine/course.js"
-import { asked, courseOf, halfYearly, kindsOf, lengths, refracted, withCycloplegia } from "./child.js"
+import { forecast } from "../../../src/engine/forecast.js"
+import { evidence } from "../../../src/evidence/index.js"
+import { asked, courseOf, drops, halfYearly, kindsOf, lengths, refracted, withCycloplegia } from "./child.js"
 
 const even = halfYearly("2024-06-15", [24, 24.21, 24.41, 24.6, 24.78])
 const replaced = (place: number, visit: Visit) => even.map((one, i) => (i === place ? visit : one))
@@ -123,6 +125,29 @@ describe("A figure that does not fit the child's others", () => {
       const visits = replaced(2, lengths("2025-06-15", leftMm, rightMm))
       expect(asked({ visits, latitude: 51.5 }).checks).toEqual([])
     }
+  })
+})
+
+describe("While a figure is in doubt", () => {
+  const treated = halfYearly("2024-06-15", [24, 24.03, 24.05, 24.07, 24.08])
+  const wrong = treated.map((visit, i) => (i === 2 ? lengths("2025-06-15", 24.9) : visit))
+  const asEntered = (visits: readonly Visit[]) => asked({ visits, treatments: [drops(0.05)], latitude: 51.5 })
+  const wait = "a figure of 2025-06-15 is in doubt: no answer until it has been checked"
+
+  it("the growth is unclear, and the reason names the visit", () => {
+    expect(asEntered(treated).growth.state).not.toBe("unclear")
+    expect(asEntered(wrong).growth).toMatchObject({ state: "unclear", probabilities: null, reasons: [wait] })
+  })
+
+  it("nothing is said for or against the treatment", () => {
+    expect(asEntered(treated).finding.lean).toBe("slowed")
+    expect(asEntered(wrong).finding).toMatchObject({ state: "cannot-tell-yet", lean: null })
+  })
+
+  it("the forecast says so first", () => {
+    const course = courseOf({ visits: wrong, treatments: [drops(0.05)], latitude: 51.5 })
+    const { notes } = forecast({ course, asOf: "2026-06-15", evidence, toAgeYears: 18 })
+    expect(notes[0]).toBe("a figure of 2025-06-15 is in doubt: check it before this forecast is used")
   })
 })
 
