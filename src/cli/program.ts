@@ -103,6 +103,21 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .addOption(asOf())
     .option("--protocol <file>", "a practice's own protocol instead of the one that fits the treatment")
     .addOption(why())
+  verb(
+    "consent",
+    "whether a consent in force covers a treatment, and what there is to read for it",
+    () => import("./commands/consent.js"),
+    withFile,
+  )
+    .argument("<file>", COURSE_FILE)
+    .addOption(
+      new Option("--for <kind>", "treatment asked about")
+        .choices(TREATMENT_KINDS.filter((kind) => kind !== "none"))
+        .makeOptionMandatory(),
+    )
+    .option("--concentration <percent>", "strength of drops, % w/v", number)
+    .option("--text", "the wording that ships, with its figures")
+    .addOption(asOf())
   verb("order", "how a strength of drops is made from stock", () => import("./commands/order.js"))
     .requiredOption("--concentration <percent>", "strength ordered, % w/v", number)
     .requiredOption("--stock <percent>", "strength of the stock, % w/v", number)
@@ -158,7 +173,12 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
   )
     .addArgument(new Argument("<action>", "what to do").choices(["list", "show", "check", "schema"]))
     .argument("[what]", "id of the protocol to show, or protocol file to check")
-  verb("schema", "the JSON Schema of the course file", () => import("./commands/schema.js"))
+  verb(
+    "schema",
+    "the JSON Schema of the course file, or of the fees",
+    () => import("./commands/schema.js"),
+    (command) => ({ of: command.args[0], ...command.opts() }),
+  ).addArgument(new Argument("[of]", "which file").choices(["course-file", "fees"]))
   program
     .command("serve")
     .description("start the server on a data folder, which is made if absent")

@@ -1,6 +1,7 @@
 import { addMonths } from "../calendar.js"
 import type { CalendarDate, Course, Treatment, TreatmentChoice } from "../course.js"
 import type { Coverage, Fee, FeeOccasion, FeeSchedule, PracticeRules } from "../practice-rules.js"
+import { protocolFor } from "../protocol/choose-protocol.js"
 import { chosen } from "../protocol/planned-examinations.js"
 import type { Measure, Protocol } from "../protocol/protocol.js"
 import { realTreatments } from "../protocol/treatment-course.js"
@@ -21,8 +22,10 @@ export interface CostPlanInput {
    * The course as it is recorded, with everything in use, when absent.
    */
   readonly treatment?: TreatmentChoice | null | undefined
-  readonly rules: Pick<PracticeRules, "feeSchedules" | "pharmacies">
-  readonly protocol: Protocol
+  readonly rules: Pick<PracticeRules, "feeSchedules" | "pharmacies"> &
+    Partial<Pick<PracticeRules, "protocols">>
+  /** The one that fits the option when absent. */
+  readonly protocol?: Protocol | undefined
   readonly today: CalendarDate
   readonly months?: number | undefined
 }
@@ -69,7 +72,7 @@ export type CostPlanAnswer = CostPlan | { readonly kind: "refused"; readonly why
  * costPlan({ course, treatment: { kind: "atropine", concentrationPercent: 0.05 }, rules, protocol, today: "2026-01-10" })
  */
 export function costPlan(input: CostPlanInput): CostPlanAnswer {
-  const { today, protocol, rules, months = PLAN_MONTHS } = input
+  const { today, rules, months = PLAN_MONTHS } = input
   if (!Number.isInteger(months) || months < 1)
     throw new RangeError(`months must be a whole number from 1: ${months}`)
   const until = addMonths(today, months)
@@ -79,6 +82,7 @@ export function costPlan(input: CostPlanInput): CostPlanAnswer {
 
   const { treatment } = input
   const course = treatment === undefined ? input.course : chosen({ course: input.course, treatment, today })
+  const protocol = input.protocol ?? protocolFor({ course, today, rules: { protocols: [], ...rules } })
   const { visits, decidedStop } = plannedVisits({ course, protocol, today, until, months })
   const ending = decidedStop !== null && decidedStop < until ? decidedStop : until
   const used = usedTogether(course, { today, ending })

@@ -2,6 +2,10 @@ import type { CalendarDate } from "../course.js"
 import type { CostLine, CostPlan } from "./cost-plan.js"
 import { type CoverageTotals, nothingYet, withAmount } from "./coverage.js"
 
+/** What a row is for: "6 bottles of atropine 0.05 %". */
+export const rowInWords = ({ what, count }: Pick<CostRow, "what" | "count">): string =>
+  count === 1 ? what : what.replace(/^bottle/, `${count} bottles`)
+
 export interface CostRow extends Pick<CostLine, "kind" | "what" | "cents" | "coverage"> {
   readonly from: CalendarDate
   /** The last of several days; the same as `from` for a single one. */
