@@ -54,7 +54,7 @@ export interface Choices {
   readonly assumptions: readonly string[]
 }
 
-export interface ChoiceOption extends Pick<Option, "id" | "kind" | "name" | "parts"> {
+export interface ChoiceOption extends Pick<Option, "id" | "kind" | "name" | "parts" | "effect"> {
   readonly figures: OptionFigures | { readonly refused: string }
   /** Null for no treatment, and where no trial was read. */
   readonly strength: EvidenceStrength | null
@@ -116,6 +116,7 @@ export function choices(input: ChoicesInput): Choices {
       kind,
       name,
       parts,
+      effect,
       figures,
       strength: effect === null ? null : evidenceStrength(effect, rows),
       unwanted: unwantedEffects(parts, treatmentEvidence.adverseEffects),

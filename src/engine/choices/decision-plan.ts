@@ -2,6 +2,7 @@ import type { CalendarDate, DecisionKind, Treatment, TreatmentChoice } from "../
 import type { Problem } from "../problem.js"
 import { isInUse } from "../protocol/treatment-course.js"
 import { treatmentName } from "../treatment-name.js"
+import { changesNothing, endsTreatment, namesTreatment } from "./decision-words.js"
 
 /** A treatment entry as it stands in a record. */
 export interface RecordedTreatment {
@@ -27,11 +28,6 @@ export interface DecisionPlan {
   readonly starts: readonly Treatment[]
 }
 
-/** Decisions that leave the treatments as they are. */
-const CHANGES_NOTHING: readonly DecisionKind[] = ["continue", "refer", "decline"]
-const STARTS: readonly DecisionKind[] = ["start", "restart", "add", "switch", "change-strength"]
-const ENDS: readonly DecisionKind[] = ["stop", "switch", "change-strength", "taper"]
-
 /**
  * What a decision implies for the treatments, or everything that speaks against it, each at its field.
  *
@@ -48,13 +44,13 @@ export function decisionPlan(
   recorded: readonly RecordedTreatment[],
 ): DecisionPlan | { readonly problems: readonly Problem[] } {
   const { kind, treatments, from } = request
-  if (CHANGES_NOTHING.includes(kind)) return { ends: [], starts: [] }
+  if (changesNothing(kind)) return { ends: [], starts: [] }
   const running = recorded.filter(({ treatment }) => treatment.kind !== "none" && isInUse(treatment, from))
   if (kind === "discharge") return discharged(recorded, running, from)
-  const ended = ENDS.includes(kind) ? endedOf(request, running) : { ends: [] }
+  const ended = endsTreatment(kind) ? endedOf(request, running) : { ends: [] }
   const problems = [
     ...("problems" in ended ? ended.problems : []),
-    ...(STARTS.includes(kind) ? startProblems(request, { running, recorded }) : []),
+    ...(namesTreatment(kind) ? startProblems(request, { running, recorded }) : []),
     ...(kind === "taper" ? taperProblems(request) : []),
   ]
   if (problems.length > 0 || "problems" in ended) return { problems }
@@ -68,9 +64,7 @@ export function decisionPlan(
       starts: ends.map(({ treatment }) => ({ ...treatment, from, nightsPerWeek: request.nightsPerWeek })),
     }
   }
-  const starts = STARTS.includes(kind)
-    ? treatments.map((treatment) => ({ ...treatment, from, ...inEye }))
-    : []
+  const starts = namesTreatment(kind) ? treatments.map((treatment) => ({ ...treatment, from, ...inEye })) : []
   return { ends, starts }
 }
 

@@ -18,7 +18,9 @@ export interface ChildPart {
 }
 
 /** The parts of a child's page beside the course itself, by their place in the address, in the order of the menu. Each is loaded when it is opened. */
-export const CHILD_PARTS: Readonly<Record<string, ChildPart>> = {}
+export const CHILD_PARTS: Readonly<Record<string, ChildPart>> = {
+  choices: part("Choices", () => import("../choices/choices-part.js").then((module) => module.ChoicesPart)),
+}
 
 /** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */
 export function part(title: string, load: () => Promise<ComponentType<ChildPartProps>>): ChildPart {

@@ -25,3 +25,30 @@ export function RunningChoice(props: {
     </Field>
   )
 }
+
+/** As above where several may end at once; nothing is ticked in advance. */
+export function RunningChoices(props: {
+  readonly legend: string
+  readonly running: ReturnType<typeof runningTreatments>
+  readonly chosen: readonly string[]
+  readonly onChange: (entryIds: readonly string[]) => void
+  readonly fault: string | undefined
+}) {
+  const { legend, running, chosen, onChange, fault } = props
+  const toggle = (entryId: string) =>
+    onChange(chosen.includes(entryId) ? chosen.filter((one) => one !== entryId) : [...chosen, entryId])
+  return (
+    <fieldset className="field">
+      <legend>{legend}</legend>
+      <div className="choices">
+        {running.map(({ treatment, entryId }) => (
+          <label key={entryId}>
+            <input type="checkbox" checked={chosen.includes(entryId)} onChange={() => toggle(entryId)} />
+            {capitalised(treatmentName(treatment))}, since {dateWords(treatment.from)}
+          </label>
+        ))}
+      </div>
+      {fault && <p className="field-fault">{fault}</p>}
+    </fieldset>
+  )
+}

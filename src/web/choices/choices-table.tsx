@@ -1,0 +1,83 @@
+import type { ChoiceOption } from "../../engine/choices/choices.js"
+import type { ChoicesRow } from "../../engine/choices/choices-table.js"
+import { capitalised, inWords } from "../format.js"
+
+/** Longer cells are opened when they are asked for, so that the figures stay side by side. */
+const LONGEST_CELL = 90
+
+/** Rows are figures, columns options. The first column stays in view while the rest scrolls. */
+export function ChoicesTable({
+  options,
+  rows,
+}: {
+  readonly options: readonly ChoiceOption[]
+  readonly rows: readonly ChoicesRow[]
+}) {
+  if (options.length === 0) return <p>No option is shown.</p>
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it
+    <section className="scroll" tabIndex={0} aria-label="Options side by side, scrolls sideways">
+      <table className="data options">
+        <thead>
+          <tr>
+            <td />
+            {options.map(({ id, name }) => (
+              <th key={id} scope="col">
+                {capitalised(name)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ id, label, note, cells }) => (
+            <tr key={id}>
+              <th scope="row">
+                {label}
+                {note !== null && <span className="soft small">{note}</span>}
+              </th>
+              {options.map((option, index) => (
+                <td key={option.id}>
+                  <Cell lines={cells[index] ?? []} />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  )
+}
+
+function Cell({ lines }: { readonly lines: readonly string[] }) {
+  const [first = "", ...others] = lines.map((line) => capitalised(inWords(line)))
+  const isLong = lines.join(" ").length > LONGEST_CELL
+  if (isLong && others.length === 0) {
+    const cut = first.search(/[;:] /)
+    const head = cut > 0 ? first.slice(0, cut) : `${first.slice(0, LONGEST_CELL)} …`
+    return (
+      <details>
+        <summary>{head}</summary>
+        {cut > 0 ? capitalised(first.slice(cut + 2)) : first}
+      </details>
+    )
+  }
+  if (isLong) {
+    return (
+      <details>
+        <summary>{lines.length} notes</summary>
+        <ul>
+          {[first, ...others].map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </details>
+    )
+  }
+  return (
+    <>
+      {[first, ...others].map((line) => (
+        <span key={line}>{line}</span>
+      ))}
+    </>
+  )
+}

@@ -1,0 +1,47 @@
+import { capitalised, sentence } from "../format.js"
+import type { CourseReading } from "../reading.js"
+import { dutyTiming, findingInWords, findingSentence, growthInWords, growthSentence } from "../words.js"
+
+/** Which decision is owed by the protocol, and what the measurements say at this moment. */
+export function DecisionOwed({ reading }: { readonly reading: CourseReading }) {
+  const { duties, today, assessment, course } = reading
+  const owed = duties.filter(
+    ({ kind, state }) => kind === "decision" && (state === "open" || state === "overdue"),
+  )
+  const next = duties.find(({ kind, state }) => kind === "decision" && state === "upcoming")
+  const { growth, finding } = assessment
+  const grown = growthSentence(growth, course.child.sex) ?? growth.reasons.map(sentence).join(" ")
+  return (
+    <section className="card answer" aria-labelledby="decision-owed">
+      <h2 id="decision-owed">Decision owed</h2>
+      {owed.length === 0 && (
+        <p className="middle">
+          {next ? `None now; next: ${next.step}, ${dutyTiming(next, today)}` : "None now"}
+        </p>
+      )}
+      {owed.map((duty) => (
+        <div key={`${duty.step} ${duty.due}`}>
+          <p className="middle">{capitalised(duty.step)}</p>
+          <p className={duty.state === "overdue" ? "late" : undefined}>
+            {capitalised(dutyTiming(duty, today))}.
+          </p>
+          {duty.needs.length > 0 && <p className="small">{sentence(duty.needs.join(", "))}</p>}
+        </div>
+      ))}
+      <dl className="why-now">
+        <div>
+          <dt>Growth</dt>
+          <dd>
+            <b>{growthInWords(growth.state)}.</b> {grown}
+          </dd>
+        </div>
+        <div>
+          <dt>Treatment</dt>
+          <dd>
+            <b>{findingInWords(finding.state)}.</b> {findingSentence(finding)}
+          </dd>
+        </div>
+      </dl>
+    </section>
+  )
+}
