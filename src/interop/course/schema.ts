@@ -198,7 +198,9 @@ const consent = object({
   covers: required(
     object({
       kind: required(oneOf(TREATMENT_KINDS), { title: "Kind", description: "Treatment agreed to." }),
-      concentrationPercent: strength("Strength agreed to, for drops: exactly this one is covered. Without it no strength is."),
+      concentrationPercent: strength(
+        "Strength agreed to, for drops: exactly this one is covered. Without it no strength is.",
+      ),
     }),
     { title: "Covers", description: "What was agreed to." },
   ),
