@@ -213,3 +213,58 @@ describe("a signed consent", () => {
     expect(answer.json().course.consents).toEqual([fields])
   })
 })
+
+describe("a wording of the practice", () => {
+  const wording = {
+    id: "drops",
+    version: "2025-12",
+    from: "2025-12-01",
+    language: "en",
+    title: "Consent to {treatment}",
+    sections: [{ heading: "In figures", text: "{benefit}" }],
+    isMaterial: true,
+  }
+  const record = (body: object) => t.ask("POST", "/api/rules/wording", { body: { body } })
+
+  it("is recorded, and in force with the rules", async () => {
+    expect((await record(wording)).statusCode).toBe(201)
+    expect((await t.ask("GET", "/api/practice")).json().rules.consentWordings).toContainEqual(wording)
+  })
+
+  it("needs a version that was never used, not even by the wording that ships", async () => {
+    expect(faults(await record(wording))).toEqual(["body.version: a version that has not been used before"])
+    expect(faults(await record({ ...wording, version: "1" }))).toEqual([
+      "body.version: a version that has not been used before",
+    ])
+  })
+
+  it("is recorded once when the same request comes twice", async () => {
+    const sent = { id: crypto.randomUUID(), body: { ...wording, version: "twice" } }
+    await t.ask("POST", "/api/rules/wording", { body: sent })
+    expect((await t.ask("POST", "/api/rules/wording", { body: sent })).statusCode).toBe(201)
+  })
+
+  it("is refused with a name that nothing is known for, or for something that is not consented to", async () => {
+    const sections = [{ heading: "In figures", text: "{benefits} and {cost}" }]
+    const answer = await record({ ...wording, id: "lunch", version: "3", sections })
+    expect(problemsOf(answer).map(({ path, value }) => [path, value])).toEqual([
+      ["body.id", "lunch"],
+      ["body.sections", "{benefits}"],
+    ])
+  })
+
+  it("that is material makes a duty to consent again", async () => {
+    const consent = { ...plain, date: "2025-11-01", wording: { id: "drops", version: "1" } }
+    await post("treatments", { from: "2025-11-02", kind: "atropine", concentrationPercent: 0.05 })
+    await post("consents", consent)
+    t.moveTo("2025-12-02")
+    const { children } = (await t.ask("GET", "/api/children")).json()
+    t.moveTo(TODAY)
+    const child = children.find(({ id }: { id: string }) => childUrl.endsWith(id))
+    expect(child.nextDuty).toEqual({
+      step: "consent to atropine 0.05 % again",
+      due: "2025-12-01",
+      state: "overdue",
+    })
+  })
+})

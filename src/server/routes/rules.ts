@@ -1,5 +1,6 @@
 import type { FastifyInstance } from "fastify"
-import type { FeeSchedule } from "../../engine/practice-rules.js"
+import { wordingProblems } from "../../engine/consent/wording-problems.js"
+import type { ConsentWording, FeeSchedule } from "../../engine/practice-rules.js"
 import { protocolProblems } from "../../engine/protocol/protocol-problems.js"
 import { pathText, problem } from "../../interop/course/problem.js"
 import type { Draft, Entry, PaperKind } from "../../record/index.js"
@@ -26,6 +27,13 @@ export function rulesRoutes(app: FastifyInstance, context: Context): void {
             record,
             without: [supersedes, id],
           })
+          if (problems.length > 0) throw new Refusal(422, problems.map(inBody))
+        }
+        if (kind === "wording") {
+          const others = (await record.papers())
+            .filter((entry) => entry.kind === "wording" && entry.id !== id)
+            .map((entry) => entry.body as ConsentWording)
+          const problems = wordingProblems(paper as ConsentWording, { others })
           if (problems.length > 0) throw new Refusal(422, problems.map(inBody))
         }
         const drafted = {
