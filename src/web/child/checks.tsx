@@ -1,26 +1,43 @@
 import { Link } from "@tanstack/react-router"
-import type { Check, Concern } from "../../engine/assessment.js"
+import type { Check } from "../../engine/assessment.js"
+import { openConcerns } from "../../engine/safety/open-concerns.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { capitalised, kindInWords, sentence } from "../format.js"
+import type { CourseReading } from "../reading.js"
 
 /** Kinds of check that put an entered figure in doubt; the others say what was missing or left out. */
 const DOUBTS: readonly string[] = ["eyes-exchanged", "implausible-change", "sign-changed"]
 
 export const isDoubt = (check: Check): boolean => DOUBTS.includes(check.kind)
 
-/** Side effects and red flags, above everything else on the page. */
-export function ConcernList({ concerns }: { readonly concerns: readonly Concern[] }) {
-  if (concerns.length === 0) return null
+/** What is open about the child's safety, red flags first, above everything else on the page. */
+export function ConcernList({
+  childId,
+  reading,
+}: {
+  readonly childId: string
+  readonly reading: CourseReading
+}) {
+  const { course, today, protocol, rules } = reading
+  const open = openConcerns({ course, today, protocol, switches: rules.examinationSwitches })
+  if (open.length === 0) return null
   return (
     <section className="banner" aria-labelledby="concerns">
-      <h2 id="concerns">{concerns.length === 1 ? "Concern" : "Concerns"} for the clinician</h2>
+      <h2 id="concerns">{open.length === 1 ? "Concern" : "Concerns"} for the clinician</h2>
       <ul>
-        {concerns.map(({ kind, why }) => (
-          <li key={`${kind} ${why}`}>
-            <b>{capitalised(kindInWords(kind))}.</b> {sentence(why)}
+        {open.map(({ kind, what, owner, isRedFlag }) => (
+          <li key={`${kind} ${what}`}>
+            <b>{isRedFlag ? "Red flag, care on the same day" : capitalised(kindInWords(kind))}.</b>{" "}
+            {sentence(what)} {owner && <span className="soft">Looked after by {owner}.</span>}
           </li>
         ))}
       </ul>
+      <p className="small">
+        <Link to="/children/$childId/$part" params={{ childId, part: "safety" }}>
+          {open.some(({ recorded }) => recorded === null) ? "Take up or close" : "Look after or close"} under
+          Safety
+        </Link>
+      </p>
     </section>
   )
 }

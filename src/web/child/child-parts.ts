@@ -19,6 +19,7 @@ export interface ChildPart {
 
 /** The parts of a child's page beside the course itself, by their place in the address, in the order of the menu. Each is loaded when it is opened. */
 export const CHILD_PARTS: Readonly<Record<string, ChildPart>> = {
+  safety: part("Safety", () => import("../safety/safety-part.js").then((module) => module.SafetyPart)),
   choices: part("Choices", () => import("../choices/choices-part.js").then((module) => module.ChoicesPart)),
 }
 

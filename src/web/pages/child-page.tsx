@@ -60,7 +60,7 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
         {practice.name}, as of {dateWords(reading.today)}
       </p>
       <div role="status">{message && <p className="notice">{message}</p>}</div>
-      <ConcernList concerns={reading.assessment.concerns} />
+      <ConcernList childId={view.child.id} reading={reading} />
       <CheckList view={view} checks={reading.assessment.checks} show="doubts" />
       <div className="with-aside">
         <FigureSection view={view} reading={reading} />

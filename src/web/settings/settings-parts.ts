@@ -16,7 +16,11 @@ export interface SettingsPart {
 }
 
 /** The parts of the settings by their place in the address, in the order of the menu. */
-export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {}
+export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
+  contacts: settingsPart("Contacts", () =>
+    import("./contacts-part.js").then((module) => module.ContactsPart),
+  ),
+}
 
 /** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */
 export function settingsPart(

@@ -1,0 +1,91 @@
+import { useMemo } from "react"
+import { comfortFigure } from "../../chart/comfort-figure.js"
+import { dateWords, fixed } from "../../chart/words.js"
+import { EYES } from "../../engine/course.js"
+import { type ComfortLine, comfortCourse } from "../../engine/safety/comfort-course.js"
+import { SWITCHED_RULES } from "../../engine/safety/switched-concerns.js"
+import { signed } from "../format.js"
+import { Drawing } from "../parts/drawing.js"
+import type { CourseReading } from "../reading.js"
+
+/** Pupil, accommodation, acuity and pressure against the child's own values before the drops. */
+export function ComfortSection({ reading }: { readonly reading: CourseReading }) {
+  const { course, today, protocol, rules } = reading
+  const comfort = useMemo(() => comfortCourse({ course, today, protocol }), [course, today, protocol])
+  const svg = useMemo(() => comfortFigure(comfort, { width: 720 }), [comfort])
+  const off = SWITCHED_RULES.filter(({ duty }) => rules.examinationSwitches[duty] !== true)
+  return (
+    <section className="card" aria-labelledby="comfort">
+      <h2 id="comfort">Against the child’s own values before the drops</h2>
+      {comfort.lines.length === 0 ? (
+        <p>No pupil, accommodation, acuity or pressure is recorded yet.</p>
+      ) : (
+        <>
+          {comfort.begun === null && <p>No drops were begun: there is nothing to compare with yet.</p>}
+          {svg && <Drawing svg={svg} className="comfort-figure" />}
+          <ComfortTable lines={comfort.lines} />
+          <p className="soft small">
+            In brackets the change against the last value before the drops, for the same eye; accommodation
+            within one stated method only. The light a pupil was measured in is not recorded: daylight is
+            compared with daylight.
+          </p>
+        </>
+      )}
+      {off.length > 0 && (
+        <details>
+          <summary className="small">Not watched here: {off.map(({ what }) => what).join("; ")}</summary>
+          <ul className="offers">
+            {off.map(({ duty, what, figure, why }) => (
+              <li key={duty}>
+                {duty}, {what}: {figure}. Off until the practice turns it on in its settings: {why}.
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  )
+}
+
+function ComfortTable({ lines }: { readonly lines: readonly ComfortLine[] }) {
+  const dates = [...new Set(lines.flatMap(({ points }) => points.map(({ date }) => date)))].toSorted()
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it
+    <section className="scroll" tabIndex={0} aria-label="Values by visit">
+      <table className="data">
+        <thead>
+          <tr>
+            <th scope="col">Visit</th>
+            {lines.map(({ measure, title, unit }) => (
+              <th scope="col" key={measure}>
+                {title}, {unit}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {dates.toReversed().map((date) => (
+            <tr key={date}>
+              <th scope="row" className="day">
+                {dateWords(date)}
+              </th>
+              {lines.map((line) => (
+                <td key={line.measure}>{valuesInWords(line, date) || "–"}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  )
+}
+
+/** "right 4.1 (+0.3), left 4.0 (+0.2)" */
+function valuesInWords({ points, digits }: ComfortLine, date: string): string {
+  return EYES.flatMap((eye) => {
+    const point = points.find((candidate) => candidate.date === date && candidate.eye === eye)
+    if (!point) return []
+    const change = point.change === null ? "" : ` (${signed(point.change, digits)})`
+    return [`${eye} ${fixed(point.value, digits)}${change}`]
+  }).join(", ")
+}
