@@ -29,7 +29,13 @@ export function childReading(
 ): ChildReading {
   const protocol = protocolFor({ course, today, rules })
   const assessment = assess({ course, asOf: today, evidence, settings, protocol })
-  const dutiesNow = duties({ course, protocol, today, wordings: rules.consentWordings })
+  const dutiesNow = duties({
+    course,
+    protocol,
+    today,
+    wordings: rules.consentWordings,
+    pharmacies: rules.pharmacies,
+  })
   const inUse = (course.treatments ?? []).filter(({ from, to }) => from <= today && (!to || to > today))
   return {
     summary: {

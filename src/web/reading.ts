@@ -39,7 +39,13 @@ export function readCourse(
     protocol,
     assessment: assess(input),
     forecast: forecast({ ...input, toAgeYears: FORECAST_TO_AGE }),
-    duties: duties({ course, protocol, today, wordings: rules.consentWordings }),
+    duties: duties({
+      course,
+      protocol,
+      today,
+      wordings: rules.consentWordings,
+      pharmacies: rules.pharmacies,
+    }),
   }
 }
 

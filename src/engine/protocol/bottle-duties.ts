@@ -1,16 +1,21 @@
 import type { Duty, DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
+import type { Treatment } from "../course.js"
+import { leadTime } from "../supply/lead-time.js"
 import { treatmentName } from "../treatment-name.js"
-import { dropsInUse, lastDayOfSupply, type Situation } from "./situation.js"
+import { dropsOfEyes, lastDayOfSupply, type Situation } from "./situation.js"
 
 /**
- * The bottle owed to a child on atropine: the first one at this strength, or the next before the last one ends.
- * A bottle ends on its beyond-use date, or the protocol's days after opening where the pharmacy gave none.
+ * The bottle owed to a child on atropine, one for each strength in use: the first one, or the next before the last one
+ * ends, as many days before as the pharmacy takes. A bottle ends on its beyond-use date, or the protocol's days after
+ * opening where the pharmacy gave none.
  */
 export function bottleDuties(situation: Situation): readonly Duty[] {
-  const drops = dropsInUse(situation)
-  if (!drops) return []
-  const { today, protocol } = situation
+  return dropsOfEyes(situation).flatMap((drops) => bottleDuty(situation, drops))
+}
+
+function bottleDuty(situation: Situation, drops: Treatment): readonly Duty[] {
+  const { today, protocol, course, pharmacies } = situation
   const name = treatmentName(drops)
   const last = lastDayOfSupply(situation, drops)
   if (last === undefined) {
@@ -28,7 +33,8 @@ export function bottleDuties(situation: Situation): readonly Duty[] {
   }
   // Nothing more is needed where treatment ends while the last bottle is still good.
   if (drops.to != null && drops.to <= addDays(last, 1)) return []
-  const opens = addDays(last, -protocol.bottleLeadDays)
+  const lead = leadTime({ supplies: course.supplies ?? [], drops, pharmacies, protocol })
+  const opens = addDays(last, -lead.days)
   const state: DutyState = today > last ? "overdue" : today >= opens ? "open" : "upcoming"
   return [
     {

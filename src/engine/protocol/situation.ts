@@ -1,7 +1,7 @@
-import { addDays } from "../calendar.js"
 import { consentInForce } from "../consent/consent-in-force.js"
 import { type CalendarDate, type Course, EYES, type Supply, type Treatment } from "../course.js"
-import type { ConsentWording } from "../practice-rules.js"
+import type { ConsentWording, Pharmacy } from "../practice-rules.js"
+import { lastDayInHand } from "../supply/last-day.js"
 import { treatmentName } from "../treatment-name.js"
 import type { Protocol } from "./protocol.js"
 import { type TimeAway, timesAway } from "./time-away.js"
@@ -15,6 +15,7 @@ export interface Situation {
   readonly current: TreatmentCourse | null
   readonly away: readonly TimeAway[]
   readonly wordings: readonly ConsentWording[]
+  readonly pharmacies: readonly Pharmacy[]
 }
 
 export interface SituationInput {
@@ -23,9 +24,12 @@ export interface SituationInput {
   readonly today: CalendarDate
   /** The practice's consent wordings; without them no consent is asked for again because of its wording. */
   readonly wordings?: readonly ConsentWording[] | undefined
+  /** The practice's pharmacies, for how long a bottle takes; without them the protocol's lead days count. */
+  readonly pharmacies?: readonly Pharmacy[] | undefined
 }
 
-export function situationOn({ course, protocol, today, wordings = [] }: SituationInput): Situation {
+export function situationOn(input: SituationInput): Situation {
+  const { course, protocol, today, wordings = [], pharmacies = [] } = input
   const known: Course = {
     ...course,
     visits: course.visits
@@ -42,6 +46,7 @@ export function situationOn({ course, protocol, today, wordings = [] }: Situatio
     current: currentTreatmentCourse({ course, today, longestPauseDays: protocol.longestPauseDays }),
     away: timesAway({ course, today }),
     wordings,
+    pharmacies,
   }
 }
 
@@ -83,21 +88,8 @@ export function consentTo(
 
 /** Last day covered by the bottles recorded at this strength, or undefined when there are none. */
 export function lastDayOfSupply({ course, protocol }: Situation, drops: Treatment): CalendarDate | undefined {
-  const ends = (course.supplies ?? [])
-    .filter(
-      ({ concentrationPercent }) =>
-        concentrationPercent === undefined ||
-        drops.concentrationPercent === undefined ||
-        concentrationPercent === drops.concentrationPercent,
-    )
-    .map((supply) => {
-      const begins = useBegins(supply)
-      return supply.beyondUse ?? (begins && addDays(begins, protocol.bottleDaysAfterOpening))
-    })
-  return ends
-    .filter((end) => end !== undefined)
-    .toSorted()
-    .at(-1)
+  const { bottleDaysAfterOpening: daysAfterOpening } = protocol
+  return lastDayInHand({ supplies: course.supplies ?? [], drops, daysAfterOpening })
 }
 
 /** What must be in force and is not, in words. */
