@@ -79,15 +79,15 @@ const step = {
       then: {
         required: ["decides"],
         properties: {
-          measures: { maxItems: 0 },
+          measures: { type: "array", maxItems: 0 },
           restartsOnChange: { const: false },
           anchor: { enum: ["start", "restart", "stop"] },
         },
       },
       else: {
         anyOf: [
-          { properties: { measures: { minItems: 1 } } },
-          { properties: { measuresOnAtropine: { minItems: 1 } } },
+          { properties: { measures: { type: "array", minItems: 1 } } },
+          { properties: { measuresOnAtropine: { type: "array", minItems: 1 } } },
         ],
       },
     },
@@ -99,7 +99,7 @@ const step = {
     {
       if: anchorIs("^last-visit"),
       // biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
-      then: { properties: { offsetMonths: { minimum: 1 } } },
+      then: { properties: { offsetMonths: { type: "integer", minimum: 1 } } },
     },
     {
       if: decidesIs("step-down"),
@@ -116,6 +116,7 @@ const step = {
  */
 export const protocolJsonSchema = {
   $schema: "https://json-schema.org/draft/2020-12/schema",
+  $id: "urn:lengthwise:protocol:1",
   title: "Lengthwise protocol",
   description: "What is examined and decided, when, and what must be in force.",
   type: "object",

@@ -43,7 +43,8 @@ export const stepDownProtocol: Protocol = {
     ...[6, 12, 18, 24].map((months) => review("start", months)),
     ...[6, 5, 4, 3, 2, 1].map(stepDown),
     review("start", 30),
-    stopAt(30),
+    // Opens after the last step down, which would else be taken for the answer.
+    { ...stopAt(30), windowDaysBefore: 7 },
     monthCheck("restart"),
     ...[6, 12].map((months) => review("restart", months)),
     stopAfterAnotherYear(),
