@@ -17,6 +17,12 @@ export interface SettingsPart {
 
 /** The parts of the settings by their place in the address, in the order of the menu. */
 export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
+  pharmacies: settingsPart("Pharmacies", () =>
+    import("./pharmacies-part.js").then((module) => module.PharmaciesPart),
+  ),
+  examinations: settingsPart("Examinations", () =>
+    import("./examinations-part.js").then((module) => module.ExaminationsPart),
+  ),
   contacts: settingsPart("Contacts", () =>
     import("./contacts-part.js").then((module) => module.ContactsPart),
   ),

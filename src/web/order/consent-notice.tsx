@@ -1,0 +1,39 @@
+import { Link } from "@tanstack/react-router"
+import type { ConsentState } from "../../engine/consent/consent-in-force.js"
+import { CHILD_PARTS } from "../child/child-parts.js"
+import { inWords, sentence } from "../format.js"
+import { Field } from "../parts/field.js"
+
+/** Whether a consent in force covers the order; where none does, what to do, and the way past it with a reason. */
+export function ConsentNotice(props: {
+  readonly consent: ConsentState
+  readonly childId: string
+  readonly override: string
+  readonly fault: string | undefined
+  readonly onChange: (override: string) => void
+}) {
+  const { consent, childId, override, fault, onChange } = props
+  if (consent.kind === "in-force")
+    return <p className="soft">{inWords(`Consent in force, given on ${consent.consent.date}.`)}</p>
+  return (
+    <div className="order-blocked">
+      <p>
+        <strong>Held back for consent.</strong> {sentence(consent.why)}{" "}
+        {Object.hasOwn(CHILD_PARTS, "consent") && (
+          <Link to="/children/$childId/$part" params={{ childId, part: "consent" }}>
+            To the consent
+          </Link>
+        )}
+      </p>
+      <Field
+        label="Reason to order all the same"
+        note="Kept with the order. Without it the order is not taken."
+        fault={fault}
+      >
+        {(control) => (
+          <input {...control} value={override} onChange={(event) => onChange(event.target.value)} />
+        )}
+      </Field>
+    </div>
+  )
+}

@@ -1,0 +1,120 @@
+import { type FormEvent, useState } from "react"
+import { addDays } from "../../engine/calendar.js"
+import { counted } from "../../engine/words.js"
+import type { ChildView } from "../../server/contract/child.js"
+import type { AmendmentBody, SupplyBody } from "../../server/contract/entry.js"
+import type { PracticeAnswer } from "../../server/contract/practice.js"
+import { newEntryId } from "../entry-id.js"
+import { faultsOf } from "../faults.js"
+import { Dialog } from "../parts/dialog.js"
+import { Field } from "../parts/field.js"
+import { useRecord } from "../queries.js"
+import { pharmacyOf } from "./order-sheet.js"
+import type { RecordedOrder } from "./recorded-orders.js"
+
+type ReceivedField = "received" | "lot" | "dispensed" | "opened" | "beyondUse"
+
+/** The bottles came: the order is closed, and each bottle is entered with its lot. */
+export function ReceiveOrder(props: {
+  readonly order: RecordedOrder
+  readonly view: ChildView
+  readonly practice: PracticeAnswer
+  readonly onClose: () => void
+  readonly onDone: (message: string) => void
+}) {
+  const { order, view, practice, onClose, onDone } = props
+  const { today } = practice
+  const { bottles, concentrationPercent, volumeMl, preserved, pharmacy } = order.body
+  // One id each for the order and its bottles: a second attempt after a failure records nothing twice.
+  const [ids] = useState(() => Array.from({ length: bottles + 1 }, newEntryId))
+  const [typed, setTyped] = useState<Readonly<Record<ReceivedField, string>>>({
+    received: today,
+    lot: "",
+    dispensed: today,
+    opened: "",
+    beyondUse: "",
+  })
+  const amend = useRecord<AmendmentBody>(view.child.id, `entries/${order.entryId}/amendment`)
+  const record = useRecord<SupplyBody>(view.child.id, "supplies")
+  const error = amend.error ?? record.error
+  const faults = faultsOf(error, ["fields.received", "lot", "dispensed", "opened", "beyondUse"])
+
+  const submit = async (event: FormEvent) => {
+    event.preventDefault()
+    const bottle = {
+      concentrationPercent,
+      volumeMl,
+      ...(pharmacy === undefined ? {} : { pharmacy }),
+      ...(preserved === undefined ? {} : { preserved }),
+      ...filled({ lot: typed.lot, dispensed: typed.dispensed }),
+    }
+    try {
+      // Bottles first: a fault in what is on them must not leave an order closed without its bottles.
+      for (let index = 0; index < bottles; index++) {
+        const inUse = index === 0 ? filled({ opened: typed.opened, beyondUse: typed.beyondUse }) : {}
+        await record.mutateAsync({ ...ids[index + 1], ...bottle, ...inUse })
+      }
+      const fields = { ...order.body, received: typed.received }
+      await amend.mutateAsync({ ...ids[0], fields, reason: "the bottles came" })
+      onDone(`Recorded: ${counted(bottles, "bottle")} received${typed.lot ? `, lot ${typed.lot}` : ""}.`)
+    } catch {
+      // Said at the field, from the state of the request.
+    }
+  }
+  const open = (opened: string) => {
+    const { daysAfterOpening } = pharmacyOf(order.body, practice)
+    const beyondUse = opened === "" ? "" : addDays(opened, daysAfterOpening)
+    setTyped({ ...typed, opened, beyondUse })
+  }
+  const input = (field: ReceivedField, type: "date" | "text", change?: (value: string) => void) => {
+    const set = change ?? ((value: string) => setTyped({ ...typed, [field]: value }))
+    return (control: object) => (
+      <input
+        {...control}
+        type={type}
+        autoComplete="off"
+        value={typed[field]}
+        onChange={(event) => set(event.target.value)}
+      />
+    )
+  }
+  return (
+    <Dialog title={`${counted(bottles, "bottle")} received`} onClose={onClose} failure={error}>
+      <form className="form" onSubmit={submit} noValidate>
+        <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
+        <p className="soft">
+          Atropine {concentrationPercent} %, {volumeMl} mL{pharmacy ? `, from ${pharmacy}` : ""}. Each is
+          entered as a bottle of its own.
+        </p>
+        <div className="form-row three">
+          <Field label="Received" fault={faults.at("fields.received")}>
+            {input("received", "date")}
+          </Field>
+          <Field label="Lot" note="As on the label." fault={faults.at("lot")}>
+            {input("lot", "text")}
+          </Field>
+          <Field label="Handed out" fault={faults.at("dispensed")}>
+            {input("dispensed", "date")}
+          </Field>
+          <Field label="First one opened" note="Left empty until it is." fault={faults.at("opened")}>
+            {input("opened", "date", open)}
+          </Field>
+          <Field label="Its last day of use" fault={faults.at("beyondUse")}>
+            {input("beyondUse", "date")}
+          </Field>
+        </div>
+        <p className="soft small">
+          Check strength, lot and date on every label against the order. Drops are poisonous when swallowed.
+        </p>
+        <div className="form-actions">
+          <button type="submit" className="primary" disabled={amend.isPending || record.isPending}>
+            Record
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  )
+}
+
+const filled = (fields: Readonly<Record<string, string>>) =>
+  Object.fromEntries(Object.entries(fields).filter(([, text]) => text.trim() !== ""))

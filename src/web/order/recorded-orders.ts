@@ -1,0 +1,57 @@
+import { addDays, dayNumber } from "../../engine/calendar.js"
+import { orderState } from "../../engine/compounding/order-state.js"
+import type { BottleOrder, CalendarDate } from "../../engine/course.js"
+import { treatmentName } from "../../engine/treatment-name.js"
+import { counted } from "../../engine/words.js"
+import type { ChildView } from "../../server/contract/child.js"
+
+export interface RecordedOrder {
+  readonly entryId: string
+  readonly body: BottleOrder
+  readonly author: string
+  /** Why the entry takes the place of an earlier one: for what was called off, why. */
+  readonly reason: string | null
+}
+
+/** The orders as they stand, the latest first. */
+export function recordedOrders({ entries }: Pick<ChildView, "entries">): readonly RecordedOrder[] {
+  const authors = new Map(entries.map(({ id, author, supersedes }) => [id, { author, supersedes }]))
+  const firstAuthor = (id: string): string => {
+    const { author = "", supersedes = null } = authors.get(id) ?? {}
+    return supersedes !== null && authors.has(supersedes) ? firstAuthor(supersedes) : author
+  }
+  return entries
+    .filter(({ kind, supersededBy }) => kind === "order" && supersededBy === null)
+    .map(({ id, body, reason }) => ({
+      entryId: id,
+      body: body as BottleOrder,
+      author: firstAuthor(id),
+      reason,
+    }))
+    .toSorted((a, b) => b.body.date.localeCompare(a.body.date))
+}
+
+/** "3 bottles of 5 mL, atropine 0.05 %" */
+export function orderInWords({ bottles, volumeMl, concentrationPercent }: BottleOrder): string {
+  return `${counted(bottles, "bottle")} of ${volumeMl} mL, ${treatmentName({ kind: "atropine", concentrationPercent })}`
+}
+
+/** How far it has come, and when it is expected. Dates are ISO. */
+export function stateInWords(
+  { body, reason }: Pick<RecordedOrder, "body" | "reason">,
+  { leadDays, today }: { readonly leadDays: number; readonly today: CalendarDate },
+): string {
+  const expected = addDays(body.date, leadDays)
+  const late = dayNumber(today) - dayNumber(expected)
+  const when = late > 0 ? `${counted(late, "day")} late, expected by ${expected}` : `expected by ${expected}`
+  switch (orderState(body)) {
+    case "cancelled":
+      return `called off on ${body.cancelled}${reason ? `: ${reason}` : ""}`
+    case "received":
+      return `received on ${body.received}`
+    case "confirmed":
+      return `confirmed on ${body.confirmed}, ${when}`
+    case "ordered":
+      return `not confirmed yet, ${when}`
+  }
+}

@@ -1,0 +1,78 @@
+import "./pharmacies.css"
+import { useState } from "react"
+import { usualPharmacy } from "../../engine/compounding/usual-pharmacy.js"
+import type { Pharmacy } from "../../engine/practice-rules.js"
+import { DilutionExample } from "./dilution-example.js"
+import { PharmacyForm } from "./pharmacy-form.js"
+import type { SettingsPartProps } from "./settings-parts.js"
+
+interface Editing {
+  readonly pharmacy: Pharmacy
+  /** The paper it takes the place of; none for a new one. */
+  readonly supersedes: string | null
+}
+
+/** The pharmacies a practice orders from: what each has, measures and states. */
+export function PharmaciesPart({ rules, onDone }: SettingsPartProps) {
+  const [editing, setEditing] = useState<Editing | null>(null)
+  const papers = rules.papers.filter(({ kind, supersededBy }) => kind === "pharmacy" && supersededBy === null)
+  const done = (message: string) => {
+    setEditing(null)
+    onDone(message)
+  }
+  return (
+    <div className="pharmacies">
+      <p className="soft">
+        What a pharmacy has in stock, how small a volume it measures and how long its bottles are used decide
+        how an order is made. Ask the pharmacist; nothing here is a published figure.
+      </p>
+      {papers.length === 0 && (
+        <article className="card">
+          <h2>Nothing set</h2>
+          <p>
+            Until a pharmacy is added, orders assume what is usual (common practice, no source):{" "}
+            {inOneLine(usualPharmacy)}.
+          </p>
+          <DilutionExample pharmacy={usualPharmacy} />
+        </article>
+      )}
+      {papers.map(({ id, body }) => {
+        const pharmacy = body as Pharmacy
+        return (
+          <article className="card" key={id}>
+            <div className="pharmacy-head">
+              <h2>{pharmacy.name}</h2>
+              <button
+                type="button"
+                aria-label={`Edit ${pharmacy.name}`}
+                onClick={() => setEditing({ pharmacy, supersedes: id })}
+              >
+                Edit
+              </button>
+            </div>
+            <p>{inOneLine(pharmacy)}.</p>
+            {pharmacy.contact && <p className="soft">{pharmacy.contact}</p>}
+            <DilutionExample pharmacy={pharmacy} />
+          </article>
+        )
+      })}
+      <div className="form-actions">
+        <button type="button" className="primary" onClick={() => setEditing(newPharmacy(papers.length))}>
+          Add pharmacy
+        </button>
+      </div>
+      {editing && <PharmacyForm {...editing} onClose={() => setEditing(null)} onDone={done} />}
+    </div>
+  )
+}
+
+function newPharmacy(count: number): Editing {
+  const pharmacy = { ...usualPharmacy, id: `pharmacy-${count + 1}`, name: "" }
+  return { pharmacy, supersedes: null }
+}
+
+function inOneLine({ stockPercents, bottleMl, isPreserved, leadDays, daysAfterOpening }: Pharmacy): string {
+  const preserved = isPreserved ? "with preservative" : "without preservative"
+  const days = leadDays === 1 ? "1 day" : `${leadDays} days`
+  return `stock of ${stockPercents.join(" and ")} %, bottles of ${bottleMl} mL ${preserved}, used ${daysAfterOpening} days after opening, ${days} to deliver`
+}
