@@ -26,6 +26,7 @@ export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
   contacts: settingsPart("Contacts", () =>
     import("./contacts-part.js").then((module) => module.ContactsPart),
   ),
+  fees: settingsPart("Fees", () => import("./fees-part.js").then((module) => module.FeesPart)),
 }
 
 /** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */

@@ -27,7 +27,7 @@ export interface ExaminationTableProps extends RowProps {
 /** What the examination owes, in the order of the room; the rest under a fold. */
 export function ExaminationTable(props: ExaminationTableProps) {
   const owed = new Set(
-    props.plan.items.map((item) => (item.kind === "measure" ? item.measure : item.question.id)),
+    props.plan.items.flatMap((item) => (item.kind === "measure" ? rowsOf(item.measure) : item.question.id)),
   )
   return (
     <div className="examination">
@@ -42,11 +42,13 @@ export function ExaminationTable(props: ExaminationTableProps) {
 function Sections(props: ExaminationTableProps & { readonly isShown: (id: string) => boolean }) {
   return SECTIONS.map(([title, places]) => {
     const questions = QUESTIONS.filter(({ id, place }) => places.includes(place) && props.isShown(id))
-    const measures = measuresShown(props.isShown).filter(({ place }) => places.includes(place))
+    const measures = EXAMINATION_MEASURES.filter(
+      ({ measure, place }) => measure !== "refraction" && places.includes(place) && props.isShown(measure),
+    )
     if (questions.length + measures.length === 0) return null
     const hasEyes = measures.some(({ measure }) => measure !== "symptoms")
     return (
-      <section key={title} className="examination-section" aria-label={title}>
+      <div key={title} className="examination-section">
         <div className={hasEyes ? "examination-head" : undefined}>
           <h2>{title}</h2>
           {hasEyes && <b aria-hidden="true">Right</b>}
@@ -58,23 +60,22 @@ function Sections(props: ExaminationTableProps & { readonly isShown: (id: string
           return (
             <div key={place} className="place">
               {isRefracted && <CycloplegiaRow {...props} />}
-              <QuestionGroups {...props} questions={questions.filter((row) => row.place === place)} />
+              <QuestionGroups
+                {...props}
+                isHeaded={place === "arrival" || place === "advice"}
+                questions={questions.filter((row) => row.place === place)}
+              />
               {here.map(({ measure }) => (
                 <MeasureRow key={measure} {...props} measure={measure} />
               ))}
             </div>
           )
         })}
-      </section>
+      </div>
     )
   })
 }
 
-/** One row for both refractions: the one that is owed, else the plain one. */
-function measuresShown(isShown: (id: string) => boolean) {
-  const rows = EXAMINATION_MEASURES.filter(({ measure }) => isShown(measure))
-  const refractions = rows.filter(({ place }) => place === "refraction")
-  const other: ExaminationMeasure = "refraction"
-  if (refractions.length === 2) return rows.filter(({ measure }) => measure !== other)
-  return rows
-}
+/** With cycloplegia or without, a refraction is one row of the form. */
+const rowsOf = (measure: ExaminationMeasure): ExaminationMeasure =>
+  measure === "refraction" ? "cycloplegic-refraction" : measure

@@ -50,17 +50,11 @@ function hasMore(draft: RowProps["draft"], owed: ReadonlySet<string>): boolean {
   return typed || answered || (!owed.has("symptoms") && Object.keys(draft.symptoms).length > 0)
 }
 
-/** The measures below the fold, with the fields they are typed in. Two refractions are one row. */
+/** The measures below the fold, with the fields they are typed in; both refractions are one row. */
 function folded(owed: ReadonlySet<string>) {
-  const isRefracted = owed.has("refraction") || owed.has("cycloplegic-refraction")
-  return EXAMINATION_MEASURES.filter(
-    ({ measure, place }) => !owed.has(measure) && !(place === "refraction" && isRefracted),
+  return EXAMINATION_MEASURES.filter(({ measure }) => measure !== "refraction" && !owed.has(measure)).map(
+    ({ measure, name }) => ({ name, fields: measure === "symptoms" ? [] : [MEASURE_FIELDS[measure]] }),
   )
-    .filter(({ measure }) => isRefracted || measure !== "cycloplegic-refraction")
-    .map(({ measure, name }) => ({
-      name,
-      fields: measure === "symptoms" ? [] : [MEASURE_FIELDS[measure]],
-    }))
 }
 
 const NAMED = 3

@@ -8,22 +8,24 @@ import { RedFlagNotice } from "./red-flag-notice.js"
 interface Group {
   readonly title: string
   /** What one press answers for all that is still open, and how that is said. */
-  readonly rest?: readonly [answer: Answer["answer"], words: string]
+  readonly rest?: readonly [answer: Answer["answer"], word: string]
 }
 
 const GROUPS: Readonly<Record<QuestionKind, Group>> = {
-  "red-flag": { title: "Signs that need care the same day", rest: ["no", "All others no"] },
+  "red-flag": { title: "Signs that need care the same day", rest: ["no", "no"] },
   history: { title: "History" },
-  caution: { title: "Cautions before atropine", rest: ["no", "All others no"] },
+  caution: { title: "Cautions before atropine", rest: ["no", "no"] },
   "on-treatment": { title: "On the treatment" },
   lifestyle: { title: "Day and habits" },
   "eye-finding": { title: "Looked at" },
-  advice: { title: "Told to the family", rest: ["yes", "All others told"] },
+  advice: { title: "Told to the family", rest: ["yes", "told"] },
 }
 
 type GroupProps = Pick<RowProps, "draft" | "onChange" | "answerFaults" | "onLeave"> & {
   readonly questions: readonly Question[]
   readonly urgent: string | undefined
+  /** Whether each group says what it is; where a question stands beside its measurement it needs none. */
+  readonly isHeaded: boolean
 }
 
 /** Questions of one place in the room, in groups of a kind. */
@@ -39,7 +41,13 @@ export function QuestionGroups({ questions, ...props }: GroupProps) {
   ))
 }
 
-function QuestionGroup({ kind, questions, urgent, ...props }: GroupProps & { readonly kind: QuestionKind }) {
+function QuestionGroup({
+  kind,
+  questions,
+  urgent,
+  isHeaded,
+  ...props
+}: GroupProps & { readonly kind: QuestionKind }) {
   const { draft, onChange } = props
   const { title, rest } = GROUPS[kind]
   const open = questions.filter(({ id }) => !isAnswered(draft.answers[id] ?? EMPTY_ANSWER))
@@ -53,14 +61,16 @@ function QuestionGroup({ kind, questions, urgent, ...props }: GroupProps & { rea
     })
   return (
     <div className="question-group">
-      <div className="question-group-head">
-        <h3>{title}</h3>
-        {rest && questions.length > 1 && open.length > 0 && (
-          <button type="button" className="small" onClick={() => answerRest(rest[0])}>
-            {rest[1]}
-          </button>
-        )}
-      </div>
+      {isHeaded && (
+        <div className="question-group-head">
+          <h3>{title}</h3>
+          {rest && questions.length > 1 && open.length > 0 && (
+            <button type="button" className="small" onClick={() => answerRest(rest[0])}>
+              {open.length === questions.length ? "All" : "All others"} {rest[1]}
+            </button>
+          )}
+        </div>
+      )}
       {questions.map((question) => (
         <QuestionRow key={question.id} {...props} question={question} />
       ))}

@@ -1,5 +1,4 @@
 import { QUESTIONS } from "../../engine/protocol/questions.js"
-import { sentence } from "../format.js"
 import type { AnswerDrafts } from "./answer-drafts.js"
 
 /** The signs answered with yes, by name. */
@@ -19,7 +18,7 @@ export function RedFlagNotice(props: {
     <div role="alert">
       {signs.length > 0 && (
         <p className="form-fault">
-          <b>Care the same day.</b> {sentence(signs.join(", "))} Do not let the child go home without it
+          <b>Care the same day:</b> {signs.join(", ")}. Arrange it before the child leaves
           {props.urgent ? `: ${props.urgent}.` : "."}
         </p>
       )}

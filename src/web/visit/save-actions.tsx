@@ -60,5 +60,5 @@ export function SaveActions(props: {
 function inShort(missing: readonly MissingItem[]): string {
   const names = missing.map(({ name }) => name)
   if (names.length <= NAMED) return names.join(", ")
-  return `${names.slice(0, NAMED).join(", ")} and ${names.length - NAMED} more, all named above`
+  return `${names.slice(0, NAMED).join(", ")} and ${names.length - NAMED} more, all named below`
 }

@@ -41,12 +41,9 @@ export function VisitAside(props: AsideProps) {
     <aside className="aside visit-aside" aria-label="Checks and result">
       <section className="card answer" aria-labelledby="checks-title">
         <h2 id="checks-title">Checks</h2>
-        {props.signs.length > 0 && (
-          <p className="form-fault">Care the same day: {sentence(props.signs.join(", "))}</p>
-        )}
+        {props.signs.length > 0 && <p className="form-fault">Care the same day: {props.signs.join(", ")}.</p>}
         <Checks {...props} />
       </section>
-      <MissingCard title={title} missing={missing} onGo={props.onGo} />
       <section className="card answer" aria-labelledby="saved-title">
         <h2 id="saved-title">If saved now</h2>
         <div aria-live="polite">
@@ -65,6 +62,7 @@ export function VisitAside(props: AsideProps) {
         />
         <p className="soft small">Kept on this computer until saved.</p>
       </section>
+      <MissingCard title={title} missing={missing} onGo={props.onGo} />
     </aside>
   )
 }
