@@ -21,6 +21,7 @@ export interface ChildPart {
 export const CHILD_PARTS: Readonly<Record<string, ChildPart>> = {
   safety: part("Safety", () => import("../safety/safety-part.js").then((module) => module.SafetyPart)),
   choices: part("Choices", () => import("../choices/choices-part.js").then((module) => module.ChoicesPart)),
+  cost: part("Cost", () => import("../cost/cost-part.js").then((module) => module.CostPart)),
 }
 
 /** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */
