@@ -33,7 +33,7 @@ const isPlainText = (text: string | null): boolean =>
   text !== null && !/\p{Cc}/u.test(text.replace(/[\t\n\r]/g, ""))
 
 const TAG =
-  /<\/?(?:svg|path|circle|rect)(?:\s+(?:xmlns|xmlns:xlink|viewBox|width|height|d|cx|cy|r|x|y|rx|ry|fill|stroke|stroke-width|stroke-linecap|stroke-linejoin|transform)="[^"<>&]*")*\s*\/?>/g
+  /<\/?(?:svg|path|circle|line|rect)(?:\s+(?:xmlns|xmlns:xlink|viewBox|width|height|d|cx|cy|r|x|y|x1|y1|x2|y2|rx|ry|fill|stroke|stroke-width|stroke-linecap|stroke-linejoin|transform)="[^"<>&]*")*\s*\/?>/g
 
 /** Strokes and dots and nothing else: an SVG can hold scripts and links, a signature needs neither. */
 function isPlainDrawing(text: string | null): boolean {

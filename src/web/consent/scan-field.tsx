@@ -1,0 +1,38 @@
+import type { ChangeEvent } from "react"
+import { FILE_TYPES, type FileType, LARGEST_FILE_BYTES, SCAN_TYPES } from "../../server/contract/files.js"
+import { Field } from "../parts/field.js"
+
+const ALLOWED = SCAN_TYPES.map((type) => FILE_TYPES[type].name).join(", ")
+const LARGEST = `${LARGEST_FILE_BYTES / 1_000_000} MB`
+
+/** What is wrong with a file chosen as a scan, as "must be ..." goes on; null when nothing is. */
+export function scanFault(file: File | null): string | null {
+  if (file === null) return `must be a file: ${ALLOWED}`
+  if (!(SCAN_TYPES as readonly string[]).includes(file.type))
+    return `must be ${ALLOWED}; ${file.name} is none of them`
+  if (file.size === 0) return "must be a file that is not empty"
+  if (file.size > LARGEST_FILE_BYTES)
+    return `must be at most ${LARGEST}; ${file.name} has ${(file.size / 1_000_000).toFixed(1)} MB`
+  return null
+}
+
+export const typeOfScan = (file: File): FileType => file.type as FileType
+
+/** The scan or photograph of the signed paper. */
+export function ScanField(props: {
+  readonly fault: string | undefined
+  readonly onChange: (file: File | null) => void
+}) {
+  return (
+    <Field label="Scan of the signed paper" note={`${ALLOWED}; at most ${LARGEST}.`} fault={props.fault}>
+      {(control) => (
+        <input
+          {...control}
+          type="file"
+          accept={SCAN_TYPES.join(",")}
+          onChange={(event: ChangeEvent<HTMLInputElement>) => props.onChange(event.target.files?.[0] ?? null)}
+        />
+      )}
+    </Field>
+  )
+}
