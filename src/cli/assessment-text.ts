@@ -1,4 +1,5 @@
 import type {
+  AfterStop,
   Assessment,
   Duty,
   EyeAssessment,
@@ -10,6 +11,7 @@ import type {
 } from "../engine/assessment.js"
 import type { Child, Eye } from "../engine/course.js"
 import { GRADE_WORDS } from "../engine/reference/grade-words.js"
+import { isPluralName } from "../engine/treatment-name.js"
 import { centileInWords, fixed, inDigits, percent, sentence } from "../engine/words.js"
 import { dutyText } from "./duty-text.js"
 import { ageInWords, CAUTION, dateInWords, paragraph, section } from "./words.js"
@@ -57,7 +59,13 @@ export function assessmentText({
   ].join("")
 }
 
-function saidText({ growth, finding }: Assessment, who: string): string {
+const AFTER_STOP: Readonly<Record<AfterStop["state"], string>> = {
+  "no-rebound-seen": "no rebound seen",
+  "rebound-likely": "a rebound is likely",
+  "cannot-tell-yet": "cannot tell yet whether the eyes rebound",
+}
+
+function saidText({ growth, finding, afterStop }: Assessment, who: string): string {
   return [
     section(`Growth: ${growthHeading(growth)}`, [
       ...growthSentences(growth, who),
@@ -68,6 +76,7 @@ function saidText({ growth, finding }: Assessment, who: string): string {
       ...finding.reasons.map(sentence),
       ...answerSentence(finding),
     ]),
+    afterStop ? section(`After the stop: ${AFTER_STOP[afterStop.state]}`, [sentence(afterStop.why)]) : "",
   ].join("")
 }
 
@@ -97,7 +106,7 @@ function growthSentences(growth: GrowthVerdict, who: string): readonly string[] 
     emmetropicMmPerYear === undefined ? "" : `a child without myopia ${fixed(emmetropicMmPerYear)} mm a year`,
   ].filter((line) => line !== "")
   return [
-    `${when} eyes grew ${fixed(mmPerYear)} mm a year${interval}.`,
+    `${when} ${growth.eye ? `${growth.eye} eye` : "eyes"} grew ${fixed(mmPerYear)} mm a year${interval}.`,
     ...(lines.length === 0 ? [] : [`Over the same dates ${lines.join(", ")}.`]),
     ...(probabilities === null
       ? []
@@ -112,29 +121,32 @@ function growthSentences(growth: GrowthVerdict, who: string): readonly string[] 
 function findingHeading({ state, treatment, lean }: Finding): string {
   switch (state) {
     case "slowed":
-      return `${treatment} slows the growth`
+      return `${treatment} ${isPlural(treatment) ? "slow" : "slows"} the growth`
     case "not-slowed":
-      return `${treatment} does not slow the growth`
+      return `${treatment} ${isPlural(treatment) ? "do" : "does"} not slow the growth`
     case "no-treatment":
       return "none to judge"
     case "cannot-tell-yet": {
       const leaning =
         lean === null ? "" : lean === "slowed" ? ", leaning towards yes" : ", leaning towards no"
-      return `cannot tell yet whether ${treatment ?? "it"} works${leaning}`
+      return `cannot tell yet whether ${treatment ?? "it"} ${isPlural(treatment) ? "work" : "works"}${leaning}`
     }
   }
 }
 
-function findingSentences({ likelihoodRatio, upper, lower }: Finding): readonly string[] {
+const isPlural = (treatment: string | null): boolean => treatment !== null && isPluralName(treatment)
+
+function findingSentences({ likelihoodRatio, upper, lower, treatment }: Finding): readonly string[] {
   if (likelihoodRatio === null) return []
   const works = likelihoodRatio >= 1
   const times = works ? likelihoodRatio : 1 / likelihoodRatio
-  const [likelier, other] = works
-    ? ["works as in the trials", "does nothing"]
-    : ["does nothing", "works as in the trials"]
+  const [it, does, nothing] = isPlural(treatment)
+    ? ["they", "work as in the trials", "do nothing"]
+    : ["it", "works as in the trials", "does nothing"]
+  const [likelier, other] = works ? [does, nothing] : [nothing, does]
   const shown = times > 1000 ? "more than 1000" : times >= 10 ? fixed(times, 0) : fixed(times, 1)
   return [
-    `The figures are ${shown} times likelier if it ${likelier} than if it ${other}. ` +
+    `The figures are ${shown} times likelier if ${it} ${likelier} than if ${it} ${other}. ` +
       `An answer is given from ${inDigits(upper)} times for it, or ${inDigits(1 / lower)} times against it.`,
   ]
 }

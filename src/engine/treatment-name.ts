@@ -22,3 +22,13 @@ export function treatmentName({
 }: Pick<Treatment, "kind" | "concentrationPercent">): string {
   return concentrationPercent === undefined ? NAMES[kind] : `${NAMES[kind]} ${concentrationPercent} %`
 }
+
+/**
+ * Whether a treatment's name takes a verb in the plural: "lenslet spectacles slow", "atropine 0.05 % slows". Of several
+ * given together the first is what the verb goes with.
+ *
+ * @example
+ * isPluralName("atropine 0.05 % with lenslet spectacles") // => false
+ */
+export const isPluralName = (name: string): boolean =>
+  /(spectacles|lenses)$/.test((name.split(" with ")[0] ?? name).replace(/ in the (right|left) eye$/, ""))

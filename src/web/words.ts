@@ -1,5 +1,6 @@
 import { dateWords, fixed } from "../chart/words.js"
 import type {
+  AfterStop,
   Assessment,
   Duty,
   Finding,
@@ -9,6 +10,7 @@ import type {
 } from "../engine/assessment.js"
 import { dayNumber } from "../engine/calendar.js"
 import type { Sex } from "../engine/course.js"
+import { isPluralName } from "../engine/treatment-name.js"
 import { capitalised, intervalInWords, odds, percent } from "./format.js"
 
 /** What the figures say, in sentences. Every sentence holds its own figures. */
@@ -28,6 +30,13 @@ const FINDING_WORDS: Readonly<Record<FindingState, string>> = {
   "no-treatment": "Not treated",
 }
 
+const AFTER_STOP_WORDS: Readonly<Record<AfterStop["state"], string>> = {
+  "no-rebound-seen": "no rebound seen",
+  "rebound-likely": "rebound likely",
+  "cannot-tell-yet": "rebound or not, cannot tell yet",
+}
+
+export const afterStopInWords = (state: AfterStop["state"]): string => AFTER_STOP_WORDS[state]
 export const growthInWords = (state: GrowthState): string => GROWTH_WORDS[state]
 export const findingInWords = (state: FindingState): string => FINDING_WORDS[state]
 
@@ -68,14 +77,15 @@ export function certaintyInWords(growth: GrowthVerdict): string | null {
 export function findingSentence(finding: Finding): string {
   const treatment = finding.treatment ?? "the treatment"
   if (finding.state === "no-treatment") return "There is no course of treatment with measurements to judge."
+  const [works, does, they] = isPluralName(treatment) ? ["work", "do", "they"] : ["works", "does", "it"]
   if (finding.likelihoodRatio === null)
-    return `There are no lengths yet that could tell whether ${treatment} works.`
+    return `There are no lengths yet that could tell whether ${treatment} ${works}.`
   if (odds(finding.likelihoodRatio) === "1 : 1")
-    return `The lengths fit both alike, 1 : 1: that ${treatment} works as in the trials, and that it does nothing.`
+    return `The lengths fit both alike, 1 : 1: that ${treatment} ${works} as in the trials, and that ${they} ${does} nothing.`
   const forIt = finding.likelihoodRatio >= 1
-  const side = forIt ? `${treatment} works as in the trials` : `${treatment} does nothing`
-  const other = forIt ? "does nothing" : "works as in the trials"
-  return `The lengths are ${odds(finding.likelihoodRatio)} likelier if ${side} than if it ${other}.`
+  const side = forIt ? `${treatment} ${works} as in the trials` : `${treatment} ${does} nothing`
+  const other = forIt ? `${does} nothing` : `${works} as in the trials`
+  return `The lengths are ${odds(finding.likelihoodRatio)} likelier if ${side} than if ${they} ${other}.`
 }
 
 /** When an answer is due, or that none is likely from the planned reviews. */

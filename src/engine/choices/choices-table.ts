@@ -124,9 +124,8 @@ function costCell({ cost }: ChoiceOption): readonly string[] {
 }
 
 function perTenthCell({ cost, kind }: ChoiceOption): readonly string[] {
-  if (kind === "nothing") return [NONE]
   if (cost.kind === "refused") return [`not given: ${cost.why}`]
-  return perTenthInWords(cost.per01Mm)
+  return kind === "nothing" ? [NONE] : perTenthInWords(cost.per01Mm)
 }
 
 function perTenthInWords(per: CostPer01Mm): readonly string[] {

@@ -1,7 +1,7 @@
 import type { CalendarDate, DecisionKind, Treatment, TreatmentChoice } from "../course.js"
 import type { Problem } from "../problem.js"
 import { isInUse } from "../protocol/treatment-course.js"
-import { treatmentName } from "../treatment-name.js"
+import { isPluralName, treatmentName } from "../treatment-name.js"
 import { changesNothing, endsTreatment, namesTreatment } from "./decision-words.js"
 
 /** A treatment entry as it stands in a record. */
@@ -115,7 +115,13 @@ function startProblems(
   return [
     ...(treatments.length === 0 ? [fault("treatments", null, "what is to be given from then on")] : []),
     ...(isFresh && running.length > 0
-      ? [fault("kind", kind, `add, switch or change of strength, since ${used} is in use`)]
+      ? [
+          fault(
+            "kind",
+            kind,
+            `add, switch or change of strength, since ${used} ${running.length > 1 || isPluralName(used) ? "are" : "is"} in use`,
+          ),
+        ]
       : []),
     ...(kind === "restart" && running.length === 0 && given.length === 0
       ? [fault("kind", kind, "start: nothing was given before")]

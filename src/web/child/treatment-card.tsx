@@ -1,21 +1,22 @@
 import { useMemo, useState } from "react"
 import { answerScale } from "../../chart/index.js"
 import type { Chance } from "../../engine/assessment.js"
-import { treatmentName } from "../../engine/treatment-name.js"
+import { isPluralName, treatmentName } from "../../engine/treatment-name.js"
 import { capitalised, monthAndYear, percent } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
 import type { CourseReading } from "../reading.js"
 import { treatmentsOn } from "../treatments-on.js"
 import { WhyButton } from "../why/why-button.js"
-import { earliestAnswerSentence, findingInWords, findingSentence } from "../words.js"
+import { afterStopInWords, earliestAnswerSentence, findingInWords, findingSentence } from "../words.js"
 import { Reasons } from "./growth-card.js"
 import { assessedAsIfTreated, POSSIBLE_TREATMENTS, USUAL_TREATMENT } from "./possible-treatment.js"
 
 /** Is it the treatment? Apart from the first question, and often not to be told in one child. */
 export function TreatmentCard({ reading }: { readonly reading: CourseReading }) {
   const { assessment, course } = reading
-  const { finding, chances } = assessment
+  const { finding, chances, afterStop } = assessment
   const untreated = finding.state === "no-treatment"
+  const treatment = finding.treatment ?? "the treatment"
   const ended = !untreated && treatmentsOn(course, reading.today).length === 0
   const settled = earliestAnswerSentence(finding)
   const open = finding.state === "cannot-tell-yet"
@@ -28,11 +29,17 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
       ) : (
         <>
           <p>
-            {ended && `${capitalised(finding.treatment ?? "the treatment")} has ended. `}
+            {ended && `${capitalised(treatment)} ${isPluralName(treatment) ? "have" : "has"} ended. `}
             {findingSentence(finding)}
           </p>
           <Drawing svg={answerScale(finding)} className="scale" />
           <Reasons reasons={finding.reasons} />
+          {afterStop && (
+            <>
+              <h3>After the stop: {afterStopInWords(afterStop.state)}</h3>
+              <Reasons reasons={[afterStop.why]} />
+            </>
+          )}
           {open && chances.length > 0 && (
             <>
               <ChancesTable chances={chances} />

@@ -35,11 +35,17 @@ export function ChoicesTable({
                 {label}
                 {note !== null && <span className="soft small">{note}</span>}
               </th>
-              {options.map((option, index) => (
-                <td key={option.id}>
-                  <Cell lines={cells[index] ?? []} />
+              {isOneForAll(cells) ? (
+                <td colSpan={options.length}>
+                  <Cell lines={cells[0] ?? []} many={MANY[id]} />
                 </td>
-              ))}
+              ) : (
+                options.map((option, index) => (
+                  <td key={option.id}>
+                    <Cell lines={cells[index] ?? []} many={MANY[id]} />
+                  </td>
+                ))
+              )}
             </tr>
           ))}
         </tbody>
@@ -48,7 +54,20 @@ export function ChoicesTable({
   )
 }
 
-function Cell({ lines }: { readonly lines: readonly string[] }) {
+/** What every option says alike is said once. */
+const isOneForAll = (cells: ChoicesRow["cells"]): boolean =>
+  cells.length > 1 && new Set(cells.map((lines) => lines.join("\n"))).size === 1
+
+/** What several lines of a row are, where they are counted. */
+const MANY: Readonly<Record<string, string>> = { unwanted: "reports", before: "remarks" }
+
+function Cell({
+  lines,
+  many = "notes",
+}: {
+  readonly lines: readonly string[]
+  readonly many?: string | undefined
+}) {
   const [first = "", ...others] = lines.map((line) => capitalised(inWords(line)))
   const isLong = lines.join(" ").length > LONGEST_CELL
   if (isLong && others.length === 0) {
@@ -64,7 +83,9 @@ function Cell({ lines }: { readonly lines: readonly string[] }) {
   if (isLong) {
     return (
       <details>
-        <summary>{lines.length} notes</summary>
+        <summary>
+          {lines.length} {many}
+        </summary>
         <ul>
           {[first, ...others].map((line) => (
             <li key={line}>{line}</li>

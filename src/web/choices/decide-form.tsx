@@ -232,9 +232,7 @@ export function DecideForm(props: {
             <ul>
               {planned.ends.map(({ id: ended, treatment }) => (
                 <li key={ended}>
-                  {sentence(
-                    `${treatmentName(treatment)} ends: ${dateWords(firstDay)} is the first day without it`,
-                  )}
+                  {sentence(`first day without ${treatmentName(treatment)}: ${dateWords(firstDay)}`)}
                 </li>
               ))}
               {planned.starts.map((start) => (

@@ -8,6 +8,7 @@ import { CheckList, ConcernList } from "../child/checks.js"
 import { ChildHeading } from "../child/child-heading.js"
 import { ChildTabs } from "../child/child-tabs.js"
 import { DutyCard } from "../child/duty-card.js"
+import { Explained } from "../child/explained.js"
 import { FigureSection } from "../child/figure-section.js"
 import { GrowthCard } from "../child/growth-card.js"
 import { RecordList } from "../child/record-list.js"
@@ -66,6 +67,7 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
         <FigureSection view={view} reading={reading} />
         <aside className="aside" aria-label="What the figures say">
           <GrowthCard reading={reading} />
+          <Explained view={view} reading={reading} onDone={setMessage} />
           <TreatmentCard reading={reading} />
           <DutyCard reading={reading} childId={view.child.id} />
         </aside>

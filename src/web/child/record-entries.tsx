@@ -1,0 +1,156 @@
+import { Link } from "@tanstack/react-router"
+import { useMemo, useState } from "react"
+import { dateWords } from "../../chart/words.js"
+import type { Decision } from "../../engine/course.js"
+import type { ChildView } from "../../server/contract/child.js"
+import { capitalised, inWords } from "../format.js"
+import { entryKindInWords, entryLine } from "./entry-words.js"
+import { listedEntries } from "./listed-entries.js"
+import { Withdraw } from "./withdraw.js"
+
+type Entry = ChildView["entries"][number]
+
+/** What every entry says, found by its words or its kind; the way to correct or withdraw one. */
+export function RecordEntries({
+  view,
+  onDone,
+}: {
+  readonly view: ChildView
+  readonly onDone: (message: string) => void
+}) {
+  const [withdrawing, setWithdrawing] = useState<Entry | null>(null)
+  const [search, setSearch] = useState("")
+  const [kind, setKind] = useState("")
+  const kinds = [...new Set(view.entries.map((entry) => entry.kind))].toSorted()
+  const entries = useMemo(() => listedEntries(view.entries, { search, kind }), [view.entries, search, kind])
+  return (
+    <>
+      <p className="soft small">Nothing is overwritten: a correction is a new entry with its reason.</p>
+      <div className="record-find">
+        <label>
+          Find <input type="search" value={search} onChange={(event) => setSearch(event.target.value)} />
+        </label>
+        <label>
+          Kind{" "}
+          <select value={kind} onChange={(event) => setKind(event.target.value)}>
+            <option value="">all</option>
+            {kinds.map((one) => (
+              <option key={one} value={one}>
+                {entryKindInWords(one)}
+              </option>
+            ))}
+          </select>
+        </label>
+        <span role="status" className="soft small">
+          {entries.length === view.entries.length ? "" : `${entries.length} of ${view.entries.length}`}
+        </span>
+      </div>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it */}
+      <section className="scroll" tabIndex={0} aria-label="Entries">
+        <table className="data entries">
+          <thead>
+            <tr>
+              <th scope="col">Day</th>
+              <th scope="col">Entry</th>
+              <th scope="col">What it says</th>
+              <th scope="col">By</th>
+              <th scope="col">Recorded</th>
+              <th scope="col">State</th>
+              <th scope="col">
+                <span className="unseen">Correct or withdraw</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {entries.map((entry) => (
+              <tr key={entry.id}>
+                <th scope="row">{entry.date ? dateWords(entry.date) : "–"}</th>
+                <td>{capitalised(entryKindInWords(entry.kind))}</td>
+                <td className="says">
+                  {inWords(entryLine(entry))}
+                  {entry.kind === "decision" && <DecisionBasis decision={entry.body as Decision} />}
+                </td>
+                <td>{entry.author}</td>
+                <td className="day">{dateWords(entry.recordedAt.slice(0, 10))}</td>
+                <td>{stateOf(entry, view)}</td>
+                <td>
+                  <EntryActions
+                    entry={entry}
+                    childId={view.child.id}
+                    onWithdraw={() => setWithdrawing(entry)}
+                  />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      {withdrawing && (
+        <Withdraw
+          entry={withdrawing}
+          childId={view.child.id}
+          onClose={() => setWithdrawing(null)}
+          onDone={onDone}
+        />
+      )}
+    </>
+  )
+}
+
+/** What was on the screen when a decision was made, as it was worded. */
+function DecisionBasis({ decision: { offered = [], figures = [] } }: { readonly decision: Decision }) {
+  if (offered.length === 0 && figures.length === 0) return null
+  return (
+    <details>
+      <summary>What was shown then</summary>
+      {offered.length > 0 && <p>Options: {offered.join("; ")}</p>}
+      {figures.length > 0 && (
+        <dl className="pairs">
+          {figures.map(({ label, value }) => (
+            <div key={label}>
+              <dt>{label}</dt>
+              <dd>{value}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
+    </details>
+  )
+}
+
+function stateOf(entry: Entry, view: ChildView): string {
+  const reason = entry.reason ? `: ${inWords(entry.reason)}` : ""
+  if (entry.supersededBy !== null) {
+    const by = view.entries.find(({ id }) => id === entry.supersededBy)
+    return by?.kind === "withdrawal" ? "withdrawn" : "corrected"
+  }
+  if (entry.kind === "withdrawal") return `withdraws an entry${reason}`
+  return entry.supersedes === null ? "in force" : `in force, corrects an entry${reason}`
+}
+
+function EntryActions(props: {
+  readonly entry: Entry
+  readonly childId: string
+  readonly onWithdraw: () => void
+}) {
+  const { entry, childId, onWithdraw } = props
+  if (entry.supersededBy !== null || entry.kind === "child" || entry.kind === "withdrawal") return null
+  const what = `the ${entryKindInWords(entry.kind)} of ${entry.date ? dateWords(entry.date) : "no day"}`
+  return (
+    <span className="row-actions">
+      {entry.kind === "visit" && (
+        <Link
+          to="/children/$childId/visit"
+          params={{ childId }}
+          search={{ corrects: entry.id }}
+          aria-label={`correct ${what}`}
+        >
+          correct
+        </Link>
+      )}
+      <button type="button" className="link" aria-label={`withdraw ${what}`} onClick={onWithdraw}>
+        withdraw
+      </button>
+    </span>
+  )
+}
