@@ -269,3 +269,86 @@ export interface Evidence {
   /** Without it nothing is said of rebound. */
   readonly rebound?: readonly ReboundEffect[]
 }
+
+/** A refraction below which a study found that children become myopic; between `lowD` and `highD` where it tried several. */
+export interface OnsetCutOff {
+  readonly row: string
+  readonly quantity: "sphere" | "spherical equivalent"
+  /** Completed years, both included. */
+  readonly youngestAge: number
+  readonly oldestAge: number
+  /** Where the study speaks of a school grade instead of an age. */
+  readonly grade?: string
+  readonly lowD: number
+  readonly highD: number
+  /** Whether a refraction exactly at the cut-off counts as at risk. */
+  readonly isAtCutOffAtRisk: boolean
+  readonly outcome: string
+  readonly sensitivity?: string
+  readonly specificity?: string
+  readonly population: string
+  readonly source: string
+  readonly cited: string
+  readonly obtained: string
+  /** The study's own text was not read. */
+  readonly isSecondHand: boolean
+}
+
+/** Share of children in a band of cycloplegic refraction (from inclusive, below exclusive) who became myopic. */
+export interface OnsetShare {
+  readonly fromD: number | null
+  readonly belowD: number | null
+  readonly n: number
+  readonly became: number
+  readonly percent: number
+  readonly low95: number
+  readonly high95: number
+}
+
+export interface ParentOdds {
+  readonly row: string
+  readonly myopicParents: 1 | 2
+  /** Against no myopic parent. */
+  readonly oddsRatio: number
+  readonly low95: number
+  readonly high95: number
+  readonly source: string
+  readonly cited: string
+  readonly obtained: string
+}
+
+/** A piece of advice by a duty, with what was found about it. */
+export interface OnsetAdvice {
+  readonly duty: string
+  readonly what: string
+  readonly findings: readonly {
+    readonly words: string
+    /** What kind of study says so: the grade of it. */
+    readonly kind: string
+    readonly people: string
+    readonly source: string
+    readonly cited: string
+    readonly obtained: string
+  }[]
+}
+
+/** What was read about children who are not myopic yet. */
+export interface BeforeMyopiaEvidence {
+  readonly cutOffs: readonly OnsetCutOff[]
+  readonly shares: {
+    /** Completed years. */
+    readonly age: number
+    readonly outcome: string
+    readonly population: string
+    readonly source: string
+    readonly cited: string
+    readonly obtained: string
+    readonly bands: readonly OnsetShare[]
+  }
+  readonly parents: readonly ParentOdds[]
+  readonly advice: readonly OnsetAdvice[]
+  /** What one would look for here and does not find, and why. */
+  readonly keptOff: readonly { readonly what: string; readonly why: string }[]
+  /** How emmetropic eyes of an age differ among themselves, mm; sexes mixed. */
+  readonly betweenEyesSd: readonly { readonly ageYears: number; readonly mm: number }[]
+}
