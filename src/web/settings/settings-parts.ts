@@ -26,6 +26,9 @@ export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
   contacts: settingsPart("Contacts", () =>
     import("./contacts-part.js").then((module) => module.ContactsPart),
   ),
+  wording: settingsPart("Consent wording", () =>
+    import("./wording-part.js").then((module) => module.WordingPart),
+  ),
   fees: settingsPart("Fees", () => import("./fees-part.js").then((module) => module.FeesPart)),
 }
 

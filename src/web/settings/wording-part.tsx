@@ -1,0 +1,134 @@
+import "../consent/consent.css"
+import { useState } from "react"
+import { dateWords } from "../../chart/words.js"
+import { defaultWordings } from "../../engine/consent/default-wording.js"
+import type { ConsentWording } from "../../engine/practice-rules.js"
+import { draftOf, type WordingDraft } from "../consent/wording-draft.js"
+import { WordingEditor } from "../consent/wording-editor.js"
+import { WordingPreview } from "../consent/wording-preview.js"
+import { Dialog } from "../parts/dialog.js"
+import type { SettingsPartProps } from "./settings-parts.js"
+
+const ABOUT = { drops: "Eye drops", optical: "Glasses and lenses" } as const
+
+/** The versions of what families read before they consent, and the way to a new one. */
+export function WordingPart({ practice, rules: { rules, papers }, onDone }: SettingsPartProps) {
+  const [draft, setDraft] = useState<WordingDraft | null>(null)
+  const [shown, setShown] = useState<ConsentWording | null>(null)
+  const used = papers
+    .filter(({ kind }) => kind === "wording")
+    .map(({ body }) => (body as ConsentWording).version)
+  if (draft)
+    return (
+      <WordingEditor
+        draft={draft}
+        rules={rules}
+        onClose={() => setDraft(null)}
+        onDone={(message) => {
+          onDone(message)
+          setDraft(null)
+        }}
+      />
+    )
+  return (
+    <div className="consent-part">
+      <p className="soft">
+        The wording that ships is a sound beginning, and not legal advice: local law may ask for more.
+        Changing it makes a version of your own. Consents keep the very text that was signed.
+      </p>
+      {defaultWordings.map((shipped) => (
+        <section className="card" key={shipped.id} aria-labelledby={`wording-${shipped.id}`}>
+          <h2 id={`wording-${shipped.id}`}>{ABOUT[shipped.id as keyof typeof ABOUT]}</h2>
+          <Versions
+            shipped={shipped}
+            own={rules.consentWordings.filter(({ id }) => id === shipped.id)}
+            today={practice.today}
+            onShow={setShown}
+            onCopy={(wording) => setDraft(draftOf(wording, { from: practice.today, used }))}
+          />
+        </section>
+      ))}
+      {shown && (
+        <Dialog title={`Version ${shown.version}`} onClose={() => setShown(null)} wide>
+          <WordingPreview wording={shown} rules={rules} />
+        </Dialog>
+      )}
+    </div>
+  )
+}
+
+function Versions(props: {
+  readonly shipped: ConsentWording
+  readonly own: readonly ConsentWording[]
+  readonly today: string
+  readonly onShow: (wording: ConsentWording) => void
+  readonly onCopy: (wording: ConsentWording) => void
+}) {
+  const { shipped, own, today, onShow, onCopy } = props
+  const latestFirst = own.toSorted((a, b) => b.from.localeCompare(a.from))
+  const stateOf = (wording: ConsentWording): string => {
+    if (wording.from > today) return `from ${dateWords(wording.from)}`
+    const begun = latestFirst.find(({ from, language }) => from <= today && language === wording.language)
+    return begun === wording ? "in force" : "earlier"
+  }
+  const rows = [
+    ...latestFirst.map((wording) => ({ wording, state: stateOf(wording), by: "yours" })),
+    {
+      wording: shipped,
+      state: latestFirst.some(({ from }) => from <= today) ? "replaced by yours" : "in force",
+      by: "ships with the program",
+    },
+  ]
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it
+    <section className="scroll" tabIndex={0} aria-label={`Versions of ${shipped.id}`}>
+      <table className="data">
+        <thead>
+          <tr>
+            <th scope="col">Version</th>
+            <th scope="col">In force from</th>
+            <th scope="col">State</th>
+            <th scope="col">Language</th>
+            <th scope="col">Families asked again</th>
+            <th scope="col">Whose</th>
+            <th scope="col">
+              <span className="unseen">Look at it or copy it</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ wording, state, by }) => (
+            <tr key={`${by} ${wording.version}`}>
+              <th scope="row">{wording.version}</th>
+              <td className="day">{dateWords(wording.from)}</td>
+              <td>{state}</td>
+              <td>{wording.language}</td>
+              <td>{wording.isMaterial ? "yes" : "no"}</td>
+              <td>{by}</td>
+              <td>
+                <span className="row-actions">
+                  <button
+                    type="button"
+                    className="link"
+                    aria-label={`show version ${wording.version} of ${shipped.id}`}
+                    onClick={() => onShow(wording)}
+                  >
+                    show
+                  </button>
+                  <button
+                    type="button"
+                    className="link"
+                    aria-label={`change a copy of version ${wording.version} of ${shipped.id}`}
+                    onClick={() => onCopy(wording)}
+                  >
+                    change a copy
+                  </button>
+                </span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  )
+}
