@@ -27,9 +27,17 @@ export interface Examination extends Occasion {
 /** Every examination of the current course: baseline, dated steps, and the next one when none of these lies ahead. */
 export function examinations(situation: Situation): readonly Examination[] {
   const dated = stillOwed(datedExaminations(situation), situation)
-  const isPlanned = dated.some(({ state }) => isAhead(state))
-  const next = isPlanned || isAwayOn(situation.away, situation.today) ? [] : standingExaminations(situation)
-  return [...stillOwed(baselines(situation), situation), ...dated, ...next]
+  return [...stillOwed(baselines(situation), situation), ...dated, ...nextAfter(dated, situation)]
+}
+
+/** The next examination where none lies ahead, or only the check after a stop that is still to come. */
+function nextAfter(dated: readonly Examination[], situation: Situation): readonly Examination[] {
+  const ahead = dated.filter(({ state }) => isAhead(state))
+  if (isAwayOn(situation.away, situation.today)) return []
+  if (ahead.length === 0) return standingExaminations(situation)
+  if (!isTreated(situation) || ahead.some(({ step }) => step.anchor !== "stop")) return []
+  const stop = situation.current?.stop ?? null
+  return standingExaminations(situation).filter(({ due }) => stop === null || due < stop)
 }
 
 export const isAhead = (state: DutyState): boolean =>
@@ -96,7 +104,7 @@ function standingExaminations(situation: Situation): readonly Examination[] {
   const back = situation.away.at(-1)?.to
   const occasions = stepsAnchoredAt(situation, anchor).map((step) => occasionOf({ step, anchored, current }))
   return occasions
-    .filter((occasion) => isGiven(occasion, current))
+    .filter((occasion) => isGiven({ ...occasion, opens: today, due: today }, current))
     .map((counted) => {
       const occasion = notBefore(back, counted)
       const unmeasured = unmeasuredOf(occasion, [])

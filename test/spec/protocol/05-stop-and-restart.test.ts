@@ -255,3 +255,12 @@ describe("A baseline not taken before the first drop", () => {
     expect(child(story).on("2025-01-20").state("baseline")).toBe("missed")
   })
 })
+
+describe("A stop planned for later than the next review", () => {
+  it("leaves the child seen every 6 months until then", () => {
+    const treatments = [drops("2025-01-10", 0.05, "2027-09-10")]
+    const then = child({ treatments, visits: reviews }).on("2027-02-01")
+    expect(then.duty(ONWARDS)).toMatchObject({ due: "2027-07-10", state: "upcoming" })
+    expect(then.duty(AFTER_STOP)).toMatchObject({ due: "2028-03-10", state: "upcoming" })
+  })
+})
