@@ -2,6 +2,7 @@ import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 
 import { dayNumberOrNull } from "../engine/calendar.js"
 import { ANCESTRIES, type CalendarDate, SEXES, TREATMENT_KINDS } from "../engine/course.js"
 import { METHOD_VERSION } from "../engine/method.js"
+import { STAGES } from "../engine/protocol/protocol.js"
 import { ROLES } from "../engine/today/owed.js"
 import type { ExitCode, Io } from "./io.js"
 
@@ -71,6 +72,24 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .requiredOption("--to-age <years>", "age up to which the lines are drawn", number)
     .addOption(asOf())
     .addOption(why())
+  verb(
+    "before-myopia",
+    "of a child not myopic yet: length, refraction, parents, reviews, advice, each with its evidence",
+    () => import("./commands/before-myopia.js"),
+    withFile,
+  )
+    .argument("<file>", COURSE_FILE)
+    .addOption(asOf())
+  verb(
+    "examination",
+    "what an examination owes, in the order of the room, and what the visit of that day lacks",
+    () => import("./commands/examination.js"),
+    withFile,
+  )
+    .argument("<file>", COURSE_FILE)
+    .addOption(new Option("--stage <stage>", "instead of the one that is owed").choices(STAGES))
+    .option("--on <duties...>", "duties of the evidence to switch on, such as CD-028")
+    .addOption(asOf())
   verb("centile", "where a length stands among peers", () => import("./commands/centile.js"))
     .requiredOption("--al <mm>", "axial length in mm", number)
     .requiredOption("--age <years>", "age in years, with decimals", number)
@@ -137,6 +156,14 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .option("--preserved", "with a preservative")
     .addOption(why())
   verb(
+    "supply",
+    "bottles, nights covered, gaps, and the next bottle due",
+    () => import("./commands/supply.js"),
+    withFile,
+  )
+    .argument("<file>", COURSE_FILE)
+    .addOption(asOf())
+  verb(
     "safety",
     "concerns, red flags, cautions not asked yet, adverse events",
     () => import("./commands/safety.js"),
@@ -146,6 +173,17 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .addOption(asOf())
     .option("--adverse-events", "the adverse events alone, as a document")
     .addOption(new Option("--format <format>", "of that document").choices(["csv", "json"]).default("csv"))
+  verb(
+    "choices",
+    "the options side by side for this child, none recommended",
+    () => import("./commands/choices.js"),
+    withFile,
+  )
+    .argument("<file>", COURSE_FILE)
+    .option("--fees <file>", "the practice's fee schedule, or a list of them (schema: schema fees)")
+    .option("--strong", "drops of 0.5 and 1 % as well")
+    .addOption(asOf())
+    .addOption(why())
   verb(
     "estimate",
     "what the coming months cost, by a practice's fees",
