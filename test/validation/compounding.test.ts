@@ -176,7 +176,7 @@ describe("preservative and stability (evidence: treatments/compounding.json)", (
   it.each(compounding.dilution_table)(
     "benzalkonium carried over into $target_percent %",
     ({ target_percent, carried_over_benzalkonium_percent }) => {
-      const carried = benzalkoniumCarriedOver({ finalPercent: target_percent, stockPercent: 1 })
+      const carried = benzalkoniumCarriedOver({ concentrationPercent: target_percent, stockPercent: 1 })
       expect(carried?.percent).toBeCloseTo(carried_over_benzalkonium_percent, 9)
     },
   )

@@ -92,8 +92,16 @@ export function bottlesInWords(
 ): readonly string[] {
   return [
     `${rangeInWords(bottles)} bottles of ${volumeMl} mL cover ${nights} nights with drops in ${eyes === 1 ? "one eye" : "both eyes"}.`,
-    `The drops of one bottle last ${nightsByDrops.low} to ${nightsByDrops.high} nights (drop sizes that were measured, nothing spilled); after opening it is used for ${daysAfterOpening} days at most: ${BINDING_WORDS[binding]}.`,
+    bottleInWords({ daysAfterOpening }, { nightsByDrops, binding }),
   ]
+}
+
+/** How long one bottle serves and what ends it. */
+export function bottleInWords(
+  { daysAfterOpening }: Pick<BottlesQuestion, "daysAfterOpening">,
+  { nightsByDrops, binding }: Pick<BottlesNeeded, "nightsByDrops" | "binding">,
+): string {
+  return `The drops of one bottle last ${nightsByDrops.low} to ${nightsByDrops.high} nights (drop sizes that were measured, nothing spilled); after opening it is used for ${daysAfterOpening} days at most: ${BINDING_WORDS[binding]}.`
 }
 
 function questionProblems(question: BottlesQuestion): readonly Problem[] {

@@ -67,9 +67,24 @@ describe("the sheet a pharmacist receives", () => {
     expect(ordered).toContain("of 2026-02-01")
   })
 
+  it("says how many nights the bottles serve, and why no longer", () => {
+    const lasting = (more: Partial<SheetInput>) =>
+      text(section(sheet({ bottles: 3, volumeMl: 5 }, more), "What is ordered"))
+    expect(lasting({})).toMatch(/"Lasting","90 nights. The drops of one bottle last 39 to 102 nights/)
+    expect(lasting({ pharmacy: { ...usualPharmacy, daysAfterOpening: 60 } })).toContain('"117 to 180 nights.')
+    expect(lasting({ eye: "right", nightsPerWeek: 3 })).toContain("last 184 to 476 nights")
+  })
+
   it("has a line to sign for two people beside the prescriber", () => {
     const [block] = section(sheet(), "Two people check").blocks
-    expect(block).toMatchObject({ kind: "signatures", roles: { length: 3 } })
+    expect(block).toEqual({
+      kind: "signatures",
+      lines: [
+        { role: "Prescribed", name: "Ada Lindqvist" },
+        { role: "Made and measured", name: "" },
+        { role: "Checked by a second person", name: "" },
+      ],
+    })
   })
 
   it("carries the poison caution from 5 mg a bottle and not below", () => {
@@ -80,7 +95,9 @@ describe("the sheet a pharmacist receives", () => {
 
   it("flags an interval outside the limits with what would bring it inside", () => {
     const flagged = cautions(sheet({ stockTolerance: 0.05 }))
-    expect(flagged).toMatch(/leaves the limits 0.0093 to 0.0107 % \(usp.monograph\)/)
+    expect(flagged).toMatch(
+      /leaves the limits 0.0093 to 0.0107 % \(93 to 107 % of the label, usp.monograph\)/,
+    )
     expect(flagged).toMatch(/It would lie inside: make 50 mL in one batch/)
   })
 

@@ -2,7 +2,7 @@ import { addDays } from "../calendar.js"
 import type { CalendarDate, Eye } from "../course.js"
 import type { Contacts, Pharmacy } from "../practice-rules.js"
 import { counted, inDigits } from "../words.js"
-import { type BottlesNeeded, type BottlesQuestion, bottlesInWords } from "./bottles-needed.js"
+import { bottleInWords, bottlesNeeded, rangeInWords } from "./bottles-needed.js"
 import { type CompoundingOrder, FOR_A_PHARMACIST } from "./compounding-order.js"
 import type { DilutionStep } from "./dilution.js"
 import { labelText } from "./label-text.js"
@@ -22,8 +22,11 @@ export type SheetBlock =
   /** Small print: where figures come from. */
   | { readonly kind: "notes"; readonly lines: readonly string[] }
   | { readonly kind: "label"; readonly lines: readonly string[] }
-  /** A line each for name, signature and date. */
-  | { readonly kind: "signatures"; readonly roles: readonly string[] }
+  /** A line each to be signed and dated; the name is filled in where it is known. */
+  | {
+      readonly kind: "signatures"
+      readonly lines: readonly { readonly role: string; readonly name: string }[]
+    }
 
 export interface SheetSection {
   readonly heading: string
@@ -49,7 +52,8 @@ export interface SheetInput {
   readonly isPreserved: boolean
   /** Set where one eye is treated. */
   readonly eye?: Eye | undefined
-  readonly need?: { readonly question: BottlesQuestion; readonly answer: BottlesNeeded } | undefined
+  /** For a taper; every night when absent. */
+  readonly nightsPerWeek?: number | undefined
   /** The consent it rests on, or the reason why it goes out without one. */
   readonly consent: string
   readonly remarks?: readonly string[] | undefined
@@ -71,7 +75,14 @@ export function compoundingSheet(input: SheetInput): Sheet {
       {
         heading: "Two people check",
         blocks: [
-          { kind: "signatures", roles: ["Prescribed", "Made and measured", "Checked by a second person"] },
+          {
+            kind: "signatures",
+            lines: [
+              { role: "Prescribed", name: input.prescriber },
+              { role: "Made and measured", name: "" },
+              { role: "Checked by a second person", name: "" },
+            ],
+          },
         ],
       },
     ],
@@ -79,7 +90,7 @@ export function compoundingSheet(input: SheetInput): Sheet {
 }
 
 function ordered(input: SheetInput): SheetBlock {
-  const { order, on, child, pharmacy, need } = input
+  const { order, on, child, pharmacy } = input
   return {
     kind: "pairs",
     pairs: [
@@ -89,7 +100,7 @@ function ordered(input: SheetInput): SheetBlock {
         `${counted(order.bottles, "bottle")} of ${inDigits(order.volumeMl)} mL, atropine sulfate ${inDigits(order.concentrationPercent)} % w/v (${inDigits(order.concentrationPercent * 10)} mg in 1 mL)`,
       ],
       ["Use", `one drop in ${eyesOf(input)} at bedtime`],
-      ...(need ? [["Lasting", bottlesInWords(need.question, need.answer).join(" ")] as const] : []),
+      ...lasting(input),
       ["Ordered by", `${input.prescriber}, ${input.practice}, on ${on}`],
       ["Pharmacy", [pharmacy.name, pharmacy.contact].filter((part) => part).join(", ")],
       ["Expected by", addDays(on, pharmacy.leadDays)],
@@ -98,10 +109,28 @@ function ordered(input: SheetInput): SheetBlock {
   }
 }
 
+/** How many nights what is ordered serves, from the drop sizes that were measured and the days of use after opening. */
+function lasting(input: SheetInput): readonly (readonly [string, string])[] {
+  const { order, pharmacy, eye, nightsPerWeek } = input
+  const { daysAfterOpening } = pharmacy
+  const answer = bottlesNeeded({
+    volumeMl: order.volumeMl,
+    eyes: eye === undefined ? 2 : 1,
+    nights: 1,
+    daysAfterOpening,
+    nightsPerWeek,
+  })
+  if (answer.kind === "refused") return []
+  const { low, high } = answer.nightsPerBottle
+  const nights = rangeInWords({ low: low * order.bottles, high: high * order.bottles })
+  return [["Lasting", `${nights} nights. ${bottleInWords({ daysAfterOpening }, answer)}`]]
+}
+
 function dilution(order: CompoundingOrder): readonly SheetBlock[] {
   const { finalPercent, low95Percent, high95Percent, limitsPercent, withinLimits } = order
-  const interval = `${inDigits(low95Percent)} to ${inDigits(high95Percent)} %`
-  const limits = `${inDigits(limitsPercent.low)} to ${inDigits(limitsPercent.high)} % (${limitsPercent.source})`
+  const interval = `${inDigits(low95Percent)} and ${inDigits(high95Percent)} %`
+  const ofLabel = (percent: number) => inDigits((percent / order.concentrationPercent) * 100)
+  const limits = `${inDigits(limitsPercent.low)} to ${inDigits(limitsPercent.high)} % (${ofLabel(limitsPercent.low)} to ${ofLabel(limitsPercent.high)} % of the label, ${limitsPercent.source})`
   const outside = [
     `The interval leaves the limits ${limits}.`,
     ...order.waysInside.map(({ words }) => `It would lie inside: ${words}.`),

@@ -91,12 +91,12 @@ describe("the label", () => {
 
 describe("preservative carried over", () => {
   it("is known only for the usual 1 % product", () => {
-    expect(benzalkoniumCarriedOver({ finalPercent: 0.01, stockPercent: 0.5 })).toBeNull()
+    expect(benzalkoniumCarriedOver({ concentrationPercent: 0.01, stockPercent: 0.5 })).toBeNull()
   })
 
   it("counts as none from 1 in 20 on", () => {
-    const counts = [0.05, 0.1].map((finalPercent) =>
-      benzalkoniumCarriedOver({ finalPercent, stockPercent: 1 }),
+    const counts = [0.05, 0.1].map((concentrationPercent) =>
+      benzalkoniumCarriedOver({ concentrationPercent, stockPercent: 1 }),
     )
     expect(counts.map((carried) => carried?.countsAsUnpreserved)).toEqual([true, false])
   })
@@ -111,8 +111,8 @@ describe("studies of stability", () => {
 
   it("come with diluent, storage, months, strengths and how they were read, the strength ordered first", () => {
     expect(stabilityLines(rows, 0.05)).toEqual([
-      "saline; 5 and 25 C; 6 months: within 5% (0.05, 0.1 %; b2, abstract).",
-      "saline: within 5% (0.01 %; a1, abstract).",
+      "Saline; 5 and 25 C; 6 months: within 5% (0.05, 0.1 %; b2, abstract).",
+      "Saline: within 5% (0.01 %; a1, abstract).",
     ])
   })
 

@@ -8,14 +8,14 @@ const UNPRESERVED_FROM_FOLD = 20
 
 /** Benzalkonium carried over from a preserved 1 % stock, %; null for other stocks, whose composition is not known. */
 export function benzalkoniumCarriedOver({
-  finalPercent,
+  concentrationPercent,
   stockPercent,
 }: {
-  finalPercent: number
+  concentrationPercent: number
   stockPercent: number
 }): { readonly percent: number; readonly countsAsUnpreserved: boolean } | null {
   if (stockPercent !== STARTING_PRODUCT.strengthPercent) return null
-  const fold = stockPercent / finalPercent
+  const fold = stockPercent / concentrationPercent
   return {
     percent: STARTING_PRODUCT.benzalkoniumPercent / fold,
     countsAsUnpreserved: fold >= UNPRESERVED_FROM_FOLD - 1e-9,

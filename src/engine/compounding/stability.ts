@@ -1,4 +1,4 @@
-import { inDigits } from "../words.js"
+import { capitalised, inDigits } from "../words.js"
 
 /** One study of how long diluted drops keep, as the evidence has it (treatments/compounding.json, stability). */
 export interface StabilityRow {
@@ -26,7 +26,7 @@ export function stabilityLines(
     const { study, strengths_percent = [], diluent, storage, months, result, how_obtained } = row
     const where = [diluent, storage, months === undefined ? "" : `${months} months`]
     const strengths = strengths_percent.length > 0 ? `${strengths_percent.map(inDigits).join(", ")} %; ` : ""
-    return `${where.filter((part) => part).join("; ")}: ${result} (${strengths}${study}, ${how_obtained}).`
+    return `${capitalised(where.filter((part) => part).join("; "))}: ${result} (${strengths}${study}, ${how_obtained}).`
   })
   return rows.length === 0 || rows.some(isOfStrength)
     ? lines

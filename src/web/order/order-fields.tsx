@@ -109,7 +109,7 @@ export function OrderFields(props: {
           {text("bottleMl")}
         </Field>
       </div>
-      <div className="form-row">
+      <div className="order-choices">
         <Choices
           legend="Drops in"
           options={EYES}

@@ -94,23 +94,23 @@ function Steps({
   return (
     <span className="order-steps">
       {state === "ordered" && (
-        <button type="button" aria-label={`Confirmed: ${which}`} onClick={() => onOpen("confirm")}>
-          Confirmed
+        <button type="button" aria-label={`Confirm ${which}`} onClick={() => onOpen("confirm")}>
+          Confirm
         </button>
       )}
       {state === "confirmed" && (
-        <button type="button" aria-label={`Received: ${which}`} onClick={() => onOpen("receive")}>
-          Received
+        <button type="button" aria-label={`Receive ${which}`} onClick={() => onOpen("receive")}>
+          Receive
         </button>
       )}
       {state === "ordered" && (
         <button
           type="button"
           className="link"
-          aria-label={`received: ${which}`}
+          aria-label={`receive ${which}`}
           onClick={() => onOpen("receive")}
         >
-          received
+          receive
         </button>
       )}
       <button type="button" className="link" aria-label={`sheet of ${which}`} onClick={() => onOpen("sheet")}>

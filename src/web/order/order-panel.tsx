@@ -1,5 +1,4 @@
 import { type FormEvent, useMemo, useState } from "react"
-import { bottlesInWords } from "../../engine/compounding/bottles-needed.js"
 import { dropsOn } from "../../engine/compounding/order-remarks.js"
 import { pharmaciesOf } from "../../engine/compounding/usual-pharmacy.js"
 import { treatmentName } from "../../engine/treatment-name.js"
@@ -8,7 +7,7 @@ import type { OrderBody } from "../../server/contract/entry.js"
 import type { ChildPartProps } from "../child/child-parts.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
-import { inWords, sentence } from "../format.js"
+import { sentence } from "../format.js"
 import { useRecord, useSession } from "../queries.js"
 import { ConsentNotice } from "./consent-notice.js"
 import { newDraft, type OrderDraft, orderBody, readDraft } from "./order-draft.js"
@@ -33,7 +32,7 @@ export function OrderPanel(props: ChildPartProps & { readonly onClose: () => voi
     () => readDraft(draft, rules, drops?.nightsPerWeek),
     [draft, rules, drops?.nightsPerWeek],
   )
-  const { order, pharmacy, need, problems } = read
+  const { order, pharmacy, problems } = read
   const asked = order && { concentrationPercent: order.concentrationPercent, on: draft.date }
   const consent = asked && consentTo(asked, { view, practice })
   const remarks = asked ? remarksOn(asked, view) : []
@@ -48,7 +47,7 @@ export function OrderPanel(props: ChildPartProps & { readonly onClose: () => voi
         prescriber: session.data?.person.name ?? "",
         eye: draft.eyes === "both" ? undefined : draft.eyes,
         override: draft.override,
-        need,
+        nightsPerWeek: drops?.nightsPerWeek,
         remarks,
       },
       { view, practice },
@@ -77,9 +76,6 @@ export function OrderPanel(props: ChildPartProps & { readonly onClose: () => voi
           faults={faults}
           onChange={(changes) => setDraft({ ...draft, ...changes })}
         />
-        {need && (
-          <p className="soft small">{bottlesInWords(need.question, need.answer).map(inWords).join(" ")}</p>
-        )}
         {remarks.map((remark) => (
           <p key={remark} className="caution">
             {sentence(remark)}

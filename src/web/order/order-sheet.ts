@@ -1,4 +1,3 @@
-import type { BottlesNeeded, BottlesQuestion } from "../../engine/compounding/bottles-needed.js"
 import { type CompoundingOrder, compoundingOrder } from "../../engine/compounding/compounding-order.js"
 import { compoundingSheet, type Sheet } from "../../engine/compounding/compounding-sheet.js"
 import { dropsOn, orderRemarks } from "../../engine/compounding/order-remarks.js"
@@ -50,7 +49,7 @@ export function sheetOf(
     readonly prescriber: string
     readonly eye: Eye | undefined
     readonly override: string | undefined
-    readonly need?: { readonly question: BottlesQuestion; readonly answer: BottlesNeeded } | undefined
+    readonly nightsPerWeek?: number | undefined
     readonly remarks?: readonly string[]
   },
   about: About,
@@ -89,6 +88,7 @@ export function sheetOfRecorded(
     pharmacyRequest(pharmacy, { concentrationPercent, stockPercent, bottles, volumeMl }),
   )
   if (order.kind === "refused") return undefined
+  const [drops] = dropsOn(about.view.course, date)
   return sheetOf(
     {
       order,
@@ -96,7 +96,8 @@ export function sheetOfRecorded(
       on: date,
       isPreserved: body.preserved ?? pharmacy.isPreserved,
       prescriber: author,
-      eye: dropsOn(about.view.course, date)[0]?.eye,
+      eye: drops?.eye,
+      nightsPerWeek: drops?.nightsPerWeek,
       override: body.override,
     },
     about,

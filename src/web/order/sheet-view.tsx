@@ -38,7 +38,7 @@ function Block({ block }: { readonly block: SheetBlock }) {
       return (
         <Table
           head={["", "Name", "Signature", "Date"]}
-          rows={block.roles.map((role) => [role, "", "", ""])}
+          rows={block.lines.map(({ role, name }) => [role, name, "", ""])}
         />
       )
     case "lines":

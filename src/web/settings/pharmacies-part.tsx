@@ -2,6 +2,8 @@ import "./pharmacies.css"
 import { useState } from "react"
 import { usualPharmacy } from "../../engine/compounding/usual-pharmacy.js"
 import type { Pharmacy } from "../../engine/practice-rules.js"
+import { counted } from "../../engine/words.js"
+import { sentence } from "../format.js"
 import { DilutionExample } from "./dilution-example.js"
 import { PharmacyForm } from "./pharmacy-form.js"
 import type { SettingsPartProps } from "./settings-parts.js"
@@ -50,7 +52,7 @@ export function PharmaciesPart({ rules, onDone }: SettingsPartProps) {
                 Edit
               </button>
             </div>
-            <p>{inOneLine(pharmacy)}.</p>
+            <p>{sentence(inOneLine(pharmacy))}</p>
             {pharmacy.contact && <p className="soft">{pharmacy.contact}</p>}
             <DilutionExample pharmacy={pharmacy} />
           </article>
@@ -71,8 +73,9 @@ function newPharmacy(count: number): Editing {
   return { pharmacy, supersedes: null }
 }
 
-function inOneLine({ stockPercents, bottleMl, isPreserved, leadDays, daysAfterOpening }: Pharmacy): string {
+function inOneLine(pharmacy: Pharmacy): string {
+  const { stockPercents, bottleMl, isPreserved, leadDays, daysAfterOpening, devices } = pharmacy
   const preserved = isPreserved ? "with preservative" : "without preservative"
-  const days = leadDays === 1 ? "1 day" : `${leadDays} days`
-  return `stock of ${stockPercents.join(" and ")} %, bottles of ${bottleMl} mL ${preserved}, used ${daysAfterOpening} days after opening, ${days} to deliver`
+  const measured = devices?.length ? `, measured with ${devices.map(({ name }) => name).join(", ")}` : ""
+  return `stock of ${stockPercents.join(" and ")} %, bottles of ${bottleMl} mL ${preserved}, used ${daysAfterOpening} days after opening, ${counted(leadDays, "day")} to deliver${measured}`
 }

@@ -19,9 +19,9 @@ const FIELDS: readonly (readonly [TextField, label: string, path: string, note?:
   ["stocks", "Stock, % w/v", "body.stockPercents", "Several with a space between."],
   [
     "stockTolerance",
-    "Stock off its label by at most, %",
+    "Tolerance of the stock, %",
     "body.stockTolerance",
-    "95 %; empty while not known.",
+    "How far it may be off its label; empty while not known.",
   ],
   ["bottleMl", "Volume of a bottle, mL", "body.bottleMl"],
   ["daysAfterOpening", "Days of use after opening", "body.daysAfterOpening"],
