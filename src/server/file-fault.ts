@@ -1,4 +1,4 @@
-import { FILE_TYPES, type FileType, LARGEST_FILE_BYTES } from "./contract/files.js"
+import { FILE_TYPES, type FileType, LARGEST_FILE_BYTES } from "./contract/file-types.js"
 
 /** What is wrong with bytes said to be of a media type, as "what is allowed"; null when nothing is. */
 export function fileFault(bytes: Uint8Array, mediaType: FileType): string | null {

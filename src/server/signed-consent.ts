@@ -1,7 +1,7 @@
 import { pathText, problem } from "../interop/course/problem.js"
 import type { ConsentBody, PracticeRecord } from "../record/index.js"
 import { signatureField } from "./contract/entry.js"
-import { SCAN_TYPES } from "./contract/files.js"
+import { SCAN_TYPES } from "./contract/file-types.js"
 import type { Problem } from "./contract/problem.js"
 import type { KeptBeside } from "./record-items.js"
 

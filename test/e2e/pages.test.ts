@@ -191,7 +191,7 @@ describe("a child's page", () => {
     await page.context().close()
   })
 
-  it("records start, consent, bottle and stop of a treatment", async () => {
+  it("records start, bottle and stop of a treatment", async () => {
     const page = await app.open(`/children/${firstSeen}`)
     const enter = async (what: string) => {
       await page.getByRole("button", { name: /^Enter ▾|^Enter$/ }).click()
@@ -203,10 +203,6 @@ describe("a child's page", () => {
     await page.getByLabel("Strength, % w/v").fill("0,05")
     await page.getByRole("button", { name: "Record start" }).click()
     await page.getByText("Recorded: atropine 0.05 % from 25 Nov 2026.").waitFor()
-    await enter("Consent")
-    await page.getByLabel("Strength, % w/v").fill("0.05")
-    await page.getByRole("button", { name: "Record consent" }).click()
-    await page.getByText("Recorded: consent of 25 Nov 2026 to atropine 0.05 %.").waitFor()
     await enter("Bottle")
     await page.getByLabel("Volume, mL").fill("5")
     await page.getByRole("button", { name: "Record bottle" }).click()

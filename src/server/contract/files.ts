@@ -1,23 +1,5 @@
 import { z } from "zod"
-
-/** What may be stored beside the entries, by media type, with what a person calls it and the end of its name. */
-export const FILE_TYPES = {
-  "application/pdf": { name: "PDF", ending: "pdf" },
-  "image/png": { name: "PNG", ending: "png" },
-  "image/jpeg": { name: "JPEG", ending: "jpg" },
-  "image/svg+xml": { name: "drawn signature", ending: "svg" },
-  "text/plain": { name: "text", ending: "txt" },
-} as const
-export type FileType = keyof typeof FILE_TYPES
-
-/** Of these may a scan be. */
-export const SCAN_TYPES = [
-  "application/pdf",
-  "image/png",
-  "image/jpeg",
-] as const satisfies readonly FileType[]
-
-export const LARGEST_FILE_BYTES = 10_000_000
+import { FILE_TYPES, type FileType } from "./file-types.js"
 
 export const fileQuery = z.object({
   mediaType: z

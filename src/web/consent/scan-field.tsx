@@ -1,5 +1,10 @@
 import type { ChangeEvent } from "react"
-import { FILE_TYPES, type FileType, LARGEST_FILE_BYTES, SCAN_TYPES } from "../../server/contract/files.js"
+import {
+  FILE_TYPES,
+  type FileType,
+  LARGEST_FILE_BYTES,
+  SCAN_TYPES,
+} from "../../server/contract/file-types.js"
 import { Field } from "../parts/field.js"
 
 const ALLOWED = SCAN_TYPES.map((type) => FILE_TYPES[type].name).join(", ")

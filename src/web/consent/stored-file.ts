@@ -1,4 +1,5 @@
-import type { FileAnswer, FileType } from "../../server/contract/files.js"
+import type { FileType } from "../../server/contract/file-types.js"
+import type { FileAnswer } from "../../server/contract/files.js"
 import type { ProblemAnswer } from "../../server/contract/problem.js"
 import { Refused, Unreachable } from "../client.js"
 

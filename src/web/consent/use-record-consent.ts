@@ -1,6 +1,6 @@
 import { useMutation } from "@tanstack/react-query"
 import type { ConsentBody } from "../../server/contract/entry.js"
-import type { FileType } from "../../server/contract/files.js"
+import type { FileType } from "../../server/contract/file-types.js"
 import { useRecord } from "../queries.js"
 import { storeFile } from "./stored-file.js"
 
