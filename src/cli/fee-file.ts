@@ -21,7 +21,7 @@ export async function feeFile(
     return { problems: [{ path: WHOLE_FILE, value: null, allowed: "fee schedules in JSON", message }] }
   }
   const isList = Array.isArray(held)
-  const all: readonly unknown[] = isList ? held : [held]
+  const all: readonly unknown[] = Array.isArray(held) ? held : [held]
   const read = all.map((one) => paperSchemas.fees.safeParse(one))
   const placed = (path: string, index: number) => (isList ? `[${index}]${path && `.${path}`}` : path)
   const fieldFaults = read.flatMap((result, index) =>
