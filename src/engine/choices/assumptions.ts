@@ -5,22 +5,15 @@ import { percent } from "../words.js"
 export function assumptionsOf({
   child,
   coverage,
-  months,
 }: {
   readonly child: Study
   /** Share of nights covered so far; null where no bottle is recorded. */
   readonly coverage: number | null
-  /** How long the protocol plans a course to last. */
-  readonly months: number | null
 }): readonly string[] {
   const { oldestFittedAgeYears } = child.evidence.growth.values
   return [
     "treated until 18: the same treatment to that age; no trial lasted so long, and effects tend to fade",
-    ...(months === null
-      ? []
-      : [
-          `treated as planned: ${months} months from now, or to the planned stop of what is in use, then nothing; faster growth after a stop is not counted in`,
-        ]),
+    "treated as planned: to the stop that the protocol plans for this course, then nothing; faster growth after a stop is not counted in",
     coverage === null
       ? "drops every night, spectacles and lenses as in the trials; no bottle is recorded that could tell"
       : `drops on ${percent(coverage)} of the nights, as covered by bottles so far; spectacles and lenses as in the trials`,

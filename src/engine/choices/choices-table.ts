@@ -20,26 +20,26 @@ export interface ChoicesRow {
  * words from here, so that what is kept is what was shown.
  */
 export function choicesTable(choices: Choices): readonly ChoicesRow[] {
-  const { options, eye, plannedMonths } = choices
+  const { options, eye } = choices
+  const isPlanned = options.some(({ figures }) => !("refused" in figures) && figures.asPlanned !== null)
   const row = (
     id: string,
     label: string,
     note: string | null,
     cell: (option: ChoiceOption) => readonly string[],
   ): ChoicesRow => ({ id, label, note, cells: options.map(cell) })
-  const planned =
-    plannedMonths === null
-      ? []
-      : [
-          row("planned-length", `Length of the ${eye} eye at 18, treated as planned`, INTERVAL, (option) =>
-            figure(option, ({ asPlanned }) =>
-              asPlanned ? [lengthInWords(asPlanned.lengthMm), `stopped on ${asPlanned.until}`] : [NONE],
-            ),
+  const planned = !isPlanned
+    ? []
+    : [
+        row("planned-length", `Length of the ${eye} eye at 18, treated as planned`, INTERVAL, (option) =>
+          figure(option, ({ asPlanned }) =>
+            asPlanned ? [lengthInWords(asPlanned.lengthMm), `stopped on ${asPlanned.until}`] : [NONE],
           ),
-          row("planned-chance", "Chance of 26 mm by 18, treated as planned", CHANCE_INTERVAL, (option) =>
-            figure(option, ({ asPlanned }) => (asPlanned ? [chanceInWords(asPlanned.chance26mm)] : [NONE])),
-          ),
-        ]
+        ),
+        row("planned-chance", "Chance of 26 mm by 18, treated as planned", CHANCE_INTERVAL, (option) =>
+          figure(option, ({ asPlanned }) => (asPlanned ? [chanceInWords(asPlanned.chance26mm)] : [NONE])),
+        ),
+      ]
   return [
     row("length", `Length of the ${eye} eye at 18, treated until then`, INTERVAL, (option) =>
       figure(option, ({ until18 }) => [lengthInWords(until18.lengthMm)]),
@@ -72,7 +72,12 @@ export function choicesTable(choices: Choices): readonly ChoicesRow[] {
   ]
 }
 
-const NONE = "\u2013"
+/** What every option says alike need be said once only. */
+export const isSameForAll = ({ cells }: Pick<ChoicesRow, "cells">): boolean =>
+  cells.length > 1 && new Set(cells.map((lines) => lines.join("\n"))).size === 1
+
+/** Stands where there is nothing to say. */
+export const NONE = "\u2013"
 const INTERVAL = "95 % interval in brackets"
 const CHANCE_INTERVAL = "in brackets: between, as pace and effect may be (95 %)"
 

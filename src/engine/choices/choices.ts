@@ -1,20 +1,20 @@
 import type { Evidence } from "../../evidence/types.js"
 import type { Estimate, PracticeSettings } from "../assessment.js"
-import { addMonths, ageYears } from "../calendar.js"
+import { ageYears } from "../calendar.js"
 import type { CalendarDate, Course, Eye } from "../course.js"
 import { refusal, type Study, study } from "../growth/study.js"
 import { treatmentPrior } from "../growth/treatment-prior.js"
 import type { PracticeRules } from "../practice-rules.js"
-import type { Protocol } from "../protocol/protocol.js"
 import { type StartCaution, startCautions } from "../safety/start-cautions.js"
 import { defaultSettings } from "../settings.js"
 import { assumptionsOf } from "./assumptions.js"
 import { type ConsentNeed, consentNeeds } from "./consent-needs.js"
+import { courseUnder } from "./course-under.js"
 import { type EvidenceStrength, evidenceStrength, type TrialRow } from "./evidence-strength.js"
 import { type OptionCost, optionCost } from "./option-cost.js"
 import { namesOf, type Option, optionList } from "./option-list.js"
 import { BY_AGE_YEARS, type By18, by18, longerEye, withheldMm } from "./outlook-figures.js"
-import { monthsFromToday, plannedStopAsNow } from "./planned-stop.js"
+import { plannedStop } from "./planned-stop.js"
 import { startRemarks } from "./start-remarks.js"
 import { type UnwantedEffect, type UnwantedEvidence, unwantedEffects } from "./unwanted-effects.js"
 import { type Outlook, outlooks } from "./what-if.js"
@@ -27,7 +27,6 @@ export interface ChoicesInput {
   readonly treatmentEvidence: TreatmentEvidence
   readonly settings?: PracticeSettings
   readonly rules: PracticeRules
-  readonly protocol: Protocol
   /** Drops of 0.5 % and more as well. */
   readonly withStrong?: boolean
 }
@@ -47,8 +46,6 @@ export interface Choices {
   readonly eye: Eye | null
   /** Natural growth of this child in the next year without treatment, mm. */
   readonly untreatedNextYearMm: number | null
-  /** How long the protocol plans a new course to last. */
-  readonly plannedMonths: number | null
   readonly options: readonly ChoiceOption[]
   /** What the figures take for granted, in sentences. */
   readonly assumptions: readonly string[]
@@ -70,7 +67,7 @@ export interface ChoiceOption extends Pick<Option, "id" | "kind" | "name" | "par
 export interface OptionFigures {
   /** Treated until 18; for no treatment, untreated. */
   readonly until18: By18
-  /** Treated as long as the protocol plans, then not; null without a plan that ends before 18, and for no treatment. */
+  /** Treated to the planned stop of the protocol, then not; null without a stop before 18, and for no treatment. */
   readonly asPlanned: (By18 & { readonly until: CalendarDate }) | null
   /** Against no treatment, at the child's own pace; null when less than a year is left to 18, and for no treatment. */
   readonly withheldNextYearMm: Estimate | null
@@ -82,7 +79,7 @@ export interface OptionFigures {
  * child, so that all options rest on the same pace.
  *
  * @example
- * choices({ course, asOf: "2026-11-25", evidence, treatmentEvidence, rules: noRules, protocol: standardProtocol })
+ * choices({ course, asOf: "2026-11-25", evidence, treatmentEvidence, rules: noRules })
  */
 export function choices(input: ChoicesInput): Choices {
   const { course, asOf, evidence, settings = defaultSettings } = input
@@ -91,7 +88,6 @@ export function choices(input: ChoicesInput): Choices {
     asOf,
     eye: null,
     untreatedNextYearMm: null,
-    plannedMonths: null,
     options: [],
     assumptions: [],
   }
@@ -102,14 +98,13 @@ export function choices(input: ChoicesInput): Choices {
   if (why !== null) return { ...nothing, refused: why }
 
   const told = outlooks(child)
-  const { protocol, rules, treatmentEvidence, withStrong } = input
-  const months = monthsFromToday({ protocol, course, today: asOf })
+  const { rules, treatmentEvidence, withStrong } = input
   const coverage = coverageOf(child)
   const next = yearAhead(child)
   const rows = [...treatmentEvidence.trials, ...treatmentEvidence.opticalTreatments.arms]
   const optionOf = (option: Option): ChoiceOption => {
     const { id, kind, name, parts, effect } = option
-    const figures = figuresOf({ option, child, told, share: coverage ?? 1, protocol, months })
+    const figures = figuresOf({ option, child, told, share: coverage ?? 1, rules })
     const open = "refused" in figures ? null : outlookOf({ option, child, told, share: coverage ?? 1 })
     return {
       id,
@@ -120,7 +115,7 @@ export function choices(input: ChoicesInput): Choices {
       figures,
       strength: effect === null ? null : evidenceStrength(effect, rows),
       unwanted: unwantedEffects(parts, treatmentEvidence.adverseEffects),
-      cost: optionCost({ option, child, outlook: open, rules, protocol }),
+      cost: optionCost({ option, child, outlook: open, rules }),
       consent: consentNeeds({ parts, course, on: asOf, wordings: rules.consentWordings }),
       cautions: cautionsOf(option, { course, today: asOf }),
       remarks: startRemarks({ option, course, asOf }),
@@ -130,9 +125,8 @@ export function choices(input: ChoicesInput): Choices {
     asOf,
     eye: longerEye(child),
     untreatedNextYearMm: next === null ? null : told.untreatedMm(next),
-    plannedMonths: months,
     options: optionList({ course, asOf, parameters: evidence.growth, withStrong }).map(optionOf),
-    assumptions: assumptionsOf({ child, coverage, months }),
+    assumptions: assumptionsOf({ child, coverage }),
   }
 }
 
@@ -163,19 +157,14 @@ interface Asked {
   readonly share: number
 }
 
-function figuresOf({
-  protocol,
-  months,
-  ...asked
-}: Asked & { readonly protocol: Protocol; readonly months: number | null }): ChoiceOption["figures"] {
+function figuresOf({ rules, ...asked }: Asked & { readonly rules: PracticeRules }): ChoiceOption["figures"] {
   const { option, child } = asked
   const { asOf, course } = child
   if (option.kind !== "nothing" && option.effect === null) return { refused: withoutTrial(option) }
   const open = outlookOf(asked)
   const until18 = by18(child, open)
   if (option.kind === "nothing") return { until18, asPlanned: null, withheldNextYearMm: null }
-  const fresh = months === null ? null : addMonths(asOf, months)
-  const until = option.kind === "as-now" ? plannedStopAsNow({ protocol, course, today: asOf }) : fresh
+  const until = plannedStop({ course: courseUnder(option, { course, asOf }), today: asOf, rules })
   const untilAge = until === null ? null : ageYears({ born: course.child.born, on: until })
   const next = yearAhead(child)
   return {

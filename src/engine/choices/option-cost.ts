@@ -1,11 +1,9 @@
 import { ageYears } from "../calendar.js"
 import { type CostPer01Mm, costPer01Mm } from "../cost/cost-per-01-mm.js"
-import { type CostPlan, type CostPlanInput, costPlan } from "../cost/cost-plan.js"
-import type { Course } from "../course.js"
+import { type CostPlan, costPlan } from "../cost/cost-plan.js"
 import type { Study } from "../growth/study.js"
 import type { PracticeRules } from "../practice-rules.js"
-import type { Protocol } from "../protocol/protocol.js"
-import { isInUse } from "../protocol/treatment-course.js"
+import { courseUnder } from "./course-under.js"
 import type { Option } from "./option-list.js"
 import { BY_AGE_YEARS, withheldMm } from "./outlook-figures.js"
 import type { Outlook } from "./what-if.js"
@@ -25,17 +23,15 @@ export function optionCost({
   child,
   outlook,
   rules,
-  protocol,
 }: {
   readonly option: Option
   readonly child: Study
   /** Null where no figures are given for the option. */
   readonly outlook: Outlook | null
-  readonly rules: Pick<PracticeRules, "feeSchedules" | "pharmacies">
-  readonly protocol: Protocol
+  readonly rules: PracticeRules
 }): OptionCost {
   const { course, asOf } = child
-  const plan = costPlan({ ...planFor(option, course, asOf), rules, protocol, today: asOf })
+  const plan = costPlan({ course: courseUnder(option, { course, asOf }), rules, today: asOf })
   if (plan.kind === "refused") return plan
   if (outlook === null || option.parts.length === 0) {
     const why =
@@ -47,19 +43,4 @@ export function optionCost({
   const toAge = Math.min(ageYears({ born: course.child.born, on: last }), BY_AGE_YEARS)
   const withheld = withheldMm(outlook, { fromAge: child.ageYears, toAge })
   return { kind: "plan", plan, per01Mm: costPer01Mm({ plan, withheldMm: withheld }) }
-}
-
-/** A plan is made for one treatment; several together are put into the course first and then taken as recorded. */
-function planFor(
-  { kind, parts }: Option,
-  course: Course,
-  asOf: CostPlanInput["today"],
-): Pick<CostPlanInput, "course" | "treatment"> {
-  const first = parts[0] ?? null
-  if (kind === "as-now" || parts.length < 2) return { course, treatment: first }
-  const past = (course.treatments ?? [])
-    .filter(({ from }) => from < asOf)
-    .map((one) => (isInUse(one, asOf) ? { ...one, to: asOf } : one))
-  const treatments = [...past, ...parts.map((part) => ({ ...part, from: asOf }))]
-  return { course: { ...course, treatments }, treatment: first }
 }

@@ -18,7 +18,7 @@ export function ChoicesPart({ view, reading, onDone }: ChildPartProps) {
   const [hidden, setHidden] = useState<ReadonlySet<string>>(new Set())
   const [decided, setDecided] = useState(0)
   const all = useMemo(() => {
-    const { course, today, settings, rules, protocol } = reading
+    const { course, today, settings, rules } = reading
     return choices({
       course,
       asOf: today,
@@ -26,7 +26,6 @@ export function ChoicesPart({ view, reading, onDone }: ChildPartProps) {
       treatmentEvidence,
       settings,
       rules,
-      protocol,
       withStrong,
     })
   }, [reading, withStrong])

@@ -1,5 +1,5 @@
 import type { ChoiceOption } from "../../engine/choices/choices.js"
-import type { ChoicesRow } from "../../engine/choices/choices-table.js"
+import { type ChoicesRow, isSameForAll } from "../../engine/choices/choices-table.js"
 import { capitalised, inWords } from "../format.js"
 
 /** Longer cells are opened when they are asked for, so that the figures stay side by side. */
@@ -35,7 +35,7 @@ export function ChoicesTable({
                 {label}
                 {note !== null && <span className="soft small">{note}</span>}
               </th>
-              {isOneForAll(cells) ? (
+              {isSameForAll({ cells }) ? (
                 <td colSpan={options.length}>
                   <Cell lines={cells[0] ?? []} many={MANY[id]} />
                 </td>
@@ -53,10 +53,6 @@ export function ChoicesTable({
     </section>
   )
 }
-
-/** What every option says alike is said once. */
-const isOneForAll = (cells: ChoicesRow["cells"]): boolean =>
-  cells.length > 1 && new Set(cells.map((lines) => lines.join("\n"))).size === 1
 
 /** What several lines of a row are, where they are counted. */
 const MANY: Readonly<Record<string, string>> = { unwanted: "reports", before: "remarks" }
