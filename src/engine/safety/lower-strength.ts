@@ -64,5 +64,5 @@ function shareInWords(effect: TreatmentEffect): string {
     ...(mayBeNil ? ["may be nil"] : []),
     `evidence ${confidence}`,
   ]
-  return `${name} ${inPercent(withheldFraction)} (${said.join(", ")})`
+  return `${name}: ${inPercent(withheldFraction)} (${said.join(", ")})`
 }

@@ -23,7 +23,7 @@ export const SWITCHED_RULES = [
   },
   {
     duty: "CD-097",
-    what: "return to the child's own baseline after a stop",
+    what: "return to the values before the drops after a stop",
     figure: "pupil within 0.25 mm, amplitude within 2.8 D by the same method, near acuity within 0.2 logMAR",
     why: "no source was read for this check; the figures are errors of measurement and common practice",
   },

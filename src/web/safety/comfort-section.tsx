@@ -25,9 +25,9 @@ export function ComfortSection({ reading }: { readonly reading: CourseReading })
           {svg && <Drawing svg={svg} className="comfort-figure" />}
           <ComfortTable lines={comfort.lines} />
           <p className="soft small">
-            In brackets the change against the last value before the drops, for the same eye; accommodation
-            within one stated method only. The light a pupil was measured in is not recorded: daylight is
-            compared with daylight.
+            Dotted: the last value before the drops. In brackets: the change against it, for the same eye;
+            accommodation within one stated method only. The light a pupil was measured in is not recorded:
+            daylight is compared with daylight.
           </p>
         </>
       )}
@@ -70,7 +70,7 @@ function ComfortTable({ lines }: { readonly lines: readonly ComfortLine[] }) {
                 {dateWords(date)}
               </th>
               {lines.map((line) => (
-                <td key={line.measure}>{valuesInWords(line, date) || "–"}</td>
+                <ValuesCell key={line.measure} values={valuesInWords(line, date)} />
               ))}
             </tr>
           ))}
@@ -80,12 +80,23 @@ function ComfortTable({ lines }: { readonly lines: readonly ComfortLine[] }) {
   )
 }
 
-/** "right 4.1 (+0.3), left 4.0 (+0.2)" */
-function valuesInWords({ points, digits }: ComfortLine, date: string): string {
+function ValuesCell({ values }: { readonly values: readonly string[] }) {
+  if (values.length === 0) return <td>–</td>
+  return (
+    <td>
+      {values.map((value) => (
+        <div key={value}>{value}</div>
+      ))}
+    </td>
+  )
+}
+
+/** "right 4.1 (+0.3)" and "left 4.0 (+0.2)", those that were measured. */
+function valuesInWords({ points, digits }: ComfortLine, date: string): readonly string[] {
   return EYES.flatMap((eye) => {
     const point = points.find((candidate) => candidate.date === date && candidate.eye === eye)
     if (!point) return []
     const change = point.change === null ? "" : ` (${signed(point.change, digits)})`
     return [`${eye} ${fixed(point.value, digits)}${change}`]
-  }).join(", ")
+  })
 }

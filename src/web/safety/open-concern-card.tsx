@@ -3,7 +3,7 @@ import { dateWords } from "../../chart/words.js"
 import type { Offer } from "../../engine/safety/offers.js"
 import type { OpenConcern } from "../../engine/safety/open-concerns.js"
 import type { ChildView } from "../../server/contract/child.js"
-import { sentence } from "../format.js"
+import { inWords, sentence } from "../format.js"
 import { ConcernForm } from "./concern-form.js"
 import { concernTitle } from "./concern-words.js"
 import { entryOfConcern } from "./recorded-entry.js"
@@ -21,12 +21,15 @@ export function OpenConcernCard({ view, today, concern, offers, onDone }: OpenCo
   const [open, setOpen] = useState<"edit" | "close" | null>(null)
   const { kind, since, what, recorded, owner, isRedFlag } = concern
   const entryId = recorded ? entryOfConcern(view, recorded) : undefined
-  const start = recorded ?? { opened: since, kind, what }
+  const start = recorded ?? { opened: since, kind, what: inWords(what) }
+  const name = concernTitle(kind)
   return (
-    <article className={isRedFlag ? "concern red-flag" : "concern"} aria-label={concernTitle(kind)}>
-      <h3>{concernTitle(kind)}</h3>
+    <article className={isRedFlag ? "concern red-flag" : "concern"} aria-label={name}>
+      <h3>{name}</h3>
       <p>{sentence(what)}</p>
-      {recorded && recorded.what !== what && <p className="small">Recorded: {sentence(recorded.what)}</p>}
+      {recorded && recorded.what !== inWords(what) && (
+        <p className="small">Recorded: {sentence(recorded.what)}</p>
+      )}
       <p className="small">
         {recorded ? (
           <>
@@ -44,8 +47,13 @@ export function OpenConcernCard({ view, today, concern, offers, onDone }: OpenCo
           <ul className="offers">
             {offers.map((offer) => (
               <li key={offer.what}>
-                <b>{sentence(offer.what)}</b> {offer.words.map(sentence).join(" ")}{" "}
-                <span className="soft">{offer.grade}.</span>
+                <b>{sentence(offer.what)}</b>
+                <ul>
+                  {offer.words.map((words) => (
+                    <li key={words}>{sentence(words)}</li>
+                  ))}
+                </ul>
+                <span className="soft">{offer.grade}</span>
               </li>
             ))}
           </ul>
@@ -54,15 +62,31 @@ export function OpenConcernCard({ view, today, concern, offers, onDone }: OpenCo
       <div className="form-actions">
         {recorded ? (
           <>
-            <button type="button" className="primary" disabled={!entryId} onClick={() => setOpen("close")}>
+            <button
+              type="button"
+              className="primary"
+              disabled={!entryId}
+              aria-label={`Close with a note: ${name}`}
+              onClick={() => setOpen("close")}
+            >
               Close with a note
             </button>
-            <button type="button" disabled={!entryId} onClick={() => setOpen("edit")}>
+            <button
+              type="button"
+              disabled={!entryId}
+              aria-label={`Change owner or details: ${name}`}
+              onClick={() => setOpen("edit")}
+            >
               Change owner or details
             </button>
           </>
         ) : (
-          <button type="button" className="primary" onClick={() => setOpen("edit")}>
+          <button
+            type="button"
+            className="primary"
+            aria-label={`Take it up: ${name}`}
+            onClick={() => setOpen("edit")}
+          >
             Take it up
           </button>
         )}
