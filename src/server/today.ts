@@ -15,11 +15,19 @@ interface TodayQuestion {
   readonly page: number
 }
 
+interface Row {
+  readonly child: ListedChild
+  readonly owed: Owed
+}
+
+/** The practice as it was last read: what it holds for, and every row in order. */
 interface Sorted {
-  readonly key: string
+  readonly head: string
+  readonly today: ReadingDay["today"]
   readonly rules: ReadingDay["rules"]
-  readonly rows: readonly { readonly child: ListedChild; readonly owed: Owed }[]
+  readonly children: readonly ListedChild[]
   readonly read: number
+  readonly rows: readonly Row[]
 }
 
 /**
@@ -29,14 +37,7 @@ interface Sorted {
  */
 export function todayList({ record, clock, rules }: Context, readings: ChildReadings) {
   let reading: Promise<void> | null = null
-  let sorted: Sorted | null = null
-  let listed: { readonly head: string; readonly children: readonly ListedChild[] } | null = null
-
-  const everyChild = async (): Promise<readonly ListedChild[]> => {
-    const head = await record.head()
-    if (listed?.head !== head) listed = { head, children: await record.everyChild() }
-    return listed.children
-  }
+  let kept: Sorted | null = null
 
   const readAll = async (children: readonly ListedChild[], day: ReadingDay): Promise<void> => {
     for (let at = 0; at < children.length; at += IN_ONE_GO) {
@@ -52,63 +53,68 @@ export function todayList({ record, clock, rules }: Context, readings: ChildRead
     return reading
   }
 
-  const rowsOf = (children: readonly ListedChild[], day: ReadingDay): Sorted => {
-    const known = children.flatMap((child) => {
+  /** Everything in order; asked for again only when something was recorded, the day or the rules changed. */
+  const everything = async (): Promise<Sorted> => {
+    const day = { today: clock.today(), rules: await rules.now() }
+    const head = await record.head()
+    const isSame = kept?.head === head && kept.today === day.today && kept.rules === day.rules
+    if (kept && isSame && kept.read === kept.children.length) return kept
+    const children = isSame && kept ? kept.children : await record.everyChild()
+    const missing = children.filter((child) => readings.known(child, day) === undefined)
+    // A few changed children are read at once; a whole practice is not waited for.
+    if (missing.length <= 2 * IN_ONE_GO) await readings.read(missing, day)
+    else void startReading(missing, day)
+    let read = 0
+    const rows = children.flatMap((child) => {
       const found = readings.known(child, day)
-      return found ? [{ child, owed: found.owed }] : []
+      if (found) read++
+      return (found?.owed ?? []).map((owed) => ({ child, owed }))
     })
-    const key = `${listed?.head} ${day.today} ${known.length}`
-    if (sorted?.key === key && sorted.rules === day.rules) return sorted
-    const rows = known.flatMap(({ child, owed }) => owed.map((one) => ({ child, owed: one })))
-    sorted = { key, rules: day.rules, read: known.length, rows: rows.sort(byUrgency) }
-    return sorted
+    kept = { head, ...day, children, read, rows: rows.sort(byUrgency) }
+    return kept
   }
+
   return {
     /** Reads every child in the background, so that the first question of the day need not wait. */
     async warm(): Promise<void> {
-      await startReading(await everyChild(), { today: clock.today(), rules: await rules.now() })
+      const day = { today: clock.today(), rules: await rules.now() }
+      await startReading(await record.everyChild(), day)
     },
 
     async ask({ role, search, group, page }: TodayQuestion): Promise<TodayAnswer> {
-      const day = { today: clock.today(), rules: await rules.now() }
-      const children = await everyChild()
-      const missing = children.filter((child) => readings.known(child, day) === undefined)
-      // A few changed children are read at once; a whole practice is not waited for.
-      if (missing.length > 0 && missing.length <= 2 * IN_ONE_GO) await readings.read(missing, day)
-      else if (missing.length > 0) void startReading(missing, day)
-      const { rows, read } = rowsOf(children, day)
+      const { today, children, read, rows } = await everything()
       const found = search.trim() === "" ? null : await record.childrenMatching(search)
       const shown = rows.filter(
         ({ child, owed }) => (role === undefined || owed.role === role) && (!found || found.has(child.id)),
       )
       return {
-        today: day.today,
+        today,
         read,
         total: children.length,
         things: shown.length,
         children: new Set(shown.map(({ child }) => child.id)).size,
         groups: OWED_GROUPS.map((name) => {
           const all = shown.filter(({ owed }) => owed.group === name)
-          const wanted =
+          const [from, to] =
             group === undefined
-              ? all.slice(0, FIRST_ROWS)
+              ? [0, FIRST_ROWS]
               : group === name
-                ? all.slice((page - 1) * GROUP_PAGE, page * GROUP_PAGE)
-                : []
-          return { group: name, count: all.length, rows: wanted.map(rowOf) }
+                ? [(page - 1) * GROUP_PAGE, page * GROUP_PAGE]
+                : [0, 0]
+          return { group: name, count: all.length, rows: all.slice(from, to).map(rowOf) }
         }),
       }
     },
   }
 }
 
-function rowOf({ child, owed }: Sorted["rows"][number]): OwedRow {
+function rowOf({ child, owed }: Row): OwedRow {
   const { id, name, number, born } = child
   return { child: { id, name, number, born }, ...owed }
 }
 
 /** What is overdue first, then by the day it is due or waits since; the name settles what is left. */
-function byUrgency(a: Sorted["rows"][number], b: Sorted["rows"][number]): number {
+function byUrgency(a: Row, b: Row): number {
   const late = Number(b.owed.state === "overdue") - Number(a.owed.state === "overdue")
   if (late !== 0) return late
   const [dayA, dayB] = [a.owed.due ?? a.owed.since, b.owed.due ?? b.owed.since]
