@@ -16,6 +16,7 @@ export {
   type PaperKind,
 } from "./entry.js"
 export { lockFolder } from "./folder-lock.js"
+export type { BottleOfLot } from "./lots.js"
 export { migrate } from "./migrations.js"
 // People.
 export type { Person } from "./people.js"

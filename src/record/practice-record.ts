@@ -15,6 +15,7 @@ import { appendEntries, currentOf, entriesOf, type Saved } from "./entries.js"
 import type { Draft, Entry } from "./entry.js"
 import { addFile, fileOf, mediaTypeOf, type NewFile, type StoredFile } from "./files.js"
 import { clearLogInAttempts, type LogInAttempts, logInAttempts, setLogInAttempts } from "./log-in-attempts.js"
+import { type BottleOfLot, bottlesOfLot } from "./lots.js"
 import { addPerson, type NewPerson, type Person, peopleOf, personByLogIn, setPasswordHash } from "./people.js"
 import { practiceRulesFrom } from "./practice-rules.js"
 import type { Practice } from "./practices.js"
@@ -82,6 +83,8 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
     addFile: (file: NewFile): Promise<string> => addFile(queries, id, file),
     file: (sha256: string): Promise<StoredFile | null> => fileOf(queries, id, sha256),
     mediaTypeOf: (sha256: string): Promise<string | null> => mediaTypeOf(queries, id, sha256),
+
+    bottlesOfLot: (lot: string): Promise<readonly BottleOfLot[]> => bottlesOfLot(queries, id, lot),
 
     addPerson: (person: NewPerson): Promise<void> => addPerson(queries, id, person),
     people: (): Promise<readonly Person[]> => peopleOf(queries, id),

@@ -19,6 +19,7 @@ import { consentsRoutes } from "./routes/consents.js"
 import { decideRoutes } from "./routes/decide.js"
 import { entriesRoutes } from "./routes/entries.js"
 import { filesRoutes } from "./routes/files.js"
+import { lotsRoutes } from "./routes/lots.js"
 import { practiceRoutes } from "./routes/practice.js"
 import { rulesRoutes } from "./routes/rules.js"
 import { safetyRoutes } from "./routes/safety.js"
@@ -80,6 +81,7 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     decideRoutes(routes, context)
     await routes.register((scope) => filesRoutes(scope, context))
     rulesRoutes(routes, context)
+    lotsRoutes(routes, context)
     safetyRoutes(routes, context)
   })
   if (staticFolder) await servePages(app, staticFolder)

@@ -22,6 +22,7 @@ import {
   withdrawalBody,
 } from "./entry.js"
 import { fileAnswer, fileParams, fileQuery } from "./files.js"
+import { lotAnswer, lotParams } from "./lot.js"
 import { healthAnswer, practiceAnswer } from "./practice.js"
 import { paperBody, paperParams, rulesAnswer } from "./rules.js"
 import { adverseEventsAnswer, adverseEventsQuery } from "./safety.js"
@@ -60,6 +61,8 @@ export const api = {
     query: adverseEventsQuery,
     answer: adverseEventsAnswer,
   },
+
+  lot: { method: "GET", url: "/api/lots/:lot", params: lotParams, answer: lotAnswer },
 
   children: { method: "GET", url: "/api/children", query: listQuery, answer: childList },
   addChild: { method: "POST", url: "/api/children", body: newChildBody, answer: childView },
