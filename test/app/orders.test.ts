@@ -117,3 +117,37 @@ describe("an order taken further", () => {
     ])
   })
 })
+
+describe("the paper of a pharmacy", () => {
+  const syringe = { name: "syringe", smallestVolumeMl: 0.5, graduationMl: 0.05, toleranceFraction: 0.02 }
+  const pharmacy = {
+    id: "lantern",
+    name: "Lantern Street Pharmacy",
+    leadDays: 7,
+    stockPercents: [1],
+    smallestVolumeMl: 0.5,
+    bottleMl: 5,
+    isPreserved: false,
+    daysAfterOpening: 30,
+    devices: [syringe],
+    stockTolerance: 0.02,
+  }
+  const record = (body: object) => practice.ask("POST", "/api/rules/pharmacy", { body: { body } })
+
+  it("keeps what it measures with and how far its stock may be off", async () => {
+    const answer = await record(pharmacy)
+    expect(answer.statusCode).toBe(201)
+    expect(answer.json().rules.pharmacies).toEqual([pharmacy])
+  })
+
+  it("is told every fault of a device by its place", async () => {
+    const faulty = { ...syringe, largestVolumeMl: 0.2, toleranceFraction: 1 }
+    expect(faults(await record({ ...pharmacy, stockTolerance: -0.1, devices: [syringe, faulty] }))).toEqual([
+      "body.devices[1].toleranceFraction: a share from 0 to below 1",
+      "body.stockTolerance: a share from 0 to below 1",
+    ])
+    expect(faults(await record({ ...pharmacy, devices: [{ ...syringe, largestVolumeMl: 0.2 }] }))).toEqual([
+      "body.devices[0].largestVolumeMl: at least the smallest volume",
+    ])
+  })
+})

@@ -1,6 +1,5 @@
 import { Link } from "@tanstack/react-router"
 import type { ConsentState } from "../../engine/consent/consent-in-force.js"
-import { CHILD_PARTS } from "../child/child-parts.js"
 import { inWords, sentence } from "../format.js"
 import { Field } from "../parts/field.js"
 
@@ -19,11 +18,9 @@ export function ConsentNotice(props: {
     <div className="order-blocked">
       <p>
         <strong>Held back for consent.</strong> {sentence(consent.why)}{" "}
-        {Object.hasOwn(CHILD_PARTS, "consent") && (
-          <Link to="/children/$childId/$part" params={{ childId, part: "consent" }}>
-            To the consent
-          </Link>
-        )}
+        <Link to="/children/$childId/$part" params={{ childId, part: "consent" }}>
+          To the consent
+        </Link>
       </p>
       <Field
         label="Reason to order all the same"
