@@ -39,6 +39,7 @@ export async function run(args: BeforeMyopiaArguments, io: Io): Promise<ExitCode
     return 0
   }
   const words = beforeMyopiaInWords(answer)
+  io.out(`${paragraph(sentence(words.first), 0)}\n`)
   io.out(section("Length", words.length))
   io.out(section("Refraction", words.refraction))
   io.out(section("Parents", words.parents))

@@ -13,6 +13,15 @@ describe("before myopia in words", () => {
     )
   })
 
+  it.each([
+    [{ sphere: 0.5 }, "Not myopic; past 2 of 2 cut-offs for becoming so"],
+    [{ sphere: 0.62 }, "Not myopic; past 1 of 2 cut-offs for becoming so"],
+    [{ sphere: 1.5 }, "Not myopic, and past no cut-off that was read"],
+    [{ sphere: 0.5, cycloplegic: false }, "Not myopic; not compared with any cut-off yet"],
+  ])("says first on which side of the cut-offs the refraction is: %j", (refraction, first) => {
+    expect(words({ refraction }).first).toBe(first)
+  })
+
   it("says of a second-hand cut-off that its text was not read", () => {
     expect(words().refraction.at(-1)).toContain("the study's own text was not read")
   })

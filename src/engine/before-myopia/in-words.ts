@@ -1,10 +1,12 @@
 import { EYES } from "../course.js"
-import { fixed, percent, sentence } from "../words.js"
+import { counted, fixed, percent, sentence } from "../words.js"
 import type { BeforeMyopia, EmmetropicPlace, OnsetRefraction } from "./before-myopia.js"
 import type { CutOffAnswer } from "./cut-offs.js"
 
 /** Each part as sentences with its figures, alike on a page and in a terminal. */
 export interface BeforeMyopiaWords {
+  /** The one thing to see first: on which side of the cut-offs the refraction is. */
+  readonly first: string
   readonly length: readonly string[]
   readonly refraction: readonly string[]
   readonly parents: readonly string[]
@@ -16,6 +18,7 @@ export interface BeforeMyopiaWords {
 export function beforeMyopiaInWords(answer: BeforeMyopia): BeforeMyopiaWords {
   const { eyes, refraction, parents, review, advice, keptOff, treatment } = answer
   return {
+    first: firstInWords(refraction),
     length: EYES.flatMap((eye) => {
       const place = eyes[eye]
       return place ? [sentence(`${eye} eye ${placeInWords(place)}`)] : []
@@ -34,6 +37,15 @@ export function beforeMyopiaInWords(answer: BeforeMyopia): BeforeMyopiaWords {
       ...keptOff.map(({ what, why }) => sentence(`not shown: ${what}, since ${why}`)),
     ],
   }
+}
+
+function firstInWords(refraction: BeforeMyopia["refraction"]): string {
+  if ("refused" in refraction) return "Not myopic; not compared with any cut-off yet"
+  const { cutOffs } = refraction
+  if (cutOffs.length === 0) return "Not myopic; no cut-off was read for this age"
+  const atRisk = cutOffs.filter(({ side }) => side !== "beyond").length
+  if (atRisk === 0) return "Not myopic, and past no cut-off that was read"
+  return `Not myopic; past ${atRisk} of ${counted(cutOffs.length, "cut-off")} for becoming so`
 }
 
 const power = (dioptres: number): string => `${dioptres > 0 ? "+" : ""}${fixed(dioptres)} D`

@@ -1,6 +1,8 @@
 import { Link } from "@tanstack/react-router"
-import { useMemo, useState } from "react"
+import { lazy, Suspense, useMemo, useState } from "react"
 import { dateWords } from "../../chart/words.js"
+import { myopiaOf } from "../../engine/growth/myopia.js"
+import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { PracticeAnswer } from "../../server/contract/practice.js"
 import { ByEighteenCard } from "../child/by-eighteen-card.js"
@@ -19,7 +21,12 @@ import { takeMessage } from "../flash.js"
 import { PageHeading } from "../parts/page-heading.js"
 import { Waiting } from "../parts/waiting.js"
 import { useChild, usePractice } from "../queries.js"
-import { readCourse } from "../reading.js"
+import { type CourseReading, readCourse } from "../reading.js"
+
+// Few children need it, and the page is what must be quick.
+const BeforeMyopiaCard = lazy(async () => ({
+  default: (await import("../child/before-myopia-card.js")).BeforeMyopiaCard,
+}))
 
 export function ChildPage({ childId }: { readonly childId: string }) {
   const child = useChild(childId)
@@ -72,6 +79,11 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
           <DutyCard reading={reading} childId={view.child.id} />
         </aside>
         <div className="under">
+          {isBeforeMyopia(reading) && (
+            <Suspense>
+              <BeforeMyopiaCard reading={reading} />
+            </Suspense>
+          )}
           <ByEighteenCard reading={reading} />
           <CheckList view={view} checks={reading.assessment.checks} show="notes" />
           <RecordList view={view} onDone={setMessage} />
@@ -79,4 +91,8 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
       </div>
     </>
   )
+}
+
+function isBeforeMyopia({ course, today }: CourseReading): boolean {
+  return myopiaOf(course, today, evidence.growth.values.myopiaCutOffD.value) === "not-myopic"
 }

@@ -49,7 +49,7 @@ export function ExaminationsPart({ practice, rules, onDone }: SettingsPartProps)
       <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
       {switchGroups().map(({ stage, rows }) => (
         <fieldset key={stage ?? "figures"} className="switch-group">
-          <legend>{stage ? `From the ${STAGE_WORDS[stage]} on` : "Concerns raised from figures"}</legend>
+          <legend>{stage ? `Asked first at the ${STAGE_WORDS[stage]}` : "Concerns raised from figures"}</legend>
           {rows.map((row) => (
             <SwitchLine
               key={row.duty}
