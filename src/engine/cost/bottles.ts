@@ -1,40 +1,61 @@
 import { addDays } from "../calendar.js"
-import type { CalendarDate, Course, Treatment } from "../course.js"
-import type { PracticeRules } from "../practice-rules.js"
+import { bottlesNeeded } from "../compounding/bottles-needed.js"
+import type { CalendarDate, Course, Supply, Treatment } from "../course.js"
+import type { Pharmacy, PracticeRules } from "../practice-rules.js"
 import type { Protocol } from "../protocol/protocol.js"
 import { lastDayOfSupply, situationOn } from "../protocol/situation.js"
 
 export interface BottleDays {
   readonly days: number
-  /** Who says so, in words. */
-  readonly by: string
+  /** What ends it and who says so, in words. */
+  readonly why: string
 }
 
 /**
- * Days of use of one bottle after opening: as the pharmacy states them that made the child's last bottle, or the
- * practice's only one; else as the protocol says. A bottle without preservative is thrown away after a month (common
- * practice, no source).
+ * Days for which one bottle serves: as the pharmacy states them that made the child's last bottle, or the practice's
+ * only one, and no longer than its drops last when they are large; else as the protocol says. A bottle without
+ * preservative is thrown away after a month (common practice, no source).
  */
 export function bottleDays({
   course,
+  drops,
   rules,
   protocol,
 }: {
   readonly course: Course
+  readonly drops: Treatment
   readonly rules: Pick<PracticeRules, "pharmacies">
   readonly protocol: Protocol
 }): BottleDays {
-  const { pharmacies } = rules
+  const pharmacy = pharmacyOf(course, rules.pharmacies)
+  if (!pharmacy) {
+    return {
+      days: Math.max(1, protocol.bottleDaysAfterOpening),
+      why: `after opening, as stated by the protocol "${protocol.title}"`,
+    }
+  }
+  const { name, bottleMl, daysAfterOpening } = pharmacy
+  const needed = bottlesNeeded({
+    volumeMl: bottleMl,
+    eyes: drops.eye === undefined ? 2 : 1,
+    nights: 1,
+    daysAfterOpening,
+    nightsPerWeek: drops.nightsPerWeek,
+  })
+  const days = needed.kind === "needed" ? needed.nightsPerBottle.low : daysAfterOpening
+  return days < daysAfterOpening
+    ? { days, why: `until ${bottleMl} mL of large drops are used up` }
+    : { days, why: `after opening, as stated by the pharmacy ${name}` }
+}
+
+function pharmacyOf(course: Course, pharmacies: readonly Pharmacy[]): Pharmacy | undefined {
+  const begun = ({ opened, dispensed }: Supply) => opened ?? dispensed ?? ""
   const last = (course.supplies ?? [])
     .filter(({ pharmacy }) => pharmacy !== undefined)
-    .toSorted((a, b) => ((a.opened ?? a.dispensed ?? "") < (b.opened ?? b.dispensed ?? "") ? -1 : 1))
+    .toSorted((a, b) => (begun(a) < begun(b) ? -1 : 1))
     .at(-1)?.pharmacy
-  const only = pharmacies.length === 1 ? pharmacies[0] : undefined
-  const pharmacy =
-    pharmacies.find(({ id, name }) => id === last || name === last) ?? (last ? undefined : only)
-  return pharmacy
-    ? { days: pharmacy.daysAfterOpening, by: `the pharmacy ${pharmacy.name}` }
-    : { days: protocol.bottleDaysAfterOpening, by: `the protocol "${protocol.title}"` }
+  const only = last === undefined && pharmacies.length === 1 ? pharmacies[0] : undefined
+  return pharmacies.find(({ id, name }) => id === last || name === last) ?? only
 }
 
 /**
@@ -61,6 +82,6 @@ export function bottleStarts({
   const begins = drops.from > today ? drops.from : today
   const first = held !== undefined && held >= begins ? addDays(held, 1) : begins
   const starts: CalendarDate[] = []
-  for (let start = first; start < until; start = addDays(start, Math.max(1, days))) starts.push(start)
+  for (let start = first; start < until; start = addDays(start, days)) starts.push(start)
   return starts
 }

@@ -1,6 +1,7 @@
-import type { CalendarDate } from "../course.js"
+import type { CalendarDate, Treatment } from "../course.js"
 import type { FeeOccasion, FeeSchedule } from "../practice-rules.js"
 import type { Protocol } from "../protocol/protocol.js"
+import { treatmentName } from "../treatment-name.js"
 import { counted } from "../words.js"
 import type { BottleDays } from "./bottles.js"
 import type { PlannedVisit } from "./planned-visits.js"
@@ -17,7 +18,7 @@ export function costAssumptions({
   isTreated,
   lines,
   visits,
-  bottleDays,
+  bottles,
 }: {
   readonly from: CalendarDate
   readonly to: CalendarDate
@@ -30,12 +31,11 @@ export function costAssumptions({
   readonly isTreated: boolean
   readonly lines: readonly { readonly kind: FeeOccasion["kind"] }[]
   readonly visits: readonly PlannedVisit[]
-  readonly bottleDays: BottleDays
+  readonly bottles: readonly (BottleDays & { readonly drops: Treatment })[]
 }): readonly string[] {
   const later = schedules
     .filter((one) => one.from > from && one.from <= to)
     .toSorted((a, b) => (a.from < b.from ? -1 : 1))
-  const bottles = lines.filter(({ kind }) => kind === "bottle").length
   const hasDevices = lines.some(({ kind }) => kind === "device")
   const begun = visits.filter(({ hasBegun }) => hasBegun)
   return [
@@ -54,11 +54,10 @@ export function costAssumptions({
             ? `Treatment goes on through all of these months, without a change of strength.`
             : `Treatment ends on ${plannedStop}, as planned, without a change of strength; if growth returns and treatment is taken up again, that is not counted.`,
         ]),
-    ...(bottles > 0
-      ? [
-          `One bottle serves both eyes and is used for ${counted(bottleDays.days, "day")} after opening, as stated by ${bottleDays.by}: ${counted(bottles, "bottle")}.`,
-        ]
-      : []),
+    ...bottles.map(
+      ({ drops, days, why }) =>
+        `One bottle of ${treatmentName(drops)} serves ${drops.eye ? `the ${drops.eye} eye` : "both eyes"} for ${counted(days, "day")} ${why}.`,
+    ),
     ...(hasDevices
       ? ["Spectacles and lenses are replaced when their months are over; loss and breakage are not counted."]
       : []),

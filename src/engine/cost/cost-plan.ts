@@ -87,13 +87,18 @@ export function costPlan(input: CostPlanInput): CostPlanAnswer {
   const ending = decidedStop !== null && decidedStop < until ? decidedStop : until
   const used = usedTogether(course, { today, ending })
   const plannedStop = decidedStop ?? recordedStop(used)
-  const days = bottleDays({ course, rules, protocol })
+  const bottles = new Map(
+    used
+      .filter(({ kind }) => kind === "atropine")
+      .map((drops) => [drops, bottleDays({ course, drops, rules, protocol })]),
+  )
   const wanted = [
     ...visits.flatMap(visitWants),
     ...used.flatMap((one) => {
       const last = one.to != null && one.to < ending ? one.to : ending
-      if (one.kind !== "atropine") return deviceWants({ treatment: one, schedule, today, until: last })
-      const starts = bottleStarts({ course, protocol, drops: one, today, until: last, days: days.days })
+      const bottle = bottles.get(one)
+      if (!bottle) return deviceWants({ treatment: one, schedule, today, until: last })
+      const starts = bottleStarts({ course, protocol, drops: one, today, until: last, days: bottle.days })
       return starts.map((date) => bottleWant(date, one))
     }),
   ]
@@ -132,7 +137,7 @@ export function costPlan(input: CostPlanInput): CostPlanAnswer {
       isTreated: used.length > 0,
       lines,
       visits,
-      bottleDays: days,
+      bottles: [...bottles].map(([drops, bottle]) => ({ ...bottle, drops })),
     }),
   }
 }
@@ -229,7 +234,8 @@ function usedTogether(
   for (const treatment of realTreatments(course)) {
     if (treatment.from >= ending || (treatment.to != null && treatment.to <= today)) continue
     const before = byName.get(treatmentName(treatment))
-    const together = before && { ...before, to: lastEnd(before.to, treatment.to) }
+    const eye = before?.eye === treatment.eye ? treatment.eye : undefined
+    const together = before && { ...before, eye, to: lastEnd(before.to, treatment.to) }
     byName.set(treatmentName(treatment), together ?? treatment)
   }
   return [...byName.values()]

@@ -37,8 +37,8 @@ export function CostTable({ plan }: { readonly plan: CostPlan }) {
             <th scope="row">{daysInWords(row)}</th>
             <td>{capitalised(rowInWords(row))}</td>
             <td className="number">{bare(row.cents)}</td>
-            <td>
-              <CoverageMark {...row} />
+            <td className="day">
+              <CoverageMark coverage={row.coverage} cents={row.cents} isShort />
             </td>
             <td className="number soft">{bare(row.soFar.notCoveredCents)}</td>
             <td className="number soft">{bare(row.soFar.uncertainCents)}</td>

@@ -31,10 +31,10 @@ export interface FeeRow {
 }
 
 export const KIND_LABELS: readonly (readonly [FeeOccasion["kind"], string])[] = [
-  ["examination", "each examination"],
-  ["measure", "each measurement"],
-  ["bottle", "each bottle"],
-  ["device", "each device"],
+  ["examination", "examination"],
+  ["measure", "measurement"],
+  ["bottle", "bottle"],
+  ["device", "device"],
 ]
 export const STAGE_LABELS: readonly (readonly [Stage, string])[] = STAGES.map((stage) => [
   stage,

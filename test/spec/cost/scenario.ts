@@ -35,6 +35,8 @@ export function scenario(text: string): Scenario {
   }
   const heads = new Map(sections.map(({ head: [name = "", value = ""] }) => [name, value]))
   const rowsOf = (name: string) => sections.filter(({ head }) => head[0] === name).flatMap(({ rows }) => rows)
+  const expected = rowsOf("expected")
+  if (expected.length === 0) throw new Error(`nothing is expected of: ${title}`)
   const feeSchedules = sections.filter(({ head }) => head[0]?.startsWith("fees in")).map(scheduleOf)
   return {
     title,
@@ -46,7 +48,7 @@ export function scenario(text: string): Scenario {
       protocol: standardProtocol,
       rules: { feeSchedules, pharmacies: rowsOf("pharmacy").map(pharmacyOf) },
     },
-    expected: rowsOf("expected"),
+    expected,
   }
 }
 
