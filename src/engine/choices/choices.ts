@@ -1,6 +1,6 @@
 import type { Evidence } from "../../evidence/types.js"
 import type { Estimate, PracticeSettings } from "../assessment.js"
-import { ageYears } from "../calendar.js"
+import { addMonths, ageYears } from "../calendar.js"
 import type { CalendarDate, Course, Eye } from "../course.js"
 import { refusal, type Study, study } from "../growth/study.js"
 import { treatmentPrior } from "../growth/treatment-prior.js"
@@ -135,7 +135,9 @@ function refusalOf(child: Study): string | null {
     return "this child is not myopic: no treatment is compared, since none was studied in eyes like these"
   }
   if (child.lengths.length === 0) return "no length has been measured, so there is nothing to start from"
-  if (child.ageYears >= BY_AGE_YEARS) return `the evidence ends at ${BY_AGE_YEARS} years`
+  // By birthdays: years of 365.25 days put one a day early or late.
+  if (addMonths(child.course.child.born, 12 * BY_AGE_YEARS) <= child.asOf)
+    return `the evidence ends at ${BY_AGE_YEARS} years`
   return null
 }
 

@@ -34,7 +34,9 @@ export function by18(child: Study, outlook: Outlook): By18 {
   const eyes = [...new Set(child.lengths.map((figure) => figure.eye))]
   const all = eyes.map((eye) => {
     const length = outlook.lengthAt(eye, BY_AGE_YEARS)
-    return { eye, length, chance: 1 - mixtureCdf(length, LONG_EYE_MM) }
+    // Rounding of the sum of the parts may leave it a hair beyond 0 or 1.
+    const chance = Math.min(1, Math.max(0, 1 - mixtureCdf(length, LONG_EYE_MM)))
+    return { eye, length, chance }
   })
   const longer = all.find(({ eye }) => eye === eyeIndex(longerEye(child)))
   const likelier = all.toSorted((a, b) => b.chance - a.chance)[0]

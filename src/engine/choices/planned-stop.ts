@@ -6,7 +6,7 @@ import { currentTreatmentCourse } from "../protocol/treatment-course.js"
 
 /**
  * The day on which a course is planned to stop by the protocol that it follows. Null where that day has passed or is
- * recorded already, and where the protocol plans no stop, as for spectacles and lenses.
+ * recorded already, and where the protocol plans no stop.
  */
 export function plannedStop({
   course,
