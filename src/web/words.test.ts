@@ -70,6 +70,11 @@ describe("the answer about the treatment", () => {
       "The lengths are 4 : 1 likelier if atropine 0.05 % does nothing than if it works as in the trials.",
     )
   })
+  it("agrees with a treatment that is several", () => {
+    expect(findingSentence({ ...finding, treatment: "lenslet spectacles" })).toBe(
+      "The lengths are 2.3 : 1 likelier if lenslet spectacles work as in the trials than if they do nothing.",
+    )
+  })
   it("takes no side when the figures take none", () => {
     expect(findingSentence({ ...finding, likelihoodRatio: 1.01 })).toContain("fit both alike, 1 : 1")
   })
