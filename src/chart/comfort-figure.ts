@@ -17,7 +17,7 @@ type Options = Pick<CourseFigureOptions, "width" | "colours">
 const TOP = 40
 const PANEL = 62
 const GAP = 20
-const LEFT = 132
+const LEFT = 156
 const RIGHT = 62
 const FOOT = 26
 /** What is drawn; acuity far away and pressure stand in the table alone. */

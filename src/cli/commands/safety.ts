@@ -1,5 +1,6 @@
 import type { CalendarDate, Course } from "../../engine/course.js"
-import { standardProtocol } from "../../engine/protocol/standard.js"
+import { noRules } from "../../engine/practice-rules.js"
+import { protocolFor } from "../../engine/protocol/choose-protocol.js"
 import { isInUse, realTreatments } from "../../engine/protocol/treatment-course.js"
 import { type AdverseEvent, adverseEvents, adverseEventTable } from "../../engine/safety/adverse-events.js"
 import { type Offer, offersFor } from "../../engine/safety/offers.js"
@@ -39,7 +40,8 @@ export async function run(args: SafetyArguments, io: Io): Promise<ExitCode> {
     io.out(csvText(adverseEventTable(events)))
     return 0
   }
-  const open = openConcerns({ course, today: asOf, protocol: standardProtocol }).map((concern) => ({
+  const protocol = protocolFor({ course, today: asOf, rules: noRules })
+  const open = openConcerns({ course, today: asOf, protocol }).map((concern) => ({
     ...concern,
     offers: offersFor({ concern, course, today: asOf, evidence: SAFETY_EVIDENCE }),
   }))

@@ -110,7 +110,7 @@ const RULES: readonly Rule[] = [
     id: "heart-condition",
     name: "heart condition",
     weight: "caution",
-    says: "caution with conditions of a fast heart rate; a reason is recorded",
+    says: "care with conditions of a fast heart rate; a reason is recorded",
     duty: "CD-059",
     grade: TWO_TEXTS,
   },
@@ -144,7 +144,7 @@ const PRESSURE: Rule = {
   id: "raised-pressure",
   name: "raised pressure in the eye",
   weight: "caution",
-  says: `caution with raised pressure; ${usualComfortLimits.pressureMmHg} mmHg was the entry limit of a trial (secondary)`,
+  says: `care with raised pressure; ${usualComfortLimits.pressureMmHg} mmHg was the entry limit of a trial (secondary)`,
   duty: "CD-059",
   grade: TWO_TEXTS,
 }

@@ -84,8 +84,11 @@ const WEIGHTS: Readonly<Record<StartCaution["weight"], string>> = {
   caution: "Caution",
 }
 
-function Answer({ caution: { state, on, note } }: { readonly caution: StartCaution }) {
-  if (state === "not-asked") return <span className="caution">not asked yet</span>
+function Answer({ caution: { id, state, on, note } }: { readonly caution: StartCaution }) {
+  if (state === "not-asked") {
+    const how = id === "raised-pressure" ? "not measured yet" : "not asked yet"
+    return <span className="caution">{how}</span>
+  }
   return (
     <>
       {state === "asked-yes" ? <b>yes</b> : "no"}

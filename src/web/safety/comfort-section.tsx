@@ -1,3 +1,4 @@
+import { Link } from "@tanstack/react-router"
 import { useMemo } from "react"
 import { comfortFigure } from "../../chart/comfort-figure.js"
 import { dateWords, fixed } from "../../chart/words.js"
@@ -37,10 +38,15 @@ export function ComfortSection({ reading }: { readonly reading: CourseReading })
           <ul className="offers">
             {off.map(({ duty, what, figure, why }) => (
               <li key={duty}>
-                {duty}, {what}: {figure}. Off until the practice turns it on in its settings: {why}.
+                {duty}, {what}: {figure}. Off until the practice turns it on: {why}.
               </li>
             ))}
           </ul>
+          <p className="small">
+            <Link to="/settings/$part" params={{ part: "examinations" }}>
+              Turn them on or off
+            </Link>
+          </p>
         </details>
       )}
     </section>

@@ -12,12 +12,14 @@ interface OpenConcernCardProps {
   readonly view: ChildView
   readonly today: string
   readonly concern: OpenConcern
+  /** Where care on the same day is to be had; undefined while the practice has not said. */
+  readonly urgent: string | undefined
   readonly offers: readonly Offer[]
   readonly onDone: (message: string) => void
 }
 
 /** One concern with its figures, who looks after it, what can be considered, and the way to take it up or close it. */
-export function OpenConcernCard({ view, today, concern, offers, onDone }: OpenConcernCardProps) {
+export function OpenConcernCard({ view, today, concern, urgent, offers, onDone }: OpenConcernCardProps) {
   const [open, setOpen] = useState<"edit" | "close" | null>(null)
   const { kind, since, what, recorded, owner, isRedFlag } = concern
   const entryId = recorded ? entryOfConcern(view, recorded) : undefined
@@ -27,6 +29,11 @@ export function OpenConcernCard({ view, today, concern, offers, onDone }: OpenCo
     <article className={isRedFlag ? "concern red-flag" : "concern"} aria-label={name}>
       <h3>{name}</h3>
       <p>{sentence(what)}</p>
+      {isRedFlag && urgent && (
+        <p>
+          Urgent contact: <b>{urgent}</b>
+        </p>
+      )}
       {recorded && recorded.what !== inWords(what) && (
         <p className="small">Recorded: {sentence(recorded.what)}</p>
       )}

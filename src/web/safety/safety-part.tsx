@@ -47,6 +47,7 @@ export function SafetyPart({ view, reading, onDone }: ChildPartProps) {
             today={today}
             concern={concern}
             offers={offers}
+            urgent={rules.contacts.urgent}
             onDone={onDone}
           />
         ))}
