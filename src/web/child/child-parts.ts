@@ -22,6 +22,7 @@ export const CHILD_PARTS: Readonly<Record<string, ChildPart>> = {
   safety: part("Safety", () => import("../safety/safety-part.js").then((module) => module.SafetyPart)),
   choices: part("Choices", () => import("../choices/choices-part.js").then((module) => module.ChoicesPart)),
   consent: part("Consent", () => import("../consent/consent-part.js").then((module) => module.ConsentPart)),
+  supply: part("Supply", () => import("../supply/supply-part.js").then((module) => module.SupplyPart)),
   cost: part("Cost", () => import("../cost/cost-part.js").then((module) => module.CostPart)),
 }
 

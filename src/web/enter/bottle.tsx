@@ -1,4 +1,4 @@
-import { type FormEvent, useState } from "react"
+import { type FormEvent, useId, useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import type { SupplyBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
@@ -10,17 +10,26 @@ import { parseNumber } from "../visit/readings.js"
 import type { EnterProps } from "./enter-props.js"
 import { runningTreatments } from "./running-treatments.js"
 
-type BottleField = "dispensed" | "opened" | "beyondUse" | "concentrationPercent" | "volumeMl" | "lot"
+type BottleField =
+  | "dispensed"
+  | "opened"
+  | "beyondUse"
+  | "concentrationPercent"
+  | "volumeMl"
+  | "lot"
+  | "pharmacy"
 
 const FIELDS: readonly (readonly [BottleField, label: string, type: "date" | "text", note?: string])[] = [
   ["dispensed", "Handed out", "date"],
-  ["opened", "Opened", "date"],
-  ["beyondUse", "Last day of use", "date", "Once opened."],
+  ["opened", "Opened", "date", "Blank while it is not open."],
+  ["beyondUse", "Last day of use", "date", "Once opened. A month is taken where none is given."],
   ["concentrationPercent", "Strength, % w/v", "text"],
   ["volumeMl", "Volume, mL", "text"],
   ["lot", "Lot", "text"],
+  ["pharmacy", "Pharmacy", "text"],
 ]
 
+/** A bottle that was handed out, and when it was opened where that is known. */
 export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
   const [id] = useState(newEntryId)
   const [typed, setTyped] = useState<Readonly<Record<BottleField, string>>>(() => ({
@@ -33,12 +42,15 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
     ),
     volumeMl: "",
     lot: "",
+    // The one that made the last bottle, as a rule the one that makes the next.
+    pharmacy: (reading.course.supplies ?? []).findLast(({ pharmacy }) => pharmacy)?.pharmacy ?? "",
   }))
   const record = useRecord<SupplyBody>(view.child.id, "supplies")
   const faults = faultsOf(
     record.error,
     FIELDS.map(([field]) => field),
   )
+  const pharmacies = useId()
   const submit = (event: FormEvent) => {
     event.preventDefault()
     record.mutate(
@@ -52,12 +64,13 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row three">
           {FIELDS.map(([field, label, type, note]) => (
-            <Field key={field} label={label} note={note} fault={faults.at(field)}>
+            <Field key={field} label={label} note={note} fault={faultWords(field, faults.at(field))}>
               {(control) => (
                 <input
                   {...control}
                   type={type}
                   autoComplete="off"
+                  list={field === "pharmacy" ? pharmacies : undefined}
                   value={typed[field]}
                   onChange={(event) => setTyped({ ...typed, [field]: event.target.value })}
                 />
@@ -65,6 +78,11 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
             </Field>
           ))}
         </div>
+        <datalist id={pharmacies}>
+          {reading.rules.pharmacies.map(({ id: key, name }) => (
+            <option key={key} value={name} />
+          ))}
+        </datalist>
         <p className="soft small">
           Nights with a bottle in date are what counts as treated. Drops are poisonous when swallowed.
         </p>
@@ -77,6 +95,12 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
     </Dialog>
   )
 }
+
+/** The rule about lots names places of the file; here it is said as the person in front of the bottle meets it. */
+const faultWords = (field: BottleField, fault: string | undefined): string | undefined =>
+  field === "lot" && fault?.includes("a lot of one strength")
+    ? "This lot stands in the record with another strength. One lot is one making: look at the label of both bottles."
+    : fault
 
 /** What is sent; a figure that is no number is sent as typed, so that the server refuses it at its field. */
 function bottleBody(typed: Readonly<Record<BottleField, string>>): SupplyBody {
