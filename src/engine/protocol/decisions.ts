@@ -38,13 +38,11 @@ const SETTLED_BY: Readonly<Record<Decides, readonly DecisionKind[]>> = {
 }
 
 export function decisions(situation: Situation): readonly Decision[] {
-  const judged = datedOccasions(situation)
-    .filter(({ step }) => step.kind === "decision")
-    .map((occasion) => {
-      const decides = occasion.step.decides ?? "stop"
-      const state = stateOf(occasion, decides, situation)
-      return { ...occasion, state, needs: state === "done" ? [] : [NEEDS[decides]] }
-    })
+  const judged = datedOccasions(situation, "decision").map((occasion) => {
+    const decides = occasion.step.decides ?? "stop"
+    const state = stateOf(occasion, decides, situation)
+    return { ...occasion, state, needs: state === "done" ? [] : [NEEDS[decides]] }
+  })
   return stillOwed(
     judged.map((one, index) => overtaken(one, judged.slice(index + 1), situation)),
     situation,

@@ -1,5 +1,5 @@
 import type { DutyState } from "../assessment.js"
-import { addDays, dayNumber } from "../calendar.js"
+import { addDays } from "../calendar.js"
 import type { CalendarDate, Visit } from "../course.js"
 import { lastGrowthVisit, seenHere } from "./measured.js"
 import {
@@ -45,7 +45,7 @@ export const isAhead = (state: DutyState): boolean =>
 
 function datedExaminations(situation: Situation): readonly Examination[] {
   const { today, course } = situation
-  const occasions = datedOccasions(situation).filter(({ step }) => step.kind === "examination")
+  const occasions = datedOccasions(situation, "examination")
   const examined: Examination[] = []
   // From the last to the first, since a step is missed once the one after it is open or done.
   for (let index = occasions.length - 1; index >= 0; index--) {
@@ -58,7 +58,7 @@ function datedExaminations(situation: Situation): readonly Examination[] {
       visits: course.visits,
     })
     const unmeasured = unmeasuredOf(occasion, visits)
-    const isPast = after ? after.opens <= today || after.state === "done" : dayNumber(today) > usefulUntil
+    const isPast = after ? after.opens <= today || after.state === "done" : today > usefulUntil
     examined.unshift({
       ...occasion,
       visits,

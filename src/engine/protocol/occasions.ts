@@ -1,4 +1,4 @@
-import { addDays, addMonths, type DayNumber, dayNumber } from "../calendar.js"
+import { addDays, addMonths, calendarDate, dayNumber } from "../calendar.js"
 import {
   type CalendarDate,
   EYES,
@@ -8,7 +8,7 @@ import {
   type Visit,
 } from "../course.js"
 import { missing } from "./measured.js"
-import type { Anchor, Measure, ProtocolStep } from "./protocol.js"
+import type { Anchor, Measure, ProtocolStep, StepKind } from "./protocol.js"
 import type { Situation } from "./situation.js"
 import { type Change, changesOf, eyesOf, type TreatmentCourse } from "./treatment-course.js"
 
@@ -26,12 +26,17 @@ export interface Occasion {
   readonly eyesOnAtropine: readonly Eye[]
 }
 
-/** Steps counted from the start, a change of treatment or the stop of the current course, in order of their due date. */
-export function datedOccasions(situation: Situation): readonly Occasion[] {
+/**
+ * Steps of a kind counted from the start, a change of treatment or the stop of the current course, in order of their due
+ * date.
+ */
+export function datedOccasions(situation: Situation, kind: StepKind): readonly Occasion[] {
   const { current, protocol } = situation
   if (!current) return []
   const { stop } = current
-  const occasions = stepsAnchoredAt(situation, startAnchor(situation)).flatMap((step) => {
+  const stepsOf = (anchor: Anchor) =>
+    protocol.steps.filter((step) => step.anchor === anchor && step.kind === kind)
+  const occasions = stepsOf(startAnchor(situation)).flatMap((step) => {
     const changes = step.restartsOnChange ? changesOf(current, step.onlyFor ?? ["atropine"]) : []
     return [
       occasionOf({ step, anchored: current.start, current }),
@@ -39,11 +44,7 @@ export function datedOccasions(situation: Situation): readonly Occasion[] {
     ].filter((occasion) => !isRestarted(occasion, changes, situation))
   })
   const afterStop =
-    stop === null
-      ? []
-      : protocol.steps
-          .filter(({ anchor }) => anchor === "stop")
-          .map((step) => occasionOf({ step, anchored: stop, current }))
+    stop === null ? [] : stepsOf("stop").map((step) => occasionOf({ step, anchored: stop, current }))
   return [...occasions.filter(({ opens }) => stop === null || opens <= stop), ...afterStop]
     .filter((occasion) => isGiven(occasion, current))
     .toSorted((a, b) => (a.due < b.due ? -1 : a.due > b.due ? 1 : 0))
@@ -137,23 +138,25 @@ export function visitsOf({
   before: Occasion | undefined
   after: Occasion | undefined
   visits: readonly Visit[]
-}): { readonly visits: readonly Visit[]; readonly usefulUntil: DayNumber } {
+}): { readonly visits: readonly Visit[]; readonly usefulUntil: CalendarDate } {
+  const { anchored, opens, closes } = occasion
   const due = dayNumber(occasion.due)
-  const anchored = dayNumber(occasion.anchored)
-  const prior = before ? Math.max(anchored, dayNumber(before.due)) : anchored
-  const earliest = (prior + due) / 2
-  const latest = after ? (due + dayNumber(after.due)) / 2 : due + (due - prior) / 2
-  const isNear = (day: DayNumber) => day > earliest && day <= latest
+  const prior = Math.max(dayNumber(anchored), before ? dayNumber(before.due) : Number.NEGATIVE_INFINITY)
+  const toNext = after ? dayNumber(after.due) - due : due - prior
+  // The nearest days before and after: days are compared as dates, since there are many visits to few occasions.
+  const nearest = calendarDate(Math.floor((prior + due) / 2) + 1)
+  const latest = calendarDate(Math.floor(due + toNext / 2))
+  const isReached = (date: CalendarDate) =>
+    (opens <= date && date <= closes) || (nearest <= date && date <= latest)
   return {
-    visits: visits.filter(
-      ({ date }) => date >= occasion.anchored && (isInWindow(occasion, date) || isNear(dayNumber(date))),
-    ),
-    usefulUntil: Math.max(latest, dayNumber(occasion.closes)),
+    visits: visits.filter(({ date }) => date >= anchored && isReached(date)),
+    usefulUntil: laterOf(latest, closes),
   }
 }
 
-export function isInWindow({ opens, closes }: Occasion, date: CalendarDate): boolean {
-  return opens <= date && date <= closes
+function laterOf(one: CalendarDate, other: CalendarDate): CalendarDate {
+  if (one < other) return other
+  return one
 }
 
 // A change before a check is due makes the check start again, unless it had already been done or an eye on drops was
