@@ -35,7 +35,9 @@ describe("lengthwise consent", () => {
   it("gives the text there is to read, with the figures of the strength", async () => {
     const { stdout } = await consent(...drops, "0.05", "--as-of", "2025-03-01", "--text")
     // LAMP, first year: 0.20 against 0.41 mm (Yam et al. 2019, abstract).
-    expect(stdout).toContain("grew 0.20 mm on average, eyes on drops without the drug 0.41 mm")
+    expect(stdout.replaceAll("\u00a0", " ")).toContain(
+      "grew 0.20 mm on average, eyes on drops without the drug 0.41 mm",
+    )
     expect(stdout).toContain('Wording "drops", version 1')
   })
 

@@ -71,10 +71,11 @@ export function consentText(input: ConsentTextInput): ConsentText {
       for (const source of sources) used.add(source)
       return lines.join("\n")
     })
-  const title = filled(wording.title)
+  const held = (text: string) => text.replace(FIGURE_AND_UNIT, "$1\u00a0")
+  const title = held(filled(wording.title))
   const sections = wording.sections.map(({ heading, text }) => ({
-    heading: filled(heading),
-    paragraphs: filled(text)
+    heading: held(filled(heading)),
+    paragraphs: held(filled(text))
       .split("\n")
       .map((line) => line.trim())
       .filter((line) => line !== ""),
@@ -92,6 +93,9 @@ export function consentPlainText({ title, wording, sections, sources }: ConsentT
   ]
   return `${blocks.join("\n\n")}\n`.normalize("NFC")
 }
+
+// No line ends between a figure and its unit.
+const FIGURE_AND_UNIT = /(\d) (?=(?:mm|mL|mg|D|%)(?!\w))/g
 
 const NAME = /\{(\w+)\}/g
 

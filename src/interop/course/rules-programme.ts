@@ -5,7 +5,7 @@ import { problem } from "./problem.js"
 /** Rules that join two fields, for consents, bottles, orders, concerns and what the family told. */
 export function programmeProblems(course: Loose): readonly Problem[] {
   return [
-    ...inOrder(course, { list: "consents", first: "date", second: "until", isStrict: true }),
+    ...inOrder(course, { list: "consents", first: "date", second: "until" }),
     ...inOrder(course, { list: "missedNights", first: "from", second: "to" }),
     ...inOrder(course, { list: "concerns", first: "opened", second: "closed" }),
     ...inOrder(course, { list: "orders", first: "date", second: "confirmed" }),
@@ -20,17 +20,12 @@ export function programmeProblems(course: Loose): readonly Problem[] {
 
 function inOrder(
   course: Loose,
-  {
-    list,
-    first,
-    second,
-    isStrict = false,
-  }: { readonly list: string; readonly first: string; readonly second: string; readonly isStrict?: boolean },
+  { list, first, second }: { readonly list: string; readonly first: string; readonly second: string },
 ): readonly Problem[] {
   return records(course[list]).flatMap((item, index) => {
     const [start, end] = [dayOf(item[first]), dayOf(item[second])]
-    if (start === null || end === null || end > start || (end === start && !isStrict)) return []
-    const allowed = `${isStrict ? "after" : "on or after"} ${first} (${String(item[first])})`
+    if (start === null || end === null || end >= start) return []
+    const allowed = `on or after ${first} (${String(item[first])})`
     return [problem({ path: `${list}[${index}].${second}`, value: item[second], allowed })]
   })
 }

@@ -83,7 +83,7 @@ function Row(props: {
           <button type="button" className="link" aria-label={`show ${what}`} onClick={() => onShow(row)}>
             show
           </button>
-          {consent.until === undefined && (
+          {consent.until === undefined && state !== "withdrawn" && (
             <button
               type="button"
               className="link"

@@ -46,7 +46,7 @@ export function ConsentPart(props: ChildPartProps) {
           </button>
         </div>
         {owed.length === 0 ? (
-          <p className="soft">Every treatment in use or planned is covered by a consent, or there is none.</p>
+          <p className="soft">Nothing. Whatever is in use or planned is covered.</p>
         ) : (
           <ul className="consent-owed">
             {owed.map((duty) => (

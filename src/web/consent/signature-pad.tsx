@@ -10,9 +10,12 @@ export interface DrawnSignature {
 export function SignatureField({
   drawn,
   fault,
+  onSigned,
 }: {
   readonly drawn: RefObject<DrawnSignature | null>
   readonly fault: string | undefined
+  /** Called after each stroke. */
+  readonly onSigned: () => void
 }) {
   const id = useId()
   const canvas = useRef<HTMLCanvasElement>(null)
@@ -30,7 +33,10 @@ export function SignatureField({
       const fit = () => fitCanvas(element, made)
       const observer = new ResizeObserver(fit)
       observer.observe(element)
-      made.addEventListener("endStroke", () => setIsEmpty(made.isEmpty()))
+      made.addEventListener("endStroke", () => {
+        setIsEmpty(made.isEmpty())
+        onSigned()
+      })
       pad.current = made
       drawn.current = { svg: () => (made.isEmpty() ? null : made.toSVG()) }
       undo = () => {
@@ -43,7 +49,7 @@ export function SignatureField({
       drawn.current = null
       undo()
     }
-  }, [drawn])
+  }, [drawn, onSigned])
   return (
     <div className="field">
       <p className="signature-label" id={id}>

@@ -14,7 +14,6 @@ export function TreatmentAsked(props: {
   readonly likely: readonly AskedTreatment[]
   readonly value: Asked
   readonly onChange: (value: Asked) => void
-  readonly kindFault: string | undefined
   readonly strengthFault: string | undefined
 }) {
   const { likely, value, onChange } = props
@@ -22,10 +21,7 @@ export function TreatmentAsked(props: {
   return (
     <>
       {likely.length > 0 && (
-        <Field
-          label="Consent to"
-          fault={"at" in value ? (props.kindFault ?? props.strengthFault) : undefined}
-        >
+        <Field label="Consent to">
           {(control) => (
             <select
               {...control}
@@ -49,7 +45,7 @@ export function TreatmentAsked(props: {
           label={likely.length > 0 ? "Treatment" : "Consent to"}
           value={value.typed}
           onChange={(typed) => onChange({ typed })}
-          kindFault={props.kindFault}
+          kindFault={undefined}
           strengthFault={props.strengthFault}
         />
       )}

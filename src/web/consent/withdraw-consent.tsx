@@ -5,6 +5,7 @@ import type { ChildView } from "../../server/contract/child.js"
 import type { AmendmentBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
+import { capitalised } from "../format.js"
 import { Dialog } from "../parts/dialog.js"
 import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
@@ -68,7 +69,8 @@ export function WithdrawConsent(props: {
         </Field>
         {isInUse && (
           <p className="field-caution">
-            {name} is in use. Its stop is entered apart, on the child’s page; until then a consent is owed.
+            {capitalised(name)} is in use. Its stop is entered apart, on the child’s page; until then a
+            consent is owed.
           </p>
         )}
         <div className="form-actions">

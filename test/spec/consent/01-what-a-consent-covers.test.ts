@@ -57,6 +57,11 @@ describe("A consent holds until it is withdrawn", () => {
     })
   })
 
+  it("also on the very day it was given", () => {
+    const consents = [consent("2025-01-10", drops(0.05), { until: "2025-01-10" })]
+    expect(asked(consents, drops(0.05), "2025-01-10").kind).toBe("withdrawn")
+  })
+
   it("an earlier consent to the same treatment does not come back to life", () => {
     const consents = [consent("2024-01-10", drops(0.05)), ...withdrawn]
     expect(asked(consents, drops(0.05), "2025-07-01").kind).toBe("withdrawn")

@@ -8,7 +8,8 @@ import { consentEvidence } from "../../../src/evidence/consent.js"
 const read = (treatment: TreatmentChoice, more: object = {}) => {
   const wording = defaultWordings.find(({ id }) => id === wordingIdOf(treatment.kind))
   if (!wording) throw new Error("no wording")
-  return consentPlainText(consentText({ wording, treatment, evidence: consentEvidence, ...more }))
+  const text = consentPlainText(consentText({ wording, treatment, evidence: consentEvidence, ...more }))
+  return text.replaceAll("\u00a0", " ")
 }
 const drops = (concentrationPercent: number) => read({ kind: "atropine", concentrationPercent })
 const optical = TREATMENT_KINDS.filter((kind) => kind !== "atropine" && kind !== "none")
@@ -143,8 +144,8 @@ describe("A practice's own wording", () => {
       treatment: { kind: "atropine", concentrationPercent: 0.05 },
       evidence: consentEvidence,
     })
-    expect(text.title).toBe("Consent to atropine 0.05 %")
-    expect(text.sections[0]?.heading).toBe("atropine 0.05 %")
+    expect(text.title).toBe("Consent to atropine 0.05\u00a0%")
+    expect(text.sections[0]?.heading).toBe("atropine 0.05\u00a0%")
     expect(text.sections[0]?.paragraphs.at(-1)).toBe("In our own words.")
     expect(text.sections[0]?.paragraphs).not.toContain("")
   })
