@@ -96,7 +96,7 @@ describe("the sheet a pharmacist receives", () => {
   it("flags an interval outside the limits with what would bring it inside", () => {
     const flagged = cautions(sheet({ stockTolerance: 0.05 }))
     expect(flagged).toMatch(
-      /leaves the limits 0.0093 to 0.0107 % \(93 to 107 % of the label, usp.monograph\)/,
+      /leaves the limits 0.0093 to 0.0107 % \(93 to 107 % of the label, USP monograph of the solution\)/,
     )
     expect(flagged).toMatch(/It would lie inside: make 50 mL in one batch/)
   })

@@ -126,11 +126,14 @@ function lasting(input: SheetInput): readonly (readonly [string, string])[] {
   return [["Lasting", `${nights} nights. ${bottleInWords({ daysAfterOpening }, answer)}`]]
 }
 
+/** Ids of the evidence as a pharmacist knows them. */
+const SOURCES: Readonly<Record<string, string>> = { "usp.monograph": "USP monograph of the solution" }
+
 function dilution(order: CompoundingOrder): readonly SheetBlock[] {
   const { finalPercent, low95Percent, high95Percent, limitsPercent, withinLimits } = order
   const interval = `${inDigits(low95Percent)} and ${inDigits(high95Percent)} %`
   const ofLabel = (percent: number) => inDigits((percent / order.concentrationPercent) * 100)
-  const limits = `${inDigits(limitsPercent.low)} to ${inDigits(limitsPercent.high)} % (${ofLabel(limitsPercent.low)} to ${ofLabel(limitsPercent.high)} % of the label, ${limitsPercent.source})`
+  const limits = `${inDigits(limitsPercent.low)} to ${inDigits(limitsPercent.high)} % (${ofLabel(limitsPercent.low)} to ${ofLabel(limitsPercent.high)} % of the label, ${SOURCES[limitsPercent.source] ?? limitsPercent.source})`
   const outside = [
     `The interval leaves the limits ${limits}.`,
     ...order.waysInside.map(({ words }) => `It would lie inside: ${words}.`),
