@@ -15,7 +15,7 @@ import fixture from "./fixtures/growth-brute-force.json" with { type: "json" }
 
 /*
  * The growth model against R: dense covariance, solve() and determinant(), growth by integrate(), posterior on a dense
- * grid, written from the mathematics alone (r/brute-force.R, apart from the engine). Six invented children.
+ * grid, written from the mathematics alone (r/brute-force.R, apart from the engine). Seven invented children.
  */
 interface Length {
   readonly mean: number
@@ -125,12 +125,19 @@ describe("what R was given", () => {
       ),
     )
     expect(read("treatments.csv")).toBe(
-      lines("child,from,to,kind,concentration", ({ treatments = [] }) =>
-        treatments.map((t) => [t.from, t.to, t.kind, t.concentrationPercent]),
+      lines("child,from,to,kind,concentration,eye,nightsPerWeek", ({ treatments = [] }) =>
+        treatments.map((t) => [t.from, t.to, t.kind, t.concentrationPercent, t.eye, t.nightsPerWeek]),
       ),
     )
     expect(read("supplies.csv")).toBe(
-      lines("child,opened,beyondUse", ({ supplies = [] }) => supplies.map((s) => [s.opened, s.beyondUse])),
+      lines("child,opened,beyondUse,concentration", ({ supplies = [] }) =>
+        supplies.map((s) => [s.opened, s.beyondUse, s.concentrationPercent]),
+      ),
+    )
+    expect(read("missed-nights.csv")).toBe(
+      lines("child,from,to,nights", ({ missedNights = [] }) =>
+        missedNights.map((m) => [m.from, m.to, m.nights]),
+      ),
     )
   })
 })
@@ -142,9 +149,9 @@ describe.each(names)("%s", (name) => {
   it("has the natural and the treated growth of every figure that integrate() finds", () => {
     expect(child.model.observations).toHaveLength(answer.growthAtFigures.length)
     const byHand = answer.growthAtFigures.map(([n, c]) => [n, ...c])
-    const found = child.model.observations.map(({ ageYears }) => [
+    const found = child.model.observations.map(({ ageYears, eye }) => [
       naturalSinceOrigin(child.model, ageYears),
-      ...child.model.columns.map((column) => exposedGrowth(child.model, column, ageYears)),
+      ...child.model.columns.map((column) => exposedGrowth(child.model, column, ageYears, { eye })),
     ])
     found.forEach((row, i) => {
       row.forEach((mm, j) => {

@@ -7,7 +7,7 @@
 #
 #   L_e(t) = L0_e + m [ N(t) - sum_j w_j C_j(t) ] + d_e N(t) + B_e(t),   m = exp(u - tau^2/2)
 #   r_e(t) = r0_e - kappa (L_e(t) - L0_e) + offset + noise               up to the start of the first treatment
-# N is natural growth since the child's first figure, C_j the part of it in the nights under treatment j.
+# N is natural growth since the child's first figure, C_j the part of it in the nights under treatment j in that eye.
 
 # Values of the parameter file as of 25 November 2026; the comparison gives the engine these same ones.
 p <- list(
@@ -23,7 +23,7 @@ p <- list(
 )
 dioptresPerMmSd <- 0.22
 dryAutorefractionBiasSdD <- 0.55
-# Mean and SD of the mean share withheld, of the treatments the six children have.
+# Mean and SD of the mean share withheld, of the treatments the seven children have.
 effects <- data.frame(
   kind = c("atropine", "atropine", "atropine", "lenslet-spectacles", "multifocal-lens"),
   concentration = c(0.01, 0.025, 0.05, NA, NA),
@@ -37,6 +37,7 @@ children <- read.csv("courses/children.csv")
 figures <- read.csv("courses/figures.csv")
 treatments <- read.csv("courses/treatments.csv")
 supplies <- read.csv("courses/supplies.csv")
+missed <- read.csv("courses/missed-nights.csv")
 day <- function(text) as.numeric(as.Date(text))
 january2000 <- day("2000-01-01")
 
@@ -63,23 +64,42 @@ grown <- function(from, to, child) {
              head(cuts, -1), tail(cuts, -1))) / 365.25
 }
 
-# Spans of treated nights with the share of them covered: inside a record of bottles a night counts only when a bottle
-# is open and in date; without any record every night counts.
-treatedSpans <- function(treatment, bottles, until) {
-  from <- day(treatment$from)
-  to <- min(if (is.na(treatment$to) || treatment$to == "") until else day(treatment$to), until)
-  if (to <= from) return(NULL)
-  if (nrow(bottles) == 0 || treatment$kind != "atropine") return(data.frame(from = from, to = to))
-  night <- seq(from, to - 1)
+# For each night of each treatment the chance of a drop: 0 where bottles are recorded and none is open and in date, else
+# the nights of the week meant to have one, less the missed nights that the family told of, spread evenly over the nights
+# of their span on which a drop was to be expected (in either eye). Runs of equal nights are spans.
+treatedSpans <- function(course, bottles, told, until) {
+  from <- day(course$from)
+  to <- pmin(ifelse(is.na(course$to) | course$to == "", until, day(course$to)), until)
+  all <- seq(min(from), max(until - 1, min(from)))
   open <- day(bottles$opened); last <- day(bottles$beyondUse)
-  covered <- sapply(night, function(n) any(open <= n & n <= last))
-  runs <- rle(covered); end <- cumsum(runs$lengths); start <- end - runs$lengths + 1
-  data.frame(from = night[start], to = night[end] + 1)[runs$values, ]
+  chance <- sapply(seq_len(nrow(course)), function(j) {
+    given <- all >= from[j] & all < to[j]
+    own <- if (course$kind[j] != "atropine") rep(FALSE, nrow(bottles)) else
+      is.na(bottles$concentration) | bottles$concentration == course$concentration[j]
+    covered <- if (!any(own)) TRUE else sapply(all, function(n) any(open[own] <= n & n <= last[own]))
+    weekly <- if (is.na(course$nightsPerWeek[j])) 1 else course$nightsPerWeek[j] / 7
+    given * covered * weekly
+  })
+  chance <- matrix(chance, ncol = nrow(course))
+  drops <- course$kind == "atropine"
+  expected <- if (any(drops)) apply(chance[, drops, drop = FALSE], 1, max) else 0
+  kept <- rep(1, length(all))
+  for (i in seq_len(nrow(told))) {
+    within <- all >= day(told$from[i]) & all <= day(told$to[i])
+    kept[within] <- kept[within] - min(1, told$nights[i] / sum(expected[within]))
+  }
+  chance[, drops] <- chance[, drops] * pmax(kept, 0)
+  lapply(seq_len(nrow(course)), function(j) {
+    runs <- rle(chance[, j]); end <- cumsum(runs$lengths); start <- end - runs$lengths + 1
+    data.frame(from = all[start], to = all[end] + 1, share = runs$values)[runs$values > 0, ]
+  })
 }
 grownTreated <- function(to, child, spans) {
   if (is.null(spans) || nrow(spans) == 0) return(0)
-  sum(mapply(function(a, b) grown(a, min(b, to), child), spans$from, spans$to))
+  sum(spans$share * mapply(function(a, b) grown(a, min(b, to), child), spans$from, spans$to))
 }
+# A treatment of one eye does nothing to the other.
+inEye <- function(course, eye) ifelse(is.na(course$eye) | course$eye == "" | course$eye == eye, 1, 0)
 
 # ---- what was seen ------------------------------------------------------------------------------------------------
 
@@ -94,7 +114,8 @@ scenario <- function(id) {
   course <- course[order(course$from), ]
   bottles <- supplies[supplies$child == id, ]
   rows$day <- day(rows$date)
-  rows <- rows[rows$what == "length" | rows$day <= min(day(course$from)), ]
+  treatedFrom <- sapply(rows$eye, function(eye) min(c(day(course$from)[inEye(course, eye) == 1], Inf)))
+  rows <- rows[rows$what == "length" | rows$day <= treatedFrom, ]
   rows <- rows[order(rows$day), ]
   first <- min(rows$day)
   lengths <- rows[rows$what == "length", ]
@@ -102,7 +123,7 @@ scenario <- function(id) {
   firstInstrument <- paste(lengths$method, lengths$device)[1]
   last <- max(lengths$day)
   birthday18 <- day(child$born) + 18 * 365.25
-  spansSeen <- lapply(seq_len(nrow(course)), function(j) treatedSpans(course[j, ], bottles, last))
+  spansSeen <- treatedSpans(course, bottles, missed[missed$child == id, ], last)
 
   seen <- lapply(seq_len(nrow(rows)), function(i) {
     f <- rows[i, ]
@@ -111,10 +132,10 @@ scenario <- function(id) {
     dry <- !length && f$cycloplegic == "false"
     list(
       eye = f$eye, day = f$day, length = length,
-      value = if (length) f$value else f$value + f$cylinder / 2,
+      value = if (length) f$value else f$value + (if (is.na(f$cylinder)) 0 else f$cylinder) / 2,
       years = (f$day - first) / 365.25,
       N = grown(first, f$day, child),
-      C = sapply(spansSeen, function(s) grownTreated(f$day, child, s)),
+      C = sapply(spansSeen, function(s) grownTreated(f$day, child, s)) * inEye(course, f$eye),
       noise = if (!length) refractionSd(f)^2
         else if (f$method == "ultrasound") p$ultrasoundSessionSdMm^2
         else p$opticalSessionSdMm^2 + p$opticalReadingSdMm^2 / readings,
@@ -127,16 +148,17 @@ scenario <- function(id) {
     )
   })
 
-  # Lengths asked for: at the last length, and at 18 years, with no treatment from the last length on or with the last one
-  # continued at the share of its nights covered so far.
+  # Lengths asked for: at the last length, and at 18 years, with no treatment from the last length on or with those not
+  # ended continued at the share of their nights so far.
   target <- function(eye, at, treatedOn) {
-    j <- nrow(course)
-    C <- sapply(seq_along(spansSeen), function(i) grownTreated(at, child, spansSeen[[i]]))
-    open <- is.na(course$to[j]) || course$to[j] == "" || day(course$to[j]) > last
-    nights <- last - day(course$from[j])
-    share <- if (nights > 0) sum(spansSeen[[j]]$to - spansSeen[[j]]$from) / nights else 1
-    if (treatedOn && open && at > last) C[j] <- C[j] + share * grown(last, at, child)
-    list(eye = eye, length = TRUE, years = (at - first) / 365.25, N = grown(first, at, child), C = C)
+    C <- sapply(spansSeen, function(s) grownTreated(at, child, s))
+    open <- is.na(course$to) | course$to == "" | day(course$to) > last
+    for (j in which(open & treatedOn & at > last)) {
+      nights <- last - day(course$from[j])
+      share <- if (nights > 0) sum(spansSeen[[j]]$share * (spansSeen[[j]]$to - spansSeen[[j]]$from)) / nights else 1
+      C[j] <- C[j] + share * grown(last, at, child)
+    }
+    list(eye = eye, length = TRUE, years = (at - first) / 365.25, N = grown(first, at, child), C = C * inEye(course, eye))
   }
   eyes <- unique(lengths$eye)
   targets <- unlist(lapply(eyes, function(eye) list(
