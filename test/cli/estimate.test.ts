@@ -115,6 +115,13 @@ describe("lengthwise estimate", () => {
   })
 })
 
+describe("the example of fees", () => {
+  it("is that of the demo practice", () => {
+    const example = readFileSync(new URL("../../examples/fees.json", import.meta.url), "utf8")
+    expect(JSON.parse(example)).toEqual(demoFees)
+  })
+})
+
 describe("lengthwise schema fees", () => {
   it("prints the published schema", async () => {
     const published = readFileSync(new URL("../../docs/fees.schema.json", import.meta.url), "utf8")
