@@ -5,9 +5,9 @@ import type { CalendarDate, Course, Eye } from "./course.js"
 import { EYES } from "./course.js"
 import { naturalGrowth } from "./growth/natural-growth.js"
 import { lengthSdMm } from "./growth/observations.js"
-import { treatmentColumns } from "./growth/treatment-columns.js"
 import { emmetropicLength } from "./reference/emmetropic.js"
 import { referenceBand } from "./reference/reference-band.js"
+import { coverageByMonth } from "./supply/coverage-by-month.js"
 
 export interface CourseCurvesInput {
   readonly course: Course
@@ -36,7 +36,7 @@ export function courseCurves(input: CourseCurvesInput) {
     const found = emmetropicLength({ ageYears: age, curve: evidence.emmetropic })
     return "refused" in found ? [] : [{ age, mm: found.mm }]
   })
-  const coverage = coverageByMonth(input)
+  const coverage = coverageByMonth(course, today)
   const band = referenceBand({ child: course.child, ages, evidence })
   return {
     course,
@@ -89,30 +89,7 @@ function growthIntervals({ course, evidence }: CourseCurvesInput) {
   })
 }
 
-/** Share of the nights of each month of treatment that a bottle in date covered; null where none is recorded. */
-function coverageByMonth({ course, today, evidence }: CourseCurvesInput) {
-  const asOfAge = ageYears({ born: course.child.born, on: today })
-  const columns = treatmentColumns({ course, asOf: today, parameters: evidence.growth })
-  const recorded = columns.filter((column) => column.coverage !== null)
-  if (recorded.length === 0) return null
-  return recorded.flatMap((column) =>
-    column.stretches.flatMap(([from, stretchEnd]) => {
-      const end = Math.min(stretchEnd, asOfAge)
-      // A treatment that starts today has no night yet.
-      const months = steps(from, end - 1e-9, 1 / 12).filter((age) => age < end)
-      return months.map((age) => {
-        const to = Math.min(age + 1 / 12, end)
-        const covered = column.exposures.reduce(
-          (sum, e) => sum + e.share * Math.max(0, Math.min(to, e.toAge) - Math.max(age, e.fromAge)),
-          0,
-        )
-        return { age, share: Math.min(1, covered / (to - age)) }
-      })
-    }),
-  )
-}
-
-function steps(from: number, to: number, step: number = STEP_YEARS): number[] {
-  const count = Math.max(0, Math.floor((to - from) / step + 1e-9))
-  return Array.from({ length: count + 1 }, (_, i) => from + i * step)
+function steps(from: number, to: number): number[] {
+  const count = Math.max(0, Math.floor((to - from) / STEP_YEARS + 1e-9))
+  return Array.from({ length: count + 1 }, (_, i) => from + i * STEP_YEARS)
 }

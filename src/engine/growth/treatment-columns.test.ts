@@ -8,9 +8,14 @@ const born = "2015-01-01"
 const age = (on: CalendarDate) => ageYears({ born, on })
 const columns = (
   treatments: readonly Treatment[],
-  { supplies = [], asOf = "2026-01-01" }: { supplies?: readonly Supply[]; asOf?: CalendarDate } = {},
+  {
+    supplies = [],
+    missedNights = [],
+    asOf = "2026-01-01",
+  }: { supplies?: readonly Supply[]; missedNights?: Course["missedNights"]; asOf?: CalendarDate } = {},
 ) => {
-  const course: Course = { lengthwise: 1, child: { born, sex: "male" }, visits: [], treatments, supplies }
+  const child = { born, sex: "male" } as const
+  const course: Course = { lengthwise: 1, child, visits: [], treatments, supplies, missedNights }
   return treatmentColumns({ course, asOf, parameters })
 }
 const drops = (
@@ -166,5 +171,103 @@ describe("coverage", () => {
       columns([optical("multifocal-lens", "2024-01-01")], { supplies: [bottle("2024-01-01", "2024-01-31")] }),
     )
     expect(column.coverage).toBeNull()
+  })
+})
+
+describe("missed nights that the family told of", () => {
+  const february = (nights: number) => [{ from: "2024-02-01", to: "2024-02-29", nights }]
+  const bottle: Supply = { opened: "2024-01-01", beyondUse: "2024-03-31", concentrationPercent: 0.05 }
+
+  it("lower the share of their own span alone, and the coverage", () => {
+    const column = only(
+      columns([drops("2024-01-01")], {
+        supplies: [bottle],
+        missedNights: february(14.5),
+        asOf: "2024-04-01",
+      }),
+    )
+    expect(column.exposures.map(({ fromAge, share }) => [fromAge, Number(share.toFixed(9))])).toEqual([
+      [age("2024-01-01"), 1],
+      [age("2024-02-01"), 0.5],
+      [age("2024-03-01"), 1],
+      [age("2024-04-01"), Number((76.5 / 91).toFixed(9))],
+    ])
+    expect(column.coverage).toBeCloseTo(76.5 / 91, 12)
+  })
+
+  it("are spread over the nights with a bottle: a night without one cannot be missed again", () => {
+    const half: Supply = { opened: "2024-01-01", beyondUse: "2024-02-10", concentrationPercent: 0.05 }
+    const column = only(
+      columns([drops("2024-01-01")], { supplies: [half], missedNights: february(5), asOf: "2024-03-01" }),
+    )
+    expect(column.exposures[1]?.share).toBeCloseTo(0.5, 9)
+    expect(column.coverage).toBeCloseTo(36 / 60, 12)
+  })
+
+  it("make a coverage where no bottle is recorded", () => {
+    const column = only(columns([drops("2024-01-01")], { missedNights: february(29), asOf: "2024-03-01" }))
+    expect(column.coverage).toBeCloseTo(31 / 60, 12)
+  })
+
+  it("are not known before their span is over", () => {
+    const column = only(columns([drops("2024-01-01")], { missedNights: february(29), asOf: "2024-02-20" }))
+    expect(column.coverage).toBeNull()
+  })
+
+  it("leave what was given beside the drops to go on alone", () => {
+    const found = columns([optical("orthokeratology", "2024-01-01"), drops("2024-01-01", null, 0.01)], {
+      missedNights: february(29),
+      asOf: "2024-03-01",
+    })
+    const alone = found.find(({ label }) => label === "orthokeratology")
+    expect(alone?.exposures[0]).toMatchObject({ fromAge: age("2024-02-01"), toAge: age("2024-03-01") })
+    expect(alone?.exposures[0]?.share).toBeCloseTo(1, 9)
+  })
+})
+
+describe("a taper", () => {
+  it("is a smaller share of every night, in the same column, and full coverage", () => {
+    const column = only(
+      columns([drops("2024-01-01", "2025-01-01"), { ...drops("2025-01-01"), nightsPerWeek: 3 }]),
+    )
+    expect(column.exposures.map(({ share }) => share)).toEqual([1, 3 / 7])
+    expect(column.coverage).toBeNull()
+  })
+})
+
+describe("a treatment of one eye", () => {
+  const right: Treatment = { ...drops("2024-01-01"), eye: "right" }
+  const left: Treatment = { ...drops("2025-01-01"), eye: "left" }
+
+  it("exposes that eye alone, and is named by it", () => {
+    const column = only(columns([right]))
+    expect(column).toMatchObject({
+      key: "atropine 0.05 %",
+      label: "atropine 0.05 % in the right eye",
+      eye: 0,
+    })
+    expect(column.exposures.map(({ eye }) => eye)).toEqual([0])
+  })
+
+  it("of both eyes, begun apart, is one column", () => {
+    const column = only(columns([right, left]))
+    expect(column.label).toBe("atropine 0.05 %")
+    expect(column.exposures.map(({ eye, fromAge }) => [eye, fromAge])).toEqual([
+      [0, age("2024-01-01")],
+      [1, age("2025-01-01")],
+    ])
+    expect(column.stretches).toEqual([[age("2024-01-01"), Number.POSITIVE_INFINITY]])
+    expect(column.begins).toEqual([age("2024-01-01"), age("2025-01-01")])
+  })
+
+  it("entered for each eye is the same as for both", () => {
+    const each = columns([right, { ...right, eye: "left" }])
+    expect(each).toEqual(columns([drops("2024-01-01")]))
+  })
+
+  it("does not begin the treatment of the other eye anew", () => {
+    const found = columns([drops("2022-01-01"), { ...optical("multifocal-lens", "2024-01-01"), eye: "left" }])
+    const alone = found.find(({ key }) => key === "atropine 0.05 %")
+    expect(alone?.begins).toEqual([age("2022-01-01"), age("2022-01-01")])
   })
 })

@@ -7,12 +7,12 @@ export const missedNightsTold = (course: Course, asOf: CalendarDate) =>
   (course.missedNights ?? []).filter(({ to, nights }) => to <= asOf && nights > 0)
 
 /**
- * Of every prescription the sum of its nights with a drop as far as is known: nights with a bottle in date, less the
- * missed nights told of, spread evenly over the nights of their span on which a drop was to be expected. As the growth
+ * Of every prescription, night by night, the share of a drop that is to be expected: 1 with a bottle in date and 0
+ * without, less the missed nights told of, spread evenly over the nights of their span on which a drop was to be expected. As the growth
  * model counts them (growth/missed-shares.ts), by nights instead of by years. Where no bottle of the strength is
  * recorded every night is taken to have had one.
  */
-export function nightsWithDrop({
+export function sharesWithDrop({
   course,
   asOf,
   prescriptions,
@@ -20,7 +20,7 @@ export function nightsWithDrop({
   readonly course: Course
   readonly asOf: CalendarDate
   readonly prescriptions: readonly PrescribedNights[]
-}): readonly number[] {
+}): readonly (readonly number[])[] {
   const has = (one: PrescribedNights, night: number) =>
     one.covered === null || one.covered[night - one.from] === true
   const spans = missedNightsTold(course, asOf).map(({ from, to, nights }) => {
@@ -32,16 +32,12 @@ export function nightsWithDrop({
     }
     return { first, last, share: expected > 0 ? Math.min(1, nights / expected) : 0 }
   })
-  return prescriptions.map((one) => {
-    let sum = 0
-    for (let night = one.from; night < one.end; night++) {
-      if (!has(one, night)) continue
-      const missed = spans.reduce(
-        (all, { first, last, share }) => all + (first <= night && night <= last ? share : 0),
-        0,
-      )
-      sum += Math.max(0, 1 - missed)
-    }
-    return sum
-  })
+  return prescriptions.map((one) =>
+    Array.from({ length: Math.max(0, one.end - one.from) }, (_, i) => {
+      const night = one.from + i
+      if (!has(one, night)) return 0
+      const over = spans.filter(({ first, last }) => first <= night && night <= last)
+      return Math.max(0, 1 - over.reduce((all, { share }) => all + share, 0))
+    }),
+  )
 }

@@ -9,7 +9,7 @@ import { type Bottle, type BottleFault, bottleFaults, bottlesOn } from "./bottle
 import { nightRuns, type PrescribedNights, prescribedNights, type Run } from "./covered-days.js"
 import { PDC_DEFINITION, POOR_COVERAGE } from "./definition.js"
 import { type LeadTime, leadTime } from "./lead-time.js"
-import { missedNightsTold, nightsWithDrop } from "./missed-nights.js"
+import { missedNightsTold, sharesWithDrop } from "./missed-nights.js"
 
 export interface SupplyInput {
   readonly course: Course
@@ -86,7 +86,7 @@ export interface SupplyReport extends Coverage {
 export function supplyReport(input: SupplyInput): SupplyReport {
   const { course, asOf } = input
   const prescriptions = prescribedNights(course, asOf)
-  const withDrop = nightsWithDrop({ course, asOf, prescriptions })
+  const withDrop = sharesWithDrop({ course, asOf, prescriptions }).map(sumOf)
   const told = missedNightsTold(course, asOf)
   const nights = prescriptions.length === 0 ? [] : nightRuns(prescriptions)
   const bottles = bottlesOn(course, asOf)
@@ -122,6 +122,8 @@ export function supplyReport(input: SupplyInput): SupplyReport {
     nights,
   }
 }
+
+const sumOf = (shares: readonly number[]): number => shares.reduce((sum, share) => sum + share, 0)
 
 function coverageOf(input: {
   readonly prescribed: number

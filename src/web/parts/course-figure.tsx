@@ -1,9 +1,8 @@
-import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from "react"
+import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from "react"
 import { type CourseFigureInput, type CourseLayout, courseFigure } from "../../chart/index.js"
 import { Drawing } from "./drawing.js"
 import { nearestStop, stopAfterKey } from "./stops.js"
-
-const NARROWEST = 320
+import { useWidth } from "./use-width.js"
 
 /**
  * The course figure with a reading line over it. The drawing is laid out anew when the page changes width; while the
@@ -90,19 +89,4 @@ function ReadingLine({ layout }: { readonly layout: CourseLayout }) {
       )}
     </div>
   )
-}
-
-/** The width the figure has to live in, in whole px, as the page is resized. */
-function useWidth(box: { readonly current: HTMLElement | null }): number {
-  const [width, setWidth] = useState(800)
-  useEffect(() => {
-    const element = box.current
-    if (!element) return
-    const measure = () => setWidth(Math.max(NARROWEST, Math.floor(element.clientWidth)))
-    measure()
-    const observer = new ResizeObserver(measure)
-    observer.observe(element)
-    return () => observer.disconnect()
-  }, [box])
-  return width
 }

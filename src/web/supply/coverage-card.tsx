@@ -1,15 +1,18 @@
+import { useRef } from "react"
 import { coverageStrip } from "../../chart/coverage-strip.js"
 import { dateWords } from "../../chart/words.js"
 import type { CalendarDate, Course } from "../../engine/course.js"
 import { ADHERENCE_RULE } from "../../engine/supply/definition.js"
+import { missedNightsTold } from "../../engine/supply/missed-nights.js"
 import type { PrescriptionCoverage, SupplyReport } from "../../engine/supply/supply-report.js"
 import { counted } from "../../engine/words.js"
 import { percent } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
+import { useWidth } from "../parts/use-width.js"
 
 /** How many of the prescribed nights had a bottle in date: the share, the strip, the gaps, and what the share means. */
 export function CoverageCard({ report, course }: { readonly report: SupplyReport; readonly course: Course }) {
-  const { window, nights, bottles, gaps, prescriptions } = report
+  const { window, gaps, prescriptions } = report
   return (
     <section className="card" aria-labelledby="nights-covered">
       <h2 id="nights-covered">Nights covered</h2>
@@ -21,21 +24,7 @@ export function CoverageCard({ report, course }: { readonly report: SupplyReport
           {sentences(report).map((words) => (
             <p key={words}>{words}</p>
           ))}
-          <Drawing
-            className="coverage-strip"
-            svg={coverageStrip({
-              nights,
-              bottles: bottles.flatMap(({ opened, dispensed, state }) => {
-                const date = opened ?? dispensed
-                const isShown = date !== undefined && state !== "not-counted"
-                return isShown ? [{ date, isOpeningRecorded: opened !== undefined }] : []
-              }),
-              missed: (course.missedNights ?? []).filter(
-                ({ to, nights: count }) => to <= report.asOf && count > 0,
-              ),
-              proportion: report.proportionOfDaysCovered,
-            })}
-          />
+          <Strip report={report} course={course} />
           {prescriptions.length > 1 && <Prescriptions prescriptions={prescriptions} />}
           {gaps.length > 0 && (
             <>
@@ -60,6 +49,28 @@ export function CoverageCard({ report, course }: { readonly report: SupplyReport
         </>
       )}
     </section>
+  )
+}
+
+/** The nights one after the other, laid out anew when the page changes width. */
+function Strip({ report, course }: { readonly report: SupplyReport; readonly course: Course }) {
+  const box = useRef<HTMLDivElement>(null)
+  const width = useWidth(box)
+  const { asOf, nights, bottles, proportionOfDaysCovered } = report
+  const input = {
+    nights,
+    bottles: bottles.flatMap(({ opened, dispensed, state }) => {
+      const date = opened ?? dispensed
+      const isShown = date !== undefined && state !== "not-counted"
+      return isShown ? [{ date, isOpeningRecorded: opened !== undefined }] : []
+    }),
+    missed: missedNightsTold(course, asOf),
+    proportion: proportionOfDaysCovered,
+  }
+  return (
+    <div ref={box} className="coverage-strip">
+      <Drawing svg={coverageStrip(input, { width })} />
+    </div>
   )
 }
 
