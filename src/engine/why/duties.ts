@@ -74,7 +74,8 @@ function nextInputs(next: Duty, protocol: Protocol): readonly WhyInput[] {
 
 /** Duties that belong to no step. */
 const LASTING: Readonly<Record<string, string>> = {
-  consent: "by the first day of the treatment it covers, asked for consentLeadDays before",
+  consent:
+    "by the first day of the treatment it covers, asked for consentLeadDays before; again at once when it was withdrawn or a material new wording came into force",
   bottle:
     "by the last day of the bottle in use, asked for bottleLeadDays before; without a beyond-use date a bottle lasts bottleDaysAfterOpening",
 }
