@@ -1,3 +1,4 @@
+import type { ReactNode } from "react"
 import { growthScale } from "../../chart/index.js"
 import { fixed, rangeWords } from "../../chart/words.js"
 import type { EyeAssessment } from "../../engine/assessment.js"
@@ -10,7 +11,14 @@ import { WhyButton } from "../why/why-button.js"
 import { certaintyInWords, growthInWords, growthSentence } from "../words.js"
 
 /** Is the eye growing slowly enough? The state first and large, then its figures. */
-export function GrowthCard({ reading }: { readonly reading: CourseReading }) {
+export function GrowthCard({
+  reading,
+  children,
+}: {
+  readonly reading: CourseReading
+  /** What stands under the answer, such as whether the family was told. */
+  readonly children?: ReactNode
+}) {
   const { assessment, course } = reading
   const { growth, eyes } = assessment
   const scale = scaleOf(reading)
@@ -54,6 +62,7 @@ export function GrowthCard({ reading }: { readonly reading: CourseReading }) {
         {certainty && <span className="screen-only"> · </span>}
         <WhyButton about="How the growth state was found" question="growth" reading={reading} />
       </p>
+      {children}
     </section>
   )
 }

@@ -4,6 +4,7 @@ import { dateWords } from "../../chart/words.js"
 import type { Decision } from "../../engine/course.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { capitalised, inWords } from "../format.js"
+import { DecisionBasis } from "./decision-basis.js"
 import { entryKindInWords, entryLine } from "./entry-words.js"
 import { listedEntries } from "./listed-entries.js"
 import { Withdraw } from "./withdraw.js"
@@ -94,27 +95,6 @@ export function RecordEntries({
         />
       )}
     </>
-  )
-}
-
-/** What was on the screen when a decision was made, as it was worded. */
-function DecisionBasis({ decision: { offered = [], figures = [] } }: { readonly decision: Decision }) {
-  if (offered.length === 0 && figures.length === 0) return null
-  return (
-    <details>
-      <summary>What was shown then</summary>
-      {offered.length > 0 && <p>Options: {offered.join("; ")}</p>}
-      {figures.length > 0 && (
-        <dl className="pairs">
-          {figures.map(({ label, value }) => (
-            <div key={label}>
-              <dt>{label}</dt>
-              <dd>{value}</dd>
-            </div>
-          ))}
-        </dl>
-      )}
-    </details>
   )
 }
 

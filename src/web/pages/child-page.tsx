@@ -73,8 +73,9 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
       <div className="with-aside">
         <FigureSection view={view} reading={reading} />
         <aside className="aside" aria-label="What the figures say">
-          <GrowthCard reading={reading} />
-          <Explained view={view} reading={reading} onDone={setMessage} />
+          <GrowthCard reading={reading}>
+            <Explained view={view} reading={reading} onDone={setMessage} />
+          </GrowthCard>
           <TreatmentCard reading={reading} />
           <DutyCard reading={reading} childId={view.child.id} />
         </aside>
