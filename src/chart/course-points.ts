@@ -2,7 +2,7 @@ import { ageYears, calendarDate, dayNumber } from "../engine/calendar.js"
 import type { CalendarDate, Course, Eye, SymptomKind } from "../engine/course.js"
 import { EYES } from "../engine/course.js"
 import { sphericalEquivalent } from "../engine/optics/spherical-equivalent.js"
-import { treatmentName } from "../engine/treatment-name.js"
+import { prescriptionName } from "../engine/treatment-name.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
 
 /** One value of one eye at one date. */
@@ -71,7 +71,7 @@ export function treatmentSpans({ course, today }: CourseFigureInput): readonly T
         fromAge: ageYears({ born, on: treatment.from }),
         toAge: ageYears({ born, on: ongoing && treatment.from < today ? today : (to ?? treatment.from) }),
         ongoing,
-        words: treatmentName(treatment),
+        words: prescriptionName(treatment),
         nothing: treatment.kind === "none",
       }
     })

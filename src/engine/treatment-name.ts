@@ -1,4 +1,5 @@
 import type { Treatment, TreatmentKind } from "./course.js"
+import { counted } from "./words.js"
 
 const NAMES: Readonly<Record<TreatmentKind, string>> = {
   atropine: "atropine",
@@ -32,3 +33,21 @@ export function treatmentName({
  */
 export const isPluralName = (name: string): boolean =>
   /(spectacles|lenses)$/.test((name.split(" with ")[0] ?? name).replace(/ in the (right|left) eye$/, ""))
+
+/**
+ * A treatment with what is special about how it is given.
+ *
+ * @example
+ * prescriptionName({ kind: "atropine", concentrationPercent: 0.05, eye: "right", nightsPerWeek: 3 })
+ * // => "atropine 0.05 %, right eye, 3 nights a week"
+ */
+export function prescriptionName(
+  treatment: Pick<Treatment, "kind" | "concentrationPercent" | "eye" | "nightsPerWeek">,
+): string {
+  const { eye, nightsPerWeek } = treatment
+  return [
+    treatmentName(treatment),
+    ...(eye === undefined ? [] : [`${eye} eye`]),
+    ...(nightsPerWeek === undefined ? [] : [`${counted(nightsPerWeek, "night")} a week`]),
+  ].join(", ")
+}

@@ -78,9 +78,8 @@ function coverageTexts(report: SupplyReport): readonly string[] {
       ? []
       : report.prescriptions.map((one) => {
           const share = one.proportionOfDaysCovered
-          const eye = one.eye === null ? "" : ` in the ${one.eye} eye`
           const told = share === null ? "no bottle on record" : percent(share)
-          return `${sentence(`${one.treatment}${eye}, from ${dateInWords(one.from)}: ${told}`)}`
+          return `${sentence(`${one.prescription}, from ${dateInWords(one.from)}: ${told}`)}`
         })
   return [...lines, ...missed, ...each]
 }

@@ -4,7 +4,7 @@ import type { CalendarDate, Course, Eye } from "../course.js"
 import type { Pharmacy } from "../practice-rules.js"
 import type { Protocol } from "../protocol/protocol.js"
 import { dropsOfEyes, lastDayOfSupply, situationOn } from "../protocol/situation.js"
-import { treatmentName } from "../treatment-name.js"
+import { prescriptionName, treatmentName } from "../treatment-name.js"
 import { type Bottle, type BottleFault, bottleFaults, bottlesOn } from "./bottles.js"
 import { nightRuns, type PrescribedNights, prescribedNights, type Run } from "./covered-days.js"
 import { PDC_DEFINITION, POOR_COVERAGE } from "./definition.js"
@@ -31,6 +31,8 @@ export interface Coverage {
 export interface PrescriptionCoverage extends Coverage {
   /** In words, e.g. "atropine 0.05 %". */
   readonly treatment: string
+  /** With what is special about it, e.g. "atropine 0.05 %, right eye, 3 nights a week". */
+  readonly prescription: string
   readonly eye: Eye | null
   readonly from: CalendarDate
   /** First day no longer prescribed; null while it goes on. */
@@ -102,6 +104,7 @@ export function supplyReport(input: SupplyInput): SupplyReport {
     ...whole,
     prescriptions: prescriptions.map((one, i) => ({
       treatment: treatmentName(one.drops),
+      prescription: prescriptionName(one.drops),
       eye: one.drops.eye ?? null,
       from: one.drops.from,
       to: one.drops.to ?? null,

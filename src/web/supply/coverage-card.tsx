@@ -110,11 +110,7 @@ function Prescriptions({ prescriptions }: { readonly prescriptions: readonly Pre
         <tbody>
           {prescriptions.map((one) => (
             <tr key={`${one.treatment} ${one.from} ${one.eye}`}>
-              <th scope="row">
-                {one.treatment}
-                {one.eye === null ? "" : `, ${one.eye} eye`}
-                {one.nightsPerWeek === null ? "" : `, ${counted(one.nightsPerWeek, "night")} a week`}
-              </th>
+              <th scope="row">{one.prescription}</th>
               <td className="day">{dateWords(one.from)}</td>
               <td>{one.daysPrescribed}</td>
               <td>{one.proportionOfDaysCovered === null ? "no bottle on record" : one.daysCovered}</td>

@@ -1,7 +1,7 @@
 import "./supply.css"
 import { lazy, Suspense, useMemo, useState } from "react"
 import { supplyReport } from "../../engine/supply/supply-report.js"
-import type { ChildPartProps } from "../child/child-parts.js"
+import type { ChildPartProps } from "../child/child-part-props.js"
 import { EnterBottle } from "../enter/bottle.js"
 import { Waiting } from "../parts/waiting.js"
 import { BottlesTable } from "./bottles-table.js"
