@@ -19,6 +19,19 @@ async function openVisit(name: string, course: Course = slowedCourse): Promise<{
 
 const field = (page: Page, label: string) => page.getByLabel(label, { exact: true })
 
+/** Which item of the examination has the focus, by its id. */
+const focusedEntry = (page: Page) =>
+  page.evaluate(
+    () => document.activeElement?.getAttribute("data-entry") ?? document.activeElement?.textContent,
+  )
+
+const question = (page: Page, words: string) => page.getByRole("group", { name: words, exact: true })
+
+async function saveAnyway(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Save visit" }).click()
+  await page.getByRole("button", { name: "Save without these" }).click()
+}
+
 describe("a visit", () => {
   it("is entered with the keyboard alone, and the page then shows the new finding", async () => {
     const { page } = await openVisit("Ilse Varga")
@@ -26,26 +39,28 @@ describe("a visit", () => {
       await page.keyboard.type(text)
       await page.keyboard.press("Enter")
     }
-    await expect
-      .poll(() => page.evaluate(() => document.activeElement?.getAttribute("aria-label")))
-      .toBe("Length, right")
-    for (const text of [
-      "24.03 24.02 24.02 24.01 24.03",
-      "23.95 23.96 23.94 23.95 23.95",
-      "-2.00 -0.50 x 175",
-      "-1.75 -0.75 x 8",
-      "y",
-      "4.6",
-      "4.5",
-      "11.5",
-      "11.0",
-      "0.0",
-      "20/20",
-      "0.1",
-      "0.1",
-    ])
+    await expect.poll(() => focusedEntry(page)).toBe("flashes")
+    // Five signs, three cautions, contact lenses, effects, fever: one key each, which moves on by itself.
+    await page.keyboard.type("nnnnnnnnnnn")
+    expect(await focusedEntry(page)).toBe("missed-drops")
+    await type("0.5")
+    await page.keyboard.type("n")
+    await type("1.5")
+    for (const grade of ["1", "0", "0", "0", "0", "0", "0"]) await type(grade)
+    for (const text of ["0.0", "20/20", "0.1", "0.1", "4.6", "4.5", "6.1", "6.0", "11.5", "11.0"])
       await type(text)
-    await page.keyboard.type("1")
+    await type("24.03 24.02 24.02 24.01 24.03")
+    await type("23.95 23.96 23.94 23.95 23.95")
+    await type("y")
+    await page.keyboard.type("ny")
+    expect(await focusedEntry(page)).toBe("cycloplegia-timed")
+    await type("35")
+    await type("cyclopentolate 1 %, two drops")
+    await type("-2.00 -0.50 x 175")
+    await type("-1.75 -0.75 x 8")
+    await page.keyboard.type("yyy")
+    expect(await focusedEntry(page)).toBe("Save visit")
+    await page.getByText("Nothing: all that is owed is entered.").waitFor()
     const aside = page.locator("aside")
     await aside.getByText(/mm per year over/).waitFor()
     const said = ((await aside.getByText(/mm per year over/).textContent()) ?? "")
@@ -146,28 +161,27 @@ describe("a visit", () => {
     await page.context().close()
   })
 
-  it("takes more measurements under one fold, which stays as it was left", async () => {
+  it("keeps what is not owed under one fold, which stays as it was left", async () => {
     const { page, id } = await openVisit("Mio Sandvik")
     expect(await page.getByLabel("Cornea, right").count()).toBe(0)
-    await page.getByRole("button", { name: "More measurements" }).click()
-    await page.keyboard.press("Tab")
+    await page.getByRole("button", { name: "More", exact: true }).click()
+    await field(page, "Cornea, right").focus()
     await page.keyboard.type("7.70 7.85")
     await page.keyboard.press("Enter")
     await page.keyboard.type("7.9 7.7")
-    await page.keyboard.press("Enter")
-    await page.keyboard.type("5.9")
+    await field(page, "Pressure, left").fill("15")
     await page.getByText("flat 7.85, steep 7.70 · AL/CR once the length is entered").waitFor()
     await field(page, "Length, right").fill("24.10")
     await page.getByText("flat 7.85, steep 7.70 · AL/CR 3.10").waitFor()
     await expectAccessible(page)
     await picture(page, "visit-more-1280")
-    await page.getByRole("button", { name: "Save visit" }).click()
+    await saveAnyway(page)
     await page.getByText(/Visit of 25 Nov 2026 saved/).waitFor()
     await page.getByText(/^Record: /).click()
     await page.getByRole("link", { name: "correct the visit of 25 Nov 2026" }).click()
     await page.getByLabel("Cornea, right").waitFor()
     expect(await page.getByLabel("Cornea, right").inputValue()).toBe("7.85 7.7")
-    expect(await page.getByLabel("Pupil, dim, right").inputValue()).toBe("5.9")
+    expect(await page.getByLabel("Pressure, left").inputValue()).toBe("15")
     await page.goto(`${app.address}/children/${id}/visit`)
     await page.getByLabel("Cornea, right").waitFor()
     await page.context().close()
@@ -175,9 +189,9 @@ describe("a visit", () => {
 
   it("opens the fold for what cannot be right in it", async () => {
     const { page } = await openVisit("Juno Adler")
-    await page.getByRole("button", { name: "More measurements" }).click()
+    await page.getByRole("button", { name: "More", exact: true }).click()
     await page.getByLabel("Cornea, left").fill("43.5 42")
-    await page.getByRole("button", { name: "Fewer measurements" }).click()
+    await page.getByRole("button", { name: "Less", exact: true }).click()
     await page.getByRole("button", { name: "Save visit" }).click()
     await page.getByText("must be a number from 5.5 to 10 mm, not 43.5").first().waitFor()
     await expect
@@ -192,7 +206,7 @@ describe("a visit", () => {
     await page.reload()
     await field(page, "Length, right").waitFor()
     expect(await field(page, "Length, right").inputValue()).toBe("24.03")
-    await page.getByRole("button", { name: "Save visit" }).click()
+    await saveAnyway(page)
     await page.getByText(/Visit of 25 Nov 2026 saved/).waitFor()
     await page.getByRole("link", { name: "Enter visit" }).click()
     await field(page, "Length, right").waitFor()
@@ -204,7 +218,7 @@ describe("a visit", () => {
     const { page } = await openVisit("Ove Brink")
     await field(page, "Length, right").fill("24.03")
     await page.context().clearCookies()
-    await page.getByRole("button", { name: "Save visit" }).click()
+    await saveAnyway(page)
     await page.getByLabel("Password").fill(app.logIn.password)
     await page.getByLabel("Name").fill(app.logIn.name)
     await page.keyboard.press("Enter")
@@ -241,6 +255,141 @@ describe("a visit", () => {
     await picture(narrow, "visit-filled-768")
     await expectAccessible(narrow)
     await narrow.context().close()
+  })
+})
+
+describe("what an examination owes", () => {
+  it("is the baseline of a child who was never here, with the cautions before atropine", async () => {
+    const { page } = await openVisit("Pia Sommer", { ...firstVisitCourse, visits: [] })
+    expect(await field(page, "Examination").locator("option:checked").textContent()).toBe("Baseline")
+    await question(page, "Has your child Down syndrome?").waitFor()
+    await question(page, "Narrow angle or shallow chamber?").waitFor()
+    await page.getByText("35 entries").waitFor()
+    await picture(page, "visit-baseline-1280")
+    await expectAccessible(page)
+    await page.context().close()
+  })
+
+  it("is what the stage chosen by hand owes", async () => {
+    const { page } = await openVisit("Enno Falk")
+    await field(page, "Examination").selectOption("extra")
+    await page.getByRole("heading", { name: "Still missing for the extra visit" }).waitFor()
+    await page.getByText("5 entries").waitFor()
+    expect(await page.getByLabel("Length, right").count()).toBe(0)
+    await field(page, "Examination").selectOption("discharge")
+    await question(page, "Agreed on checks after the programme ends?").waitFor()
+    await page.context().close()
+  })
+
+  it("says at once that a sign needs care the same day", async () => {
+    const { page } = await openVisit("Ylva Storm")
+    await page.keyboard.type("y")
+    const alert = page.getByRole("alert").filter({ hasText: "Care the same day: flashes." })
+    await alert.waitFor()
+    expect(await focusedEntry(page)).toBe("flashes")
+    await page.keyboard.type("since Monday")
+    await page.keyboard.press("Enter")
+    await page.keyboard.type("-")
+    await picture(page, "visit-sign-1280")
+    await expectAccessible(page)
+    await saveAnyway(page)
+    await page.getByText(/Visit of 25 Nov 2026 saved/).waitFor()
+    await page
+      .getByText(/Same-day care/)
+      .first()
+      .waitFor()
+    await page.context().close()
+  })
+
+  it("is named where it is missing before the visit is saved, and the visit can be saved all the same", async () => {
+    const { page } = await openVisit("Arne Bley")
+    await field(page, "Examination").selectOption("extra")
+    await page.getByRole("button", { name: "All no", exact: true }).click()
+    await page.getByText("Nothing: all that is owed is entered.").waitFor()
+    await question(page, "New floating spots?").getByLabel("left out").check()
+    await field(page, "Note: floaters").fill("asleep on the arm")
+    await field(page, "Examination").selectOption("owed")
+    await field(page, "Length, right").fill("24.03")
+    await page.keyboard.press("Control+Enter")
+    await page.getByRole("alert").filter({ hasText: "Not entered: Heart condition, " }).waitFor()
+    await expect.poll(() => focusedEntry(page)).toBe("Save without these")
+    await page.getByRole("button", { name: "Go to the first" }).click()
+    expect(await focusedEntry(page)).toBe("heart-condition")
+    await page.getByRole("button", { name: "axial length (left eye)" }).click()
+    expect(await focusedEntry(page)).toBe("axial-length")
+    await page.keyboard.press("Control+Enter")
+    await page.keyboard.press("Control+Enter")
+    await page.getByText(/Visit of 25 Nov 2026 saved/).waitFor()
+    await page.getByText(/^Record: /).click()
+    await page.getByRole("link", { name: "correct the visit of 25 Nov 2026" }).click()
+    await field(page, "Note: floaters").waitFor()
+    expect(await field(page, "Note: floaters").inputValue()).toBe("asleep on the arm")
+    await page.context().close()
+  })
+
+  it("meets a value that cannot be at its question", async () => {
+    const { page } = await openVisit("Tilo Krans")
+    const missed = field(page, "How many drops are missed? nights a week")
+    await missed.fill("9")
+    await page.getByRole("button", { name: "Save visit" }).click()
+    await page.getByText("must be a number from 0 to 7, in nights a week, not 9").first().waitFor()
+    await expect.poll(() => focusedEntry(page)).toBe("missed-drops")
+    await page.context().close()
+  })
+
+  it("grows by what the practice switches on, which says what was read for it", async () => {
+    const settings = await app.open("/settings/examinations")
+    await settings.getByText("Asked first at the baseline").waitFor()
+    const pressure = settings.getByLabel(/^Intraocular pressure baseline/)
+    expect(await pressure.isChecked()).toBe(false)
+    await settings
+      .getByText("Measure intraocular pressure before atropine and repeat it on treatment.")
+      .waitFor()
+    await pressure.check()
+    await picture(settings, "settings-examinations-1280")
+    await expectAccessible(settings)
+    await settings.getByRole("button", { name: "Record switches" }).click()
+    await settings.getByText("Recorded: CD-028 on.").waitFor()
+    await settings.context().close()
+    const { page } = await openVisit("Bo Winter", { ...firstVisitCourse, visits: [] })
+    await field(page, "Pressure, right").waitFor()
+    await page.getByText("36 entries").waitFor()
+    await page.getByText("Why these are asked").click()
+    await page.getByRole("row", { name: "Intraocular pressure CD-028 (read in part)" }).waitFor()
+    await page.context().close()
+  })
+})
+
+describe("a child before myopia", () => {
+  it.each([1280, 768])(
+    "has its own card, with figures that were read and what is not said, at %i px",
+    async (width) => {
+      const eye = { axialLength: { mm: 23.6 }, refraction: { sphere: 0.5, cycloplegic: true } }
+      const course: Course = {
+        lengthwise: 1,
+        child: { born: "2018-03-01", sex: "female", myopicParents: 1 },
+        visits: [{ date: "2026-07-20", right: eye, left: eye }],
+      }
+      const id = await app.addCourse({ name: `Nora Quill ${width}`, course })
+      const page = await app.open(`/children/${id}`, { width })
+      await page.getByRole("heading", { name: "Before myopia" }).waitFor()
+      await page.getByText("Not myopic; past 2 of 2 cut-offs for becoming so").waitFor()
+      await page.getByText(/the study's own text was not read/).waitFor()
+      await page.getByText(/No trial of a treatment was read/).waitFor()
+      await page.getByText("About 2 hours outdoors a day (CD-100)").click()
+      await picture(page, `before-myopia-${width}`)
+      await expectAccessible(page)
+      await page.context().close()
+    },
+  )
+
+  it("has no card once it is myopic", async () => {
+    const id = await app.addCourse({ name: "Ada Quill", course: firstVisitCourse })
+    const page = await app.open(`/children/${id}`)
+    await page.getByRole("heading", { name: "Next duty" }).waitFor()
+    await page.waitForLoadState("networkidle")
+    expect(await page.getByRole("heading", { name: "Before myopia" }).count()).toBe(0)
+    await page.context().close()
   })
 })
 

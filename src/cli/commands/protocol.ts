@@ -1,3 +1,4 @@
+import { measureName } from "../../engine/protocol/measured.js"
 import type { Anchor, Protocol, ProtocolStep } from "../../engine/protocol/protocol.js"
 import { protocolJsonSchema } from "../../engine/protocol/protocol-schema.js"
 import { shippedProtocols } from "../../engine/protocol/shipped.js"
@@ -96,9 +97,11 @@ function stepText(step: ProtocolStep): string {
   ]
   const when = spans.length === 0 ? `at ${FROM[anchor]}` : `${spans.join(" and ")} after ${FROM[anchor]}`
   const window = `from ${counted(windowDaysBefore, "day")} before to ${counted(windowDaysAfter, "day")} after`
-  const measured = step.measures.length > 0 ? ` Measures ${step.measures.join(", ")}.` : ""
+  const measured = step.measures.length > 0 ? ` Measures ${step.measures.map(measureName).join(", ")}.` : ""
   const onAtropine =
-    step.measuresOnAtropine.length > 0 ? ` On atropine also ${step.measuresOnAtropine.join(", ")}.` : ""
+    step.measuresOnAtropine.length > 0
+      ? ` On atropine also ${step.measuresOnAtropine.map(measureName).join(", ")}.`
+      : ""
   const only = step.onlyFor
     ? ` Only for ${step.onlyFor.map((kind) => treatmentName({ kind })).join(", ")}.`
     : ""

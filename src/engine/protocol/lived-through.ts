@@ -18,7 +18,7 @@ export interface LivedStep {
  * The next months as they go when every examination is made in full on its day and every decision to stop or to step
  * down is taken as the protocol plans it, treatment once stopped is not taken up again, and nothing else happens.
  * The rules are those of `duties`, asked again after every step. What is overdue comes today; a decision whose window
- * has passed is left to people, so that no stop is planned any more. The last day is left out.
+ * has passed is left to people, so that no stop is planned any more. The last day is counted in.
  */
 export function livedThrough({
   course,
@@ -44,7 +44,7 @@ export function livedThrough({
     const isDecision =
       decision !== undefined && (examination === undefined || dateOf(decision) < dateOf(examination))
     const next = isDecision ? decision : examination
-    if (next === undefined || dateOf(next) >= until) return lived
+    if (next === undefined || dateOf(next) > until) return lived
     day = dateOf(next)
     done.add(keyOf(next))
     if (isDecision) {

@@ -13,6 +13,9 @@ const NAMES: Readonly<Record<Measure, string>> = {
   symptoms: "symptoms",
 }
 
+/** A measure as a person says it. */
+export const measureName = (measure: Measure): string => NAMES[measure]
+
 const OF_EYE: Readonly<Record<Exclude<Measure, "symptoms">, (eye: EyeExamination) => boolean>> = {
   "axial-length": (eye) => eye.axialLength !== undefined,
   refraction: (eye) => eye.refraction !== undefined,

@@ -25,11 +25,12 @@ describe("a treatment begun today", () => {
       "2026-07-10 18-month review",
       "2027-01-10 24-month review",
       "2027-07-10 check 6 months after the stop",
+      "2028-01-10 observation",
     ])
   })
 
   it("needs no second baseline where everything is known", () => {
-    expect(plan({ visits: [fullVisit("2025-01-03")] }, strong, 6)).toEqual(["2025-02-10 1-month check"])
+    expect(plan({ visits: [fullVisit("2025-01-03")] }, strong, 5)).toEqual(["2025-02-10 1-month check"])
   })
 
   it("takes the place of another strength, whose course goes on with a new safety check", () => {
@@ -37,11 +38,11 @@ describe("a treatment begun today", () => {
       treatments: [drops("2024-07-10", 0.01)],
       visits: [fullVisit("2024-07-10"), fullVisit("2024-08-10"), fullVisit("2025-01-10")],
     }
-    expect(plan(story, strong, 12)).toEqual([
+    expect(plan(story, strong, 11)).toEqual([
       "2025-02-10 1-month check after the change of strength",
       "2025-07-10 12-month review",
     ])
-    expect(plan(story, weak, 12)).toEqual(["2025-07-10 12-month review"])
+    expect(plan(story, weak, 11)).toEqual(["2025-07-10 12-month review"])
   })
 })
 

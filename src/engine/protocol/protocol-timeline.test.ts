@@ -19,6 +19,8 @@ describe("the next two years", () => {
       "2026-02-28 6-month review",
       "2026-08-31 12-month review",
       "2027-02-28 18-month review",
+      "2027-08-31 24-month review",
+      "2027-08-31 decision to stop at 24 months",
     ])
   })
 
@@ -44,6 +46,7 @@ describe("the next two years", () => {
       "2025-07-10 observation",
       "2026-01-10 observation",
       "2026-07-10 observation",
+      "2027-01-10 observation",
     ])
   })
 })
@@ -53,7 +56,7 @@ it("goes through the stop to the check after it, and tells the window of each st
     protocol: standardProtocol,
     start: "2025-01-10",
     treatment: drops,
-    months: 36,
+    months: 35,
   })
   expect(timeline).toHaveLength(9)
   expect(timeline.slice(-3)).toMatchObject([

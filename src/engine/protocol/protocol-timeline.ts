@@ -17,7 +17,7 @@ export interface TimelineStep {
 
 /**
  * The dates of a protocol for a child who is first seen on a day and, where a treatment is named, begins it that day; each
- * examination made on its day, each stop taken as planned. The last day is left out.
+ * examination made on its day, each stop taken as planned; the last day is counted in.
  *
  * @example
  * protocolTimeline({ protocol: standardProtocol, start: "2026-01-15", treatment: { kind: "atropine" } })

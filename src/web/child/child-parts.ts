@@ -1,16 +1,5 @@
 import { type ComponentType, lazy } from "react"
-import type { ChildView } from "../../server/contract/child.js"
-import type { PracticeAnswer } from "../../server/contract/practice.js"
-import type { CourseReading } from "../reading.js"
-
-/** What every part of a child's page is given. */
-export interface ChildPartProps {
-  readonly view: ChildView
-  readonly reading: CourseReading
-  readonly practice: PracticeAnswer
-  /** Called with what to say once something is recorded; the part stays open. */
-  readonly onDone: (message: string) => void
-}
+import type { ChildPartProps } from "./child-part-props.js"
 
 export interface ChildPart {
   readonly title: string
@@ -27,6 +16,6 @@ export const CHILD_PARTS: Readonly<Record<string, ChildPart>> = {
 }
 
 /** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */
-export function part(title: string, load: () => Promise<ComponentType<ChildPartProps>>): ChildPart {
+function part(title: string, load: () => Promise<ComponentType<ChildPartProps>>): ChildPart {
   return { title, Page: lazy(async () => ({ default: await load() })) }
 }

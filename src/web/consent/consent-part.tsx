@@ -1,7 +1,7 @@
 import "./consent.css"
 import { useLocation, useNavigate } from "@tanstack/react-router"
 import { lazy, Suspense } from "react"
-import type { ChildPartProps } from "../child/child-parts.js"
+import type { ChildPartProps } from "../child/child-part-props.js"
 import { sentence } from "../format.js"
 import { Waiting } from "../parts/waiting.js"
 import { dutyTiming } from "../words.js"

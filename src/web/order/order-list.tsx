@@ -1,7 +1,7 @@
 import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import { isAwaited, orderState } from "../../engine/compounding/order-state.js"
-import type { ChildPartProps } from "../child/child-parts.js"
+import type { ChildPartProps } from "../child/child-part-props.js"
 import { sentence } from "../format.js"
 import { pharmacyOf } from "./order-sheet.js"
 import { OrderStep, type StepKind } from "./order-step.js"

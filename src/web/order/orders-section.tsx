@@ -1,6 +1,6 @@
 import "./order.css"
 import { useState } from "react"
-import type { ChildPartProps } from "../child/child-parts.js"
+import type { ChildPartProps } from "../child/child-part-props.js"
 import { OrderList } from "./order-list.js"
 import { OrderPanel } from "./order-panel.js"
 

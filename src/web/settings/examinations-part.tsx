@@ -7,7 +7,7 @@ import { capitalised } from "../format.js"
 import { useRecordPaper } from "../queries.js"
 import { STAGE_WORDS } from "../visit/visit-plan.js"
 import { type SwitchRow, switchGroups, switchPaper } from "./examination-rows.js"
-import type { SettingsPartProps } from "./settings-parts.js"
+import type { SettingsPartProps } from "./settings-part-props.js"
 
 /** Which duties of the evidence an examination owes, with what was read for each; a clinician switches. */
 export function ExaminationsPart({ practice, rules, onDone }: SettingsPartProps) {
@@ -49,7 +49,9 @@ export function ExaminationsPart({ practice, rules, onDone }: SettingsPartProps)
       <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
       {switchGroups().map(({ stage, rows }) => (
         <fieldset key={stage ?? "figures"} className="switch-group">
-          <legend>{stage ? `Asked first at the ${STAGE_WORDS[stage]}` : "Concerns raised from figures"}</legend>
+          <legend>
+            {stage ? `Asked first at the ${STAGE_WORDS[stage]}` : "Concerns raised from figures"}
+          </legend>
           {rows.map((row) => (
             <SwitchLine
               key={row.duty}

@@ -12,7 +12,7 @@ import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
 import { Field } from "../parts/field.js"
 import { useRecordPaper } from "../queries.js"
-import type { SettingsPartProps } from "./settings-parts.js"
+import type { SettingsPartProps } from "./settings-part-props.js"
 
 interface Paper {
   readonly id: string

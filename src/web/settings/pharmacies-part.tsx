@@ -6,7 +6,7 @@ import { counted } from "../../engine/words.js"
 import { sentence } from "../format.js"
 import { DilutionExample } from "./dilution-example.js"
 import { PharmacyForm } from "./pharmacy-form.js"
-import type { SettingsPartProps } from "./settings-parts.js"
+import type { SettingsPartProps } from "./settings-part-props.js"
 
 interface Editing {
   readonly pharmacy: Pharmacy

@@ -1,14 +1,5 @@
 import { type ComponentType, lazy } from "react"
-import type { PracticeAnswer } from "../../server/contract/practice.js"
-import type { RulesAnswer } from "../../server/contract/rules.js"
-
-/** What every part of the settings is given. */
-export interface SettingsPartProps {
-  readonly practice: PracticeAnswer
-  readonly rules: RulesAnswer
-  /** Called with what to say once something is recorded; the part stays open. */
-  readonly onDone: (message: string) => void
-}
+import type { SettingsPartProps } from "./settings-part-props.js"
 
 export interface SettingsPart {
   readonly title: string
@@ -17,6 +8,9 @@ export interface SettingsPart {
 
 /** The parts of the settings by their place in the address, in the order of the menu. */
 export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
+  protocols: settingsPart("Protocols", () =>
+    import("./protocols-part.js").then((module) => module.ProtocolsPart),
+  ),
   pharmacies: settingsPart("Pharmacies", () =>
     import("./pharmacies-part.js").then((module) => module.PharmaciesPart),
   ),
@@ -33,9 +27,6 @@ export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
 }
 
 /** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */
-export function settingsPart(
-  title: string,
-  load: () => Promise<ComponentType<SettingsPartProps>>,
-): SettingsPart {
+function settingsPart(title: string, load: () => Promise<ComponentType<SettingsPartProps>>): SettingsPart {
   return { title, Page: lazy(async () => ({ default: await load() })) }
 }

@@ -7,7 +7,7 @@ import { draftOf, type WordingDraft } from "../consent/wording-draft.js"
 import { WordingEditor } from "../consent/wording-editor.js"
 import { WordingPreview } from "../consent/wording-preview.js"
 import { Dialog } from "../parts/dialog.js"
-import type { SettingsPartProps } from "./settings-parts.js"
+import type { SettingsPartProps } from "./settings-part-props.js"
 
 const ABOUT = { drops: "Eye drops", optical: "Glasses and lenses" } as const
 
