@@ -1,0 +1,74 @@
+import { useState } from "react"
+import { dateWords } from "../../chart/words.js"
+import type { CalendarDate, TreatmentChoice } from "../../engine/course.js"
+import { measureName } from "../../engine/protocol/measured.js"
+import type { Protocol } from "../../engine/protocol/protocol.js"
+import { protocolTimeline } from "../../engine/protocol/protocol-timeline.js"
+import { capitalised } from "../format.js"
+import { Field } from "../parts/field.js"
+
+const MONTHS = 24
+
+const CHILDREN: readonly (readonly [words: string, treatment: TreatmentChoice | null])[] = [
+  ["on drops", { kind: "atropine" }],
+  ["on defocus or lenslet spectacles", { kind: "defocus-spectacles" }],
+  ["on contact lenses", { kind: "dual-focus-lens" }],
+  ["on orthokeratology", { kind: "orthokeratology" }],
+  ["on no treatment", null],
+]
+
+/** The dates of the next two years of a protocol, for a child first seen today. */
+export function ProtocolPreview({
+  protocol,
+  today,
+}: {
+  /** Null while the draft has faults. */
+  readonly protocol: Protocol | null
+  readonly today: CalendarDate
+}) {
+  const [which, setWhich] = useState(0)
+  const treatment = CHILDREN[which]?.[1] ?? null
+  const timeline = protocol ? protocolTimeline({ protocol, start: today, treatment, months: MONTHS }) : null
+  return (
+    <section className="card protocol-preview" aria-label="The next two years">
+      <h2>The next two years</h2>
+      <Field label="For a child who begins today">
+        {(control) => (
+          <select {...control} value={which} onChange={(event) => setWhich(Number(event.target.value))}>
+            {CHILDREN.map(([words], index) => (
+              <option key={words} value={index}>
+                {words}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
+      {timeline === null && <p className="soft">Shown once nothing is wrong with the steps.</p>}
+      {timeline?.length === 0 && (
+        <p className="field-caution">Nothing is planned: such a child is never seen.</p>
+      )}
+      {timeline !== null && timeline.length > 0 && (
+        <ol>
+          {timeline.map(({ stepId, title, date, opens, closes, kind, measures }) => (
+            <li key={`${stepId} ${date}`}>
+              <strong>{dateWords(date)}</strong> {capitalised(title)}
+              <span className="soft">
+                {kind === "decision" ? "decide" : measures.map(measureName).join(", ")}; between{" "}
+                {dateWords(opens)} and {dateWords(closes)}
+              </span>
+            </li>
+          ))}
+        </ol>
+      )}
+      {protocol && endsInTheOpen(protocol) && (
+        <p className="field-caution">
+          No step is counted from the last visit off treatment: a child who is only observed is not asked to
+          come again.
+        </p>
+      )}
+    </section>
+  )
+}
+
+const endsInTheOpen = ({ steps }: Protocol): boolean =>
+  !steps.some(({ anchor }) => anchor === "last-visit-off-treatment")
