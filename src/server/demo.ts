@@ -1,5 +1,7 @@
 import type { CalendarDate, Treatment } from "../engine/course.js"
 import type { DemoChild } from "../engine/simulate/demo.js"
+import { demoFees } from "../engine/simulate/demo-fees.js"
+import { demoContacts, demoPharmacy } from "../engine/simulate/demo-practice.js"
 import { type Draft, dayOf, type PracticeRecord } from "../record/index.js"
 
 type Event = Pick<Draft, "child" | "kind" | "body" | "id" | "supersedes" | "reason"> & {
@@ -31,14 +33,26 @@ export async function loadDemo({
   // The sort is stable: what happened on one day stays in the order it is told in.
   events.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
   const now = new Date(nowMs).toISOString()
+  const papers = practicePapers(record.practice.id).map(
+    (paper) => ({ ...paper, author, recordedAt: now }) as Draft,
+  )
   const drafts = events.map(({ on, ...event }) => {
     const endOfDay = `${on}T16:00:00.000Z`
     return { ...event, author, recordedAt: endOfDay < now ? endOfDay : now } as Draft
   })
-  const saved = await record.append(drafts)
+  const saved = await record.append([...papers, ...drafts])
   if (saved.kind !== "saved")
     throw new Error(`the demo contradicts itself: ${saved.problems.map(({ message }) => message).join("; ")}`)
   return invented.length
+}
+
+/** Fees, a pharmacy and contacts of the invented practice. */
+function practicePapers(practice: string) {
+  return [
+    { kind: "fees", child: practice, body: demoFees },
+    { kind: "pharmacy", child: practice, body: demoPharmacy },
+    { kind: "contacts", child: practice, body: demoContacts },
+  ] as const
 }
 
 /** Whether the practice is the invented one. */
