@@ -4,6 +4,7 @@
 export { type AssessInput, assess } from "./assess.js"
 export type * from "./assessment.js"
 export { addDays, addMonths, ageYears, yearsBetween } from "./calendar.js"
+export { type Choices, type ChoicesInput, choices } from "./choices/choices.js"
 export { compoundingOrder } from "./compounding/compounding-order.js"
 export { consentInForce } from "./consent/consent-in-force.js"
 export { costPer01Mm } from "./cost/cost-per-01-mm.js"
