@@ -55,14 +55,7 @@ export function isTreated({ current, today }: Situation): boolean {
   return current !== null && current.start <= today && (current.stop === null || today < current.stop)
 }
 
-/** The drops in use today, the latest begun where two strengths overlap. */
-export function dropsInUse({ current, today }: Situation): Treatment | undefined {
-  return current?.treatments.findLast(
-    (treatment) => treatment.kind === "atropine" && isInUse(treatment, today),
-  )
-}
-
-/** As `dropsInUse`, eye by eye: two entries where each eye has a strength of its own. */
+/** The drops in use today, the latest begun where two overlap: two entries where each eye has a strength of its own. */
 export function dropsOfEyes({ current, today }: Situation): readonly Treatment[] {
   const inUse = EYES.flatMap((eye) => {
     const drops = current?.treatments.findLast(

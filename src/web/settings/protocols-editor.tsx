@@ -148,7 +148,7 @@ export function ProtocolEditor({
           </p>
         </div>
       </form>
-      <ProtocolPreview protocol={protocol} today={today} />
+      <ProtocolPreview protocol={protocol} id={draft.id} today={today} />
     </div>
   )
 }

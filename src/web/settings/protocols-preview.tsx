@@ -17,16 +17,21 @@ const CHILDREN: readonly (readonly [words: string, treatment: TreatmentChoice | 
   ["on no treatment", null],
 ]
 
+/** Who a protocol that ships is first shown for. */
+const FIRST_SHOWN: Readonly<Record<string, number>> = { optical: 1, watchful: 4 }
+
 /** The dates of the next two years of a protocol, for a child first seen today. */
 export function ProtocolPreview({
   protocol,
+  id,
   today,
 }: {
   /** Null while the draft has faults. */
   readonly protocol: Protocol | null
+  readonly id: string
   readonly today: CalendarDate
 }) {
-  const [which, setWhich] = useState(0)
+  const [which, setWhich] = useState(FIRST_SHOWN[id] ?? 0)
   const treatment = CHILDREN[which]?.[1] ?? null
   const timeline = protocol ? protocolTimeline({ protocol, start: today, treatment, months: MONTHS }) : null
   return (
