@@ -28,7 +28,7 @@ describe("log in", () => {
     await page.getByRole("alert").getByText("Name or password is not right.").waitFor()
     await page.getByLabel("Password").fill(app.logIn.password)
     await page.keyboard.press("Enter")
-    await page.getByRole("heading", { name: "25 Nov 2026" }).waitFor()
+    await page.getByRole("heading", { name: "Wednesday, 25 Nov 2026" }).waitFor()
     await page.context().close()
   })
 

@@ -52,11 +52,11 @@ describe("today", () => {
 
   it("records in place that a family was told, and takes it back", async () => {
     const page = await app.open("/today?group=tell&search=T-2")
-    await page.getByRole("button", { name: /^Explained: Ilse Varga/ }).click()
+    await page.getByRole("button", { name: /^Mark explained: Ilse Varga/ }).click()
     await page.getByText("Recorded: results explained to the family of Ilse Varga.").waitFor()
     await expect.poll(() => page.locator(".owed").count()).toBe(0)
     await page.getByRole("button", { name: "Undo" }).click()
-    await page.getByRole("button", { name: /^Explained: Ilse Varga/ }).waitFor()
+    await page.getByRole("button", { name: /^Mark explained: Ilse Varga/ }).waitFor()
     await page.context().close()
   })
 

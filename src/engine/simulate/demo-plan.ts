@@ -159,6 +159,7 @@ function bottles({
       concentrationPercent,
       volumeMl: 5,
       beyondUse: addDays(opened, 29),
+      pharmacy: "Ninth Well Pharmacy",
       lot: `LT${opened.slice(2, 4)}${opened.slice(5, 7)}-${String(Math.ceil(90 * random.uniform())).padStart(2, "0")}`,
     })
     const idle =

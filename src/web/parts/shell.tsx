@@ -1,8 +1,9 @@
-import { Link, Outlet } from "@tanstack/react-router"
+import { Link, Outlet, useLocation } from "@tanstack/react-router"
 import type { SessionAnswer } from "../../server/contract/session.js"
 import { failureInWords } from "../client.js"
 import { LoginPage } from "../pages/login-page.js"
 import { useLogOut, useSession } from "../queries.js"
+import { SETTINGS_PARTS } from "../settings/settings-parts.js"
 import { Cautions } from "./cautions.js"
 import { Disclosure } from "./disclosure.js"
 import { Waiting } from "./waiting.js"
@@ -18,6 +19,7 @@ export function Shell() {
 
 function Pages({ session }: { readonly session: SessionAnswer }) {
   const logOut = useLogOut()
+  const inSettings = useLocation({ select: ({ pathname }) => pathname.startsWith("/settings/") })
   return (
     <>
       <a className="skip" href="#page">
@@ -33,6 +35,13 @@ function Pages({ session }: { readonly session: SessionAnswer }) {
           </Link>
           <Link to="/children" activeProps={{ "aria-current": "page" }}>
             Children
+          </Link>
+          <Link
+            to="/settings/$part"
+            params={{ part: Object.keys(SETTINGS_PARTS)[0] ?? "" }}
+            aria-current={inSettings ? "page" : undefined}
+          >
+            Settings
           </Link>
         </nav>
         <Disclosure label={session.person.name}>

@@ -1,6 +1,5 @@
 import { Link, useNavigate } from "@tanstack/react-router"
 import { type KeyboardEvent, useDeferredValue, useRef, useState } from "react"
-import { dateWords } from "../../chart/words.js"
 import { ROLES } from "../../engine/today/owed.js"
 import { GROUP_PAGE, type OwedRow, type TodayAnswer } from "../../server/contract/today.js"
 import { failureInWords } from "../client.js"
@@ -11,7 +10,7 @@ import "../styles/today.css"
 import { useSlashFocuses } from "../slash-focuses.js"
 import { TodayRow } from "./today-row.js"
 import type { TodaySearch } from "./today-search.js"
-import { countsInWords, GROUP_WORDS, ROLE_WORDS } from "./today-words.js"
+import { countsInWords, dayInWords, GROUP_WORDS, ROLE_WORDS } from "./today-words.js"
 import { useExplained } from "./use-explained.js"
 
 /** Who is owed what today, what concerns a child's safety first; each row has its one action. */
@@ -46,7 +45,7 @@ export function TodayPage({ asked }: { readonly asked: TodaySearch }) {
     // biome-ignore lint/a11y/noStaticElementInteractions: see above
     <div onKeyDown={moveInList}>
       <div className="page-head">
-        <PageHeading title="Today">{list.data ? dateWords(list.data.today) : "Today"}</PageHeading>
+        <PageHeading title="Today">{list.data ? dayInWords(list.data.today) : "Today"}</PageHeading>
         <span className="soft" role="status">
           {late ? "Reading the list …" : list.data && countsInWords(list.data)}
         </span>

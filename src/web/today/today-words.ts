@@ -1,5 +1,6 @@
 import { dateWords } from "../../chart/words.js"
 import { dayNumber } from "../../engine/calendar.js"
+import type { CalendarDate } from "../../engine/course.js"
 import type { OwedAction, OwedGroup, Role } from "../../engine/today/owed.js"
 import type { OwedRow, TodayAnswer } from "../../server/contract/today.js"
 
@@ -24,7 +25,7 @@ export const ACTION_WORDS: Readonly<Record<OwedAction, string>> = {
   supply: "Supply",
   choices: "Open choices",
   safety: "Open",
-  explain: "Explained",
+  explain: "Mark explained",
 }
 
 /** "19 days late", "due 3 Dec 2026, window closes 2 Jan 2027", "since 18 Nov 2026". */
@@ -34,6 +35,14 @@ export function timing({ due, since, closes, state }: OwedRow, today: string): s
   if (state === "overdue" && days > 0) return days === 1 ? "1 day late" : `${days} days late`
   const window = closes !== null && closes !== due ? `, window closes ${dateWords(closes)}` : ""
   return `due ${dateWords(due)}${window}`
+}
+
+const WEEKDAYS = ["Thursday", "Friday", "Saturday", "Sunday", "Monday", "Tuesday", "Wednesday"]
+
+/** "Wednesday, 25 Nov 2026". Day 0 of the calendar was a Thursday. */
+export function dayInWords(date: CalendarDate): string {
+  const day = dayNumber(date)
+  return `${WEEKDAYS[((day % 7) + 7) % 7]}, ${dateWords(date)}`
 }
 
 /** "13 things owed to 9 children". */
