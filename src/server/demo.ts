@@ -33,13 +33,15 @@ export async function loadDemo({
   // The sort is stable: what happened on one day stays in the order it is told in.
   events.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
   const now = new Date(nowMs).toISOString()
-  const papers = practicePapers(record.practice.id).map(
-    (paper) => ({ ...paper, author, recordedAt: now }) as Draft,
-  )
   const drafts = events.map(({ on, ...event }) => {
     const endOfDay = `${on}T16:00:00.000Z`
     return { ...event, author, recordedAt: endOfDay < now ? endOfDay : now } as Draft
   })
+  // The practice set its rules before the first child came.
+  const recordedAt = drafts[0]?.recordedAt ?? now
+  const papers = practicePapers(record.practice.id).map(
+    (paper) => ({ ...paper, author, recordedAt }) as Draft,
+  )
   const saved = await record.append([...papers, ...drafts])
   if (saved.kind !== "saved")
     throw new Error(`the demo contradicts itself: ${saved.problems.map(({ message }) => message).join("; ")}`)
