@@ -1,5 +1,13 @@
 import type { Duty } from "../../../src/engine/assessment.js"
-import type { Consent, Course, EyeExamination, Supply, Treatment, Visit } from "../../../src/engine/course.js"
+import type {
+  Consent,
+  Course,
+  Decision,
+  EyeExamination,
+  Supply,
+  Treatment,
+  Visit,
+} from "../../../src/engine/course.js"
 import { duties, nextDuty } from "../../../src/engine/protocol/duties.js"
 import { plannedReviews } from "../../../src/engine/protocol/planned-reviews.js"
 import type { Protocol } from "../../../src/engine/protocol/protocol.js"
@@ -56,6 +64,7 @@ export interface Story {
   readonly treatments?: readonly Treatment[]
   readonly consents?: readonly Consent[]
   readonly supplies?: readonly Supply[]
+  readonly decisions?: readonly Decision[]
 }
 
 export class ChildOn {
