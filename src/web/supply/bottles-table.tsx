@@ -68,7 +68,7 @@ export function BottlesTable({ report, bottles, view, reading, onDone }: Bottles
                       </button>
                     )}
                   </td>
-                  <td className="day">{lastDay(bottle)}</td>
+                  <td>{lastDay(bottle)}</td>
                   <td>
                     {bottle.concentrationPercent === undefined
                       ? "not stated"
