@@ -36,7 +36,9 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
           <Reasons reasons={finding.reasons} />
           {afterStop && (
             <>
-              <h3>After the stop: {afterStopInWords(afterStop.state)}</h3>
+              <p>
+                <b>After the stop:</b> {afterStopInWords(afterStop.state)}.
+              </p>
               <Reasons reasons={[afterStop.why]} />
             </>
           )}
