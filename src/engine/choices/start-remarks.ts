@@ -34,6 +34,7 @@ export function startRemarks({
   readonly course: Course
   readonly asOf: CalendarDate
 }): readonly string[] {
+  if (option.kind === "as-now") return []
   const drops = option.parts.find(({ kind }) => kind === "atropine")
   const age = ageYears({ born: course.child.born, on: asOf })
   const completed = Math.floor(age)

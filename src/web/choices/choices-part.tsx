@@ -75,7 +75,7 @@ export function ChoicesPart({ view, reading, onDone }: ChildPartProps) {
             </details>
           </>
         ) : (
-          <p>No figures are given: {sentence(all.refused)}</p>
+          <p>No figures are given. {sentence(all.refused)}</p>
         )}
       </section>
       <DecideForm

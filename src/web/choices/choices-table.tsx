@@ -37,12 +37,12 @@ export function ChoicesTable({
               </th>
               {isSameForAll({ cells }) ? (
                 <td colSpan={options.length}>
-                  <Cell lines={cells[0] ?? []} many={MANY[id]} />
+                  <Cell lines={cells[0] ?? []} folds={FOLDS[id]} />
                 </td>
               ) : (
                 options.map((option, index) => (
                   <td key={option.id}>
-                    <Cell lines={cells[index] ?? []} many={MANY[id]} />
+                    <Cell lines={cells[index] ?? []} folds={FOLDS[id]} />
                   </td>
                 ))
               )}
@@ -54,19 +54,27 @@ export function ChoicesTable({
   )
 }
 
-/** What several lines of a row are, where they are counted. */
-const MANY: Readonly<Record<string, string>> = { unwanted: "reports", before: "remarks" }
+/**
+ * Rows whose longer cells are folded, and what several lines of theirs are counted as; null folds a long line alone, such
+ * as the reason why no figure is given. Figures are never folded.
+ */
+const FOLDS: Readonly<Record<string, string | null>> = {
+  unwanted: "reports",
+  before: "remarks",
+  "per-tenth": null,
+}
 
 function Cell({
   lines,
-  many = "notes",
+  folds,
 }: {
   readonly lines: readonly string[]
-  readonly many?: string | undefined
+  readonly folds: string | null | undefined
 }) {
-  const [first = "", ...others] = lines.map((line) => capitalised(inWords(line)))
-  const isLong = lines.join(" ").length > LONGEST_CELL
-  if (isLong && others.length === 0) {
+  const said = lines.map((line) => capitalised(inWords(line)))
+  const [first = ""] = said
+  const isLong = folds !== undefined && lines.join(" ").length > LONGEST_CELL
+  if (isLong && said.length === 1) {
     const cut = first.search(/[;:] /)
     const head = cut > 0 ? first.slice(0, cut) : `${first.slice(0, LONGEST_CELL)} …`
     return (
@@ -76,25 +84,19 @@ function Cell({
       </details>
     )
   }
-  if (isLong) {
+  if (isLong && folds !== null) {
     return (
       <details>
         <summary>
-          {lines.length} {many}
+          {said.length} {folds}
         </summary>
         <ul>
-          {[first, ...others].map((line) => (
+          {said.map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>
       </details>
     )
   }
-  return (
-    <>
-      {[first, ...others].map((line) => (
-        <span key={line}>{line}</span>
-      ))}
-    </>
-  )
+  return said.map((line) => <span key={line}>{line}</span>)
 }
