@@ -133,7 +133,11 @@ export function missingFrom(
       const { id } = item.question
       return answered.has(id) ? [] : [{ kind: "question", id, name: item.name }]
     }
-    return unmeasured(item.measure, [...earlier, visit]).map((name) => ({ kind: "measure", id: item.measure, name }))
+    return unmeasured(item.measure, [...earlier, visit]).map((name) => ({
+      kind: "measure",
+      id: item.measure,
+      name,
+    }))
   })
 }
 
