@@ -4,7 +4,7 @@ import type { Duty } from "../../../src/engine/assessment.js"
 import { noRules } from "../../../src/engine/practice-rules.js"
 import { protocolFor } from "../../../src/engine/protocol/choose-protocol.js"
 import { duties } from "../../../src/engine/protocol/duties.js"
-import { type ExpectedDay, knownOn, parseScenario } from "./scenario.js"
+import { type ExpectedDay, type ExpectedDuty, knownOn, parseScenario } from "./scenario.js"
 
 // Every interval and window in these stories is common practice, no source.
 const folder = new URL("scenarios/", import.meta.url)
@@ -42,5 +42,5 @@ function lineOf({ state, due, step, needs }: Duty, { duties: told }: ExpectedDay
   return written({ state, due, step, needs: leftOut ? "..." : isAsked ? needs.join(", ") : "" })
 }
 
-const written = ({ state, due, step, needs }: Pick<Duty, "state" | "due" | "step"> & { needs: string }) =>
+const written = ({ state, due, step, needs }: Omit<ExpectedDuty, "needs"> & { readonly needs: string }) =>
   `${state.padEnd(8)}  ${due}  ${step}${needs === "" ? "" : `: ${needs}`}`
