@@ -11,6 +11,16 @@ export default defineConfig({
     sourcemap: true,
     // What counts is the script of the first load after gzip, which test/e2e holds under 200 kB.
     chunkSizeWarningLimit: 700,
+    // Every browser that runs these pages preloads modules by itself.
+    modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          // What nearly every page needs of the engine is one file: 30 small ones pack worse and come one by one.
+          groups: [{ name: "engine", test: /src[\\/](engine|evidence|chart)[\\/]/, minShareCount: 8 }],
+        },
+      },
+    },
   },
   server: { proxy: { "/api": "http://127.0.0.1:4173" } },
 })

@@ -1,6 +1,6 @@
-import { scaleLog } from "d3-scale"
 import { colours as coloursOf } from "./colours.js"
 import type { CourseFigureOptions } from "./course-figure-input.js"
+import { linearScale } from "./linear-scale.js"
 import { label, line } from "./marks.js"
 import { decimals, el, type SvgElement } from "./svg.js"
 import { svgDocument } from "./svg-document.js"
@@ -34,7 +34,8 @@ export function answerScale(
   }
   const { width = 340, colours: kind = "themed" } = options
   const colours = coloursOf(kind)
-  const x = scaleLog([lower, upper], [SIDE, width - SIDE])
+  const along = linearScale([Math.log(lower), Math.log(upper)], [SIDE, width - SIDE])
+  const x = (odds: number) => along(Math.log(odds))
   const ends = { fill: colours.soft, size: TEXT.label }
   return svgDocument({
     width,

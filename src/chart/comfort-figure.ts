@@ -1,4 +1,3 @@
-import { scaleLinear } from "d3-scale"
 import { line as curve } from "d3-shape"
 import { dayNumber } from "../engine/calendar.js"
 import { type CalendarDate, EYES } from "../engine/course.js"
@@ -6,6 +5,7 @@ import type { ComfortCourse, ComfortLine, ComfortPoint } from "../engine/safety/
 import { type Colours, colours as coloursOf } from "./colours.js"
 import type { CourseFigureOptions } from "./course-figure-input.js"
 import { eyeKey, eyeMark, eyeShift } from "./eye-mark.js"
+import { linearScale } from "./linear-scale.js"
 import { label, line } from "./marks.js"
 import { el, type SvgElement } from "./svg.js"
 import { svgDocument } from "./svg-document.js"
@@ -46,7 +46,7 @@ export function comfortFigure(
   if (first === undefined || last === undefined) return null
   const colours = coloursOf(kind)
   const [from, to] = [dayNumber(first), dayNumber(last)]
-  const x = scaleLinear(from === to ? [from - 1, to + 1] : [from, to], [LEFT + 14, width - RIGHT - 14])
+  const x = linearScale(from === to ? [from - 1, to + 1] : [from, to], [LEFT + 14, width - RIGHT - 14])
   const at = (date: CalendarDate) => x(dayNumber(date))
   const height = TOP + drawn.length * (PANEL + GAP) - GAP + FOOT
   const key = eyeKey(EYES, colours)
@@ -109,17 +109,18 @@ function panel(
   const values = points.map(({ value }) => value)
   const [low, high] = [Math.min(...values), Math.max(...values)]
   const slack = Math.max(((LEAST_SPAN[measure] ?? 0) - (high - low)) / 2, 0.08 * (high - low))
-  const y = scaleLinear([low - slack, high + slack], [top + PANEL, top])
+  const y = linearScale([low - slack, high + slack], [top + PANEL, top])
   const right = width - RIGHT
   const ticks = y.ticks(3)
-  const words = y.tickFormat(3)
+  // As many decimals as the step between two ticks needs.
+  const decimals = Math.max(0, -Math.floor(Math.log10((ticks[1] ?? 1) - (ticks[0] ?? 0)) + 1e-9))
   return [
     label(title, { x: 0, y: top + 14 }, { fill: colours.ink, bold: true }),
     label(unit, { x: 0, y: top + 30 }, { fill: colours.soft, size: TEXT.small }),
     ...ticks.flatMap((value) => [
       line({ x: LEFT, y: y(value) }, { x: right, y: y(value) }, { stroke: colours.line }),
       label(
-        words(value),
+        fixed(value, decimals),
         { x: LEFT - 8, y: y(value) + 4 },
         { fill: colours.soft, size: TEXT.small, anchor: "end" },
       ),

@@ -1,10 +1,10 @@
-import { scaleLinear } from "d3-scale"
 import { addMonths, dayNumber } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
 import type { NightState, Run } from "../engine/supply/covered-days.js"
 import { counted, percent } from "../engine/words.js"
 import { type Colours, colours as coloursOf } from "./colours.js"
 import type { CourseFigureOptions } from "./course-figure-input.js"
+import { linearScale } from "./linear-scale.js"
 import { label, line } from "./marks.js"
 import { decimals, el, polygon, type SvgElement } from "./svg.js"
 import { svgDocument } from "./svg-document.js"
@@ -55,7 +55,7 @@ export function coverageStrip(input: CoverageStripInput, options: Options = {}):
   const [first, last] = [nights[0], nights.at(-1)]
   if (!first || !last) throw new RangeError("a coverage strip needs at least one night")
   const span = [dayNumber(first.from), dayNumber(last.to) + 1] as const
-  const x = scaleLinear(span, [SIDE, width - SIDE])
+  const x = linearScale(span, [SIDE, width - SIDE])
   const colours = coloursOf(kind)
   const isUnder = missed.length > 0
   const axis = isUnder ? AXIS : AXIS - MISSED.height - 4

@@ -1,6 +1,6 @@
-import { type ScaleLinear, scaleLinear } from "d3-scale"
 import { type Colours, colours } from "./colours.js"
 import type { CourseFigureOptions, TrackName } from "./course-figure-input.js"
+import { type LinearScale, linearScale } from "./linear-scale.js"
 import { type Key, label, line } from "./marks.js"
 import type { Rectangle, SvgElement } from "./svg.js"
 import { LINE_HEIGHT, TEXT } from "./text-size.js"
@@ -13,7 +13,7 @@ export interface Frame {
   readonly left: number
   readonly right: number
   readonly domain: readonly [number, number]
-  readonly x: ScaleLinear<number, number>
+  readonly x: LinearScale
   readonly colours: Colours
   readonly todayX: number | null
 }
@@ -47,7 +47,7 @@ export function frame({
   const narrow = width < NARROW_BELOW
   const left = narrow ? 40 : 128
   const right = width - (narrow ? 90 : 96)
-  const x = scaleLinear([...domain], [left, right])
+  const x = linearScale(domain, [left, right])
   const todayX = todayAge >= domain[0] && todayAge <= domain[1] ? x(todayAge) : null
   return { width, narrow, left, right, domain, x, colours: colours(kind), todayX }
 }

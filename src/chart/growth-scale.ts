@@ -1,8 +1,8 @@
-import { scaleLinear } from "d3-scale"
 import type { PracticeSettings } from "../engine/assessment.js"
 import { colours as coloursOf } from "./colours.js"
 import type { CourseFigureOptions } from "./course-figure-input.js"
 import { spread } from "./label-placement.js"
+import { linearScale } from "./linear-scale.js"
 import { label, line } from "./marks.js"
 import { el, polygon, type SvgElement } from "./svg.js"
 import { svgDocument } from "./svg-document.js"
@@ -37,7 +37,7 @@ export function growthScale(input: GrowthScaleInput, options: Options = {}): str
   const { width = 340, colours: kind = "themed" } = options
   const { mmPerYear, low95, high95, emmetropic, natural } = input
   const colours = coloursOf(kind)
-  const x = scaleLinear(shownRates(input), [SIDE, width - SIDE])
+  const x = linearScale(shownRates(input), [SIDE, width - SIDE])
   const drawing = { x, width, colours }
   const dotWords = `${fixed(mmPerYear, 2)} mm`
   const half = textWidth(dotWords, { size: TEXT.title, bold: true }) / 2

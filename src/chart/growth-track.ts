@@ -1,10 +1,10 @@
-import { scaleLinear } from "d3-scale"
 import { area, line as curve, curveMonotoneX } from "d3-shape"
 import type { CourseFigureInput, GrowthInterval, RateAtAge } from "./course-figure-input.js"
 import { lengthPoints } from "./course-points.js"
 import { type EndLabel, endLabels } from "./end-labels.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, mix, type Track, valueAxis, windowed } from "./frame.js"
 import { spreadWithin } from "./label-placement.js"
+import { linearScale } from "./linear-scale.js"
 import { label, line } from "./marks.js"
 import { el, type Rectangle, type SvgElement } from "./svg.js"
 import { LINE_HEIGHT, TEXT, textWidth } from "./text-size.js"
@@ -39,7 +39,7 @@ export function growthTrack(input: CourseFigureInput, frame: Frame): Track {
   const bottom = Math.max(Math.min(0, ...intervals.map(({ low95 }) => low95)), Math.min(-0.12, ...rates))
 
   const scale = (plot: Rectangle) =>
-    scaleLinear([bottom, top], [plot.y + plot.height - LINE_HEIGHT - 2, plot.y])
+    linearScale([bottom, top], [plot.y + plot.height - LINE_HEIGHT - 2, plot.y])
 
   return {
     ...shared,

@@ -1,4 +1,3 @@
-import { scaleLinear } from "d3-scale"
 import { area, line as curve, curveMonotoneX } from "d3-shape"
 import type { Eye } from "../engine/course.js"
 import { EYES } from "../engine/course.js"
@@ -8,6 +7,7 @@ import { type EndLabel, endLabels } from "./end-labels.js"
 import { eyeKey, eyeMark, eyeShift } from "./eye-mark.js"
 import { type DrawnForecast, drawnForecast, type FanRow, fanMarks } from "./forecast-fan.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, mix, type Track, valueAxis, windowed, within } from "./frame.js"
+import { linearScale } from "./linear-scale.js"
 import { line } from "./marks.js"
 import { el, type Rectangle, type SvgElement } from "./svg.js"
 import { axisAge, fixed } from "./words.js"
@@ -42,7 +42,7 @@ export function lengthTrack(input: CourseFigureInput, frame: Frame): Track {
     highMm: clamped(row.highMm, shown),
   }))
 
-  const scale = (plot: Rectangle) => scaleLinear(shown, [plot.y + plot.height, plot.y])
+  const scale = (plot: Rectangle) => linearScale(shown, [plot.y + plot.height, plot.y])
 
   return {
     ...shared,

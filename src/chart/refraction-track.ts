@@ -1,10 +1,10 @@
-import { scaleLinear } from "d3-scale"
 import { line as curve } from "d3-shape"
 import { EYES } from "../engine/course.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
 import { type EyePoint, refractionPoints } from "./course-points.js"
 import { earlierKey, eyeMark, eyeShift } from "./eye-mark.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, type Track, valueAxis, within } from "./frame.js"
+import { linearScale } from "./linear-scale.js"
 import { el } from "./svg.js"
 import { fixed } from "./words.js"
 
@@ -36,7 +36,7 @@ export function refractionTrack(input: CourseFigureInput, frame: Frame): Track {
             colours,
           ),
     marks: (plot) => {
-      const y = scaleLinear([low - slack, high + slack], [plot.y + plot.height, plot.y])
+      const y = linearScale([low - slack, high + slack], [plot.y + plot.height, plot.y])
       const along = curve<EyePoint>()
         .digits(2)
         .x(({ age, eye }) => frame.x(age) + eyeShift(eye))

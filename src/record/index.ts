@@ -12,7 +12,6 @@ export {
   dayOf,
   type Entry,
   type EntryKind,
-  PAPER_KINDS,
   type PaperKind,
 } from "./entry.js"
 export { lockFolder } from "./folder-lock.js"

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest"
 import { courseFigure } from "../chart/index.js"
 import type { Course } from "../engine/course.js"
 import { courseCurves } from "../engine/course-curves.js"
+import { noRules } from "../engine/practice-rules.js"
 import { defaultSettings } from "../engine/settings.js"
 import { evidence } from "../evidence/index.js"
 import { readCourse, visitIndex, withVisit } from "./reading.js"
@@ -35,7 +36,7 @@ describe("a reading", () => {
       treatments: [{ from: today, kind: "atropine", concentrationPercent: 0.05 }],
       supplies: [{ dispensed: today, opened: today, volumeMl: 5 }],
     }
-    const reading = readCourse(started, { today, settings: defaultSettings })
+    const reading = readCourse(started, { today, settings: defaultSettings, rules: noRules })
     expect(courseFigure(courseCurves({ ...reading, evidence })).svg).toContain("atropine 0.05 %")
   })
 })

@@ -7,7 +7,6 @@ import {
 } from "@tanstack/react-router"
 import { ChildPage } from "./pages/child-page.js"
 import { ChildPartPage } from "./pages/child-part-page.js"
-import { ChildrenPage } from "./pages/children-page.js"
 import { FailedPage } from "./pages/failed-page.js"
 import { NotFoundPage } from "./pages/not-found-page.js"
 import { Shell } from "./parts/shell.js"
@@ -33,6 +32,9 @@ const today = createRoute({
   },
 })
 
+// The child page is what must be quick; what it does not need is loaded when it is wanted.
+const ChildrenPage = lazyRouteComponent(() => import("./pages/children-page.js"), "ChildrenPage")
+
 const children = createRoute({
   getParentRoute: () => root,
   path: "/children",
@@ -56,7 +58,6 @@ const child = createRoute({
   },
 })
 
-// The form is loaded when it is wanted: the child page is what must be quick.
 const VisitPage = lazyRouteComponent(() => import("./visit/visit-page.js"), "VisitPage")
 
 const visit = createRoute({

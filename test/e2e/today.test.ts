@@ -31,7 +31,7 @@ describe("today", () => {
     await page.getByText(/things owed to/).waitFor()
     const all = await page.getByText(/things owed to/).textContent()
     await page.getByRole("link", { name: "Technician" }).click()
-    await page.getByRole("link", { name: "Technician", current: "page" }).waitFor()
+    await page.locator('a[aria-current="page"]', { hasText: "Technician" }).waitFor()
     await expect.poll(() => page.locator(".page-head [role=status]").textContent()).not.toBe(all)
     expect(new Set(await page.locator(".owed .block").allTextContents())).toEqual(new Set(["technician"]))
     await page.context().close()

@@ -1,6 +1,6 @@
 import type { DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
-import type { CalendarDate, Visit } from "../course.js"
+import type { CalendarDate } from "../course.js"
 import { seenHere } from "./measured.js"
 import type { Occasion } from "./occasions.js"
 import type { Situation } from "./situation.js"
@@ -9,7 +9,8 @@ type Judged = Occasion & { readonly state: DutyState }
 
 /**
  * Examinations and decisions without those that nobody here could have seen to: what came while the child was discharged,
- * and what had closed before a child treated elsewhere first came here. What was overdue at a discharge is missed.
+ * and what had closed before a child treated elsewhere, with figures passed on, first came here. What was overdue at a
+ * discharge is missed.
  */
 export function stillOwed<T extends Judged>(judged: readonly T[], situation: Situation): readonly T[] {
   return judged.flatMap((one) => {
@@ -35,8 +36,13 @@ export function stillOwed<T extends Judged>(judged: readonly T[], situation: Sit
   })
 }
 
-/** First visit here of a child whose treatment had begun before it; null for one treated here from the start. */
+/**
+ * First visit here of a child whose treatment had begun elsewhere; null for everybody else. That it began elsewhere shows in
+ * figures of somebody else's from before that visit: a treatment that is merely older than the first visit may as well have
+ * been begun here without its baseline, and then what was missed has to be seen.
+ */
 function arrivedOn({ course, current }: Situation): CalendarDate | null {
-  const first = course.visits.find((visit: Visit) => seenHere(visit))?.date
-  return current !== null && first !== undefined && current.start < first ? first : null
+  const first = course.visits.find(seenHere)?.date
+  if (current === null || first === undefined || first <= current.start) return null
+  return course.visits.some((visit) => !seenHere(visit) && visit.date < first) ? first : null
 }

@@ -1,9 +1,10 @@
+import { ageYears } from "../calendar.js"
 import type { CalendarDate, Course } from "../course.js"
 import { isInUse, realTreatments } from "../protocol/treatment-course.js"
 import { treatmentName } from "../treatment-name.js"
 import { capitalised } from "../words.js"
+import { answered, CONTRAINDICATED, INFANT, INFANT_UNTIL_YEARS } from "./caution.js"
 import type { RaisedConcern } from "./raised-concern.js"
-import { startCautions } from "./start-cautions.js"
 
 /** Contraindications that were answered with yes while the drops they speak of are in use (CD-058, CD-064). */
 export function contraindications({
@@ -17,8 +18,13 @@ export function contraindications({
     (treatment) => treatment.kind === "atropine" && isInUse(treatment, today),
   )
   if (!drops) return []
-  return startCautions({ course, today, treatment: drops })
-    .filter(({ weight, state }) => weight === "contraindicated" && state === "asked-yes")
+  const { born } = course.child
+  const isInfant = ageYears({ born, on: today }) < INFANT_UNTIL_YEARS
+  return [
+    ...(isInfant ? [{ ...INFANT, state: "asked-yes", on: today, note: `born ${born}` }] : []),
+    ...CONTRAINDICATED.map((rule) => ({ ...rule, ...answered({ course, today, question: rule.id }) })),
+  ]
+    .filter(({ state }) => state === "asked-yes")
     .map(({ name, on, note, says, grade, duty }) => ({
       kind: "contraindication",
       recordKind: "contraindication",

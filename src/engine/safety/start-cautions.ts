@@ -1,55 +1,26 @@
 import { ageYears } from "../calendar.js"
 import { type CalendarDate, type Course, EYES, type TreatmentChoice } from "../course.js"
+import {
+  answered,
+  type CautionRule,
+  type CautionWeight,
+  CONTRAINDICATED,
+  INFANT,
+  INFANT_UNTIL_YEARS,
+  type Known,
+  type StartCaution,
+  UK_TEXT,
+  UNKNOWN,
+} from "./caution.js"
 import { usualComfortLimits } from "./comfort-limits.js"
 
-/** What the source says of a yes: not given, a specialist decides, or given with caution. */
-export type CautionWeight = "contraindicated" | "specialist" | "caution"
-
-/** One thing to know before drops are started, with what is known of it. */
-export interface StartCaution {
-  /** The question's id where it is one (`protocol/questions.ts`). */
-  readonly id: string
-  /** Such as "heart condition". */
-  readonly name: string
-  readonly state: "asked-no" | "asked-yes" | "not-asked"
-  readonly weight: CautionWeight
-  /** What the source says of a yes. */
-  readonly says: string
-  /** Id in `clinical/duties.json`; null where no source was read. */
-  readonly duty: string | null
-  /** How far the source was read, in words. */
-  readonly grade: string
-  /** Day of the answer or figure that `state` rests on. */
-  readonly on: CalendarDate | null
-  /** What was noted with it, or the figure. */
-  readonly note: string | null
-}
-
-type Rule = Pick<StartCaution, "id" | "name" | "weight" | "says" | "duty" | "grade">
-
-const UK_TEXT = "verified: product text of 1 % drops, excerpt"
 const TWO_TEXTS = "verified: product texts of 1 % drops, one an excerpt and one secondary"
 const SENSITIVE = "raises the sensitivity to atropine; a specialist decides"
 const EXCLUDED = "was a reason to leave a child out of the trials; a specialist decides"
 const TRIAL_LISTS = "verified: registry record of one trial, secondary list of another"
 
-const RULES: readonly Rule[] = [
-  {
-    id: "narrow-angle",
-    name: "narrow angle or shallow chamber",
-    weight: "contraindicated",
-    says: "atropine is not given with a narrow angle or closed-angle glaucoma",
-    duty: "CD-058",
-    grade: UK_TEXT,
-  },
-  {
-    id: "allergy-drops",
-    name: "allergy to drops",
-    weight: "contraindicated",
-    says: "atropine is not given with an allergy to any ingredient of the bottle, preservative included",
-    duty: "CD-058",
-    grade: UK_TEXT,
-  },
+const RULES: readonly CautionRule[] = [
+  ...CONTRAINDICATED,
   {
     id: "down-syndrome",
     name: "Down syndrome",
@@ -140,7 +111,7 @@ const RULES: readonly Rule[] = [
   },
 ]
 
-const PRESSURE: Rule = {
+const PRESSURE: CautionRule = {
   id: "raised-pressure",
   name: "raised pressure in the eye",
   weight: "caution",
@@ -149,7 +120,7 @@ const PRESSURE: Rule = {
   grade: TWO_TEXTS,
 }
 
-const LENSES: Rule = {
+const LENSES: CautionRule = {
   id: "contact-lens-wear",
   name: "contact lenses",
   weight: "caution",
@@ -158,7 +129,7 @@ const LENSES: Rule = {
   grade: TWO_TEXTS,
 }
 
-const PREGNANCY: Rule = {
+const PREGNANCY: CautionRule = {
   id: "pregnancy",
   name: "pregnancy",
   weight: "caution",
@@ -167,18 +138,8 @@ const PREGNANCY: Rule = {
   grade: "common practice, no source",
 }
 
-const INFANT: Rule = {
-  id: "under-3-months",
-  name: "under 3 months of age",
-  weight: "contraindicated",
-  says: "atropine is not used under 3 months of age",
-  duty: "CD-064",
-  grade: "verified: product text of 1 % drops, secondary",
-}
-
 /** From this age a girl is asked about a pregnancy. Ours; common practice, no source. */
 const PREGNANCY_ASKED_FROM_YEARS = 11
-const INFANT_UNTIL_YEARS = 0.25
 
 /**
  * What is to be known before atropine is started, and what is known of it: every caution of the evidence whose row was
@@ -213,33 +174,6 @@ export function startCautions({
   ]
   const order: readonly CautionWeight[] = ["contraindicated", "specialist", "caution"]
   return found.toSorted((a, b) => order.indexOf(a.weight) - order.indexOf(b.weight))
-}
-
-type Known = Pick<StartCaution, "state" | "on" | "note">
-const UNKNOWN: Known = { state: "not-asked", on: null, note: null }
-
-/** The last yes or no; "not done" is no answer and takes none away. */
-function answered({
-  course,
-  today,
-  question,
-}: {
-  readonly course: Course
-  readonly today: CalendarDate
-  readonly question: string
-}): Known {
-  const answers = course.visits
-    .filter(({ date }) => date <= today)
-    .flatMap(({ date, answers = [] }) => answers.map((given) => ({ ...given, date })))
-    .filter((given) => given.question === question && given.answer !== "not-done")
-    .toSorted((a, b) => (a.date < b.date ? -1 : 1))
-  const last = answers.at(-1)
-  if (!last) return UNKNOWN
-  return {
-    state: last.answer === "yes" ? "asked-yes" : "asked-no",
-    on: last.date,
-    note: last.note ?? null,
-  }
 }
 
 function pressureRead({ course, today }: { readonly course: Course; readonly today: CalendarDate }): Known {

@@ -106,7 +106,6 @@ export type TreatmentChangeBody = z.input<typeof treatmentChangeBody>
 export type SupplyBody = z.input<typeof supplyBody>
 export type ConsentBody = z.input<typeof consentBody>
 export type MissedNightsBody = z.input<typeof missedNightsBody>
-export type DecisionBody = z.input<typeof decisionBody>
 export type ConcernBody = z.input<typeof concernBody>
 export type OrderBody = z.input<typeof orderBody>
 export type ExplanationBody = z.input<typeof explanationBody>

@@ -7,6 +7,7 @@ type View = Pick<ChildView, "course" | "entries">
 const entry = (id: string, date: string, supersededBy: string | null = null) => ({
   id,
   kind: "treatment" as const,
+  body: {},
   date,
   author: "",
   recordedAt: "2026-01-01T00:00:00Z",

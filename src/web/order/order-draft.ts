@@ -4,7 +4,7 @@ import {
   bottlesNeeded,
 } from "../../engine/compounding/bottles-needed.js"
 import { type CompoundingOrder, compoundingOrder } from "../../engine/compounding/compounding-order.js"
-import { dropsOn } from "../../engine/compounding/order-remarks.js"
+import { dropsToSupply } from "../../engine/compounding/order-remarks.js"
 import { pharmaciesOf, pharmacyRequest, stockFor } from "../../engine/compounding/usual-pharmacy.js"
 import type { CalendarDate, Course, Eye } from "../../engine/course.js"
 import type { Pharmacy, PracticeRules } from "../../engine/practice-rules.js"
@@ -31,7 +31,7 @@ export interface OrderDraft {
 /** Three bottles' worth of the usual month. Ours, to begin with. */
 const USUAL_NIGHTS = 90
 
-/** A new order for the drops in use, from the practice's first pharmacy. */
+/** A new order for the drops in use or about to begin, from the practice's first pharmacy. */
 export function newDraft({
   course,
   today,
@@ -41,7 +41,7 @@ export function newDraft({
   readonly today: CalendarDate
   readonly rules: PracticeRules
 }): OrderDraft {
-  const [drops] = dropsOn(course, today)
+  const [drops] = dropsToSupply(course, today)
   const [pharmacy] = pharmaciesOf(rules.pharmacies)
   return {
     date: today,

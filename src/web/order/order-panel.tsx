@@ -1,5 +1,5 @@
 import { type FormEvent, useMemo, useState } from "react"
-import { dropsOn } from "../../engine/compounding/order-remarks.js"
+import { dropsToSupply } from "../../engine/compounding/order-remarks.js"
 import { pharmaciesOf } from "../../engine/compounding/usual-pharmacy.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { counted } from "../../engine/words.js"
@@ -27,7 +27,7 @@ export function OrderPanel(props: ChildPartProps & { readonly onClose: () => voi
   const record = useRecord<OrderBody>(view.child.id, "orders")
   const faults = faultsOf(record.error, FIELDS)
 
-  const [drops] = dropsOn(view.course, today)
+  const [drops] = dropsToSupply(view.course, today)
   const read = useMemo(
     () => readDraft(draft, rules, drops?.nightsPerWeek),
     [draft, rules, drops?.nightsPerWeek],

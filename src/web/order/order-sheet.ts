@@ -1,6 +1,6 @@
 import { type CompoundingOrder, compoundingOrder } from "../../engine/compounding/compounding-order.js"
 import { compoundingSheet, type Sheet } from "../../engine/compounding/compounding-sheet.js"
-import { dropsOn, orderRemarks } from "../../engine/compounding/order-remarks.js"
+import { dropsToSupply, orderRemarks } from "../../engine/compounding/order-remarks.js"
 import {
   pharmaciesOf,
   pharmacyRequest,
@@ -88,7 +88,7 @@ export function sheetOfRecorded(
     pharmacyRequest(pharmacy, { concentrationPercent, stockPercent, bottles, volumeMl }),
   )
   if (order.kind === "refused") return undefined
-  const [drops] = dropsOn(about.view.course, date)
+  const [drops] = dropsToSupply(about.view.course, date)
   return sheetOf(
     {
       order,

@@ -1,19 +1,29 @@
 import { Link, Outlet, useLocation } from "@tanstack/react-router"
+import { lazy, Suspense } from "react"
 import type { SessionAnswer } from "../../server/contract/session.js"
 import { failureInWords } from "../client.js"
-import { LoginPage } from "../pages/login-page.js"
 import { useLogOut, useSession } from "../queries.js"
 import { SETTINGS_PARTS } from "../settings/settings-parts.js"
 import { Cautions } from "./cautions.js"
 import { Disclosure } from "./disclosure.js"
 import { Waiting } from "./waiting.js"
 
+// Whoever is logged in does not need it.
+const LoginPage = lazy(() =>
+  import("../pages/login-page.js").then((module) => ({ default: module.LoginPage })),
+)
+
 /** What stands around every page: the menu, the person, and the cautions. Without a session, the log-in. */
 export function Shell() {
   const session = useSession()
   if (session.isPending) return <Waiting for="the practice" />
   if (session.isError) return <p className="page form-fault">{failureInWords(session.error)}</p>
-  if (session.data === null) return <LoginPage />
+  if (session.data === null)
+    return (
+      <Suspense fallback={<Waiting for="the log-in" />}>
+        <LoginPage />
+      </Suspense>
+    )
   return <Pages session={session.data} />
 }
 

@@ -87,7 +87,7 @@ describe("Nothing is said of rebound", () => {
 describe("How much a rebound is expected to be", () => {
   const effect = (id: string) => evidence.rebound?.find((one) => one.id === id)
   const row = (trial: string) =>
-    rebound.entries.find((entry) => entry.trial === trial) as Record<string, number>
+    rebound.entries.find((entry) => entry.trial === trial) as unknown as Record<string, number>
 
   it("comes from what was read of eyes that stopped, against eyes never treated: WA-ATOM for 0.01 %", () => {
     const waAtom = row("WA-ATOM")
