@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest"
-import { treatmentsOn } from "./treatments-on.js"
+import { treatmentsAfter, treatmentsOn } from "./treatments-on.js"
 
 describe("treatments in use on a day", () => {
   const treatments = [
@@ -11,5 +11,10 @@ describe("treatments in use on a day", () => {
       treatmentsOn({ treatments }, day).map(({ concentrationPercent }) => concentrationPercent),
     )
     expect(strengths).toEqual([[], [0.01], [0.05]])
+  })
+  it("are not those that only begin later", () => {
+    const later = (day: string) => treatmentsAfter({ treatments }, day).map(({ from }) => from)
+    expect(later("2025-01-09")).toEqual(["2025-01-10", "2025-07-10"])
+    expect(later("2025-07-10")).toEqual([])
   })
 })

@@ -111,4 +111,7 @@ describe("a duty", () => {
       "due 6 Nov 2026, open until 20 Nov 2026",
     )
   })
+  it("says its day alone when that is the end of the window too", () => {
+    expect(dutyTiming({ ...duty, closes: duty.due, state: "open" }, "2026-11-01")).toBe("due 6 Nov 2026")
+  })
 })

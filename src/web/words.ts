@@ -112,6 +112,7 @@ export function dutyTiming(duty: Pick<Duty, "due" | "state"> & Partial<Duty>, to
       return `${days} ${days === 1 ? "day" : "days"} late, was due ${due}`
     }
     case "open":
+      if (duty.closes === duty.due) return `due ${due}`
       return duty.closes ? `due ${due}, open until ${dateWords(duty.closes)}` : `open now, due ${due}`
     case "upcoming":
       return duty.opens ? `due ${due}, opens ${dateWords(duty.opens)}` : `due ${due}`

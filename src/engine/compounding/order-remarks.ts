@@ -42,7 +42,9 @@ function otherStrength({
 }): string {
   if (drops.length === 0) return "No drops are running or decided on for this child."
   const inUse = drops.filter(({ from }) => from <= on).map(treatmentName)
-  const coming = drops.filter(({ from }) => from > on).map((drop) => `${treatmentName(drop)} from ${drop.from}`)
+  const coming = drops
+    .filter(({ from }) => from > on)
+    .map((drop) => `${treatmentName(drop)} from ${drop.from}`)
   const given = [
     ...(inUse.length > 0 ? [`the treatment in use is ${inUse.join(" and ")}`] : []),
     ...(coming.length > 0 ? [`decided on is ${coming.join(" and ")}`] : []),

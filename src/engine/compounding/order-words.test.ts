@@ -41,11 +41,25 @@ describe("what is said before an order goes out", () => {
     ])
   })
 
-  it("is that no drops are running, when they have ended or not begun", () => {
-    const ended = { ...running, to: "2026-03-10" }
-    const planned = { ...running, from: "2026-03-11" }
-    for (const treatment of [ended, planned])
-      expect(remarks({ treatments: [treatment] })).toEqual(["No drops are running for this child."])
+  it("is that no drops are running once they have ended", () => {
+    expect(remarks({ treatments: [{ ...running, to: "2026-03-10" }] })).toEqual([
+      "No drops are running or decided on for this child.",
+    ])
+  })
+
+  it("is nothing for the strength that was decided on and begins later", () => {
+    expect(remarks({ treatments: [{ ...running, from: "2026-03-11" }] })).toEqual([])
+  })
+
+  it("is what was decided on when the order is for another strength", () => {
+    const change = [
+      { ...running, to: "2026-04-01" },
+      { ...running, from: "2026-04-01", concentrationPercent: 0.025 },
+    ]
+    expect(remarks({ treatments: change }, 0.025)).toEqual([])
+    expect(remarks({ treatments: change }, 0.01)).toEqual([
+      "The order is for 0.01 %; the treatment in use is atropine 0.05 %; decided on is atropine 0.025 % from 2026-04-01.",
+    ])
   })
 
   it("is that earlier bottles have not come yet", () => {

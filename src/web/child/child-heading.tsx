@@ -7,7 +7,7 @@ import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { PageHeading } from "../parts/page-heading.js"
 import type { CourseReading } from "../reading.js"
-import { treatmentsOn } from "../treatments-on.js"
+import { treatmentsAfter, treatmentsOn } from "../treatments-on.js"
 import { WhyButton } from "../why/why-button.js"
 import { girlOrBoy } from "../words.js"
 
@@ -27,6 +27,7 @@ export function ChildHeading({
     ...(child.number ? [`number ${child.number}`] : []),
   ]
   const position = EYES.map((eye) => assessment.eyes[eye].position).find((p) => p.reference !== undefined)
+  const isMeasured = EYES.some((eye) => course.visits.some((visit) => visit[eye]?.axialLength))
   const reference = evidence.references.find(({ id }) => id === position?.reference)
   return (
     <div className="who">
@@ -37,7 +38,9 @@ export function ChildHeading({
         {facts.join(" · ")} ·{" "}
         {reference
           ? `reference: ${reference.population}, grade ${reference.grade}, ${GRADE_WORDS[reference.grade]}`
-          : "no reference for a position among peers"}{" "}
+          : isMeasured
+            ? "no reference for a position among peers"
+            : "no length to place among peers yet"}{" "}
         <WhyButton about="The position among peers" question="position" reading={reading} />
         {course.child.ancestry === undefined || course.child.ancestry === "unstated"
           ? " · ancestry not stated"
@@ -47,10 +50,12 @@ export function ChildHeading({
   )
 }
 
-/** "atropine 0.05 %, month 20", counting begun months; "not treated" before and between treatments. */
+/** "atropine 0.05 %, month 20", counting begun months; "not treated" before and between treatments, with what is decided on. */
 function treatmentFact({ course, today }: CourseReading): string {
   const running = treatmentsOn(course, today)
-  if (running.length === 0) return "not treated"
+  const [coming] = treatmentsAfter(course, today)
+  if (running.length === 0)
+    return coming ? `not treated yet, ${treatmentName(coming)} from ${dateWords(coming.from)}` : "not treated"
   return running
     .map((treatment) => {
       const month = completedMonths({ from: treatment.from, to: today })

@@ -57,7 +57,7 @@ export function DutyCard({
   )
 }
 
-/** The part of the child's page where a duty is done; an examination is the visit form's. */
+/** The part of the child's page where a duty is done; an examination is done in the visit form. */
 const PLACES: Readonly<Record<string, readonly [part: string, label: string]>> = {
   consent: ["consent", "Go to consent"],
   bottle: ["supply", "Go to supply"],
@@ -65,6 +65,14 @@ const PLACES: Readonly<Record<string, readonly [part: string, label: string]>> =
 }
 
 function DutyLink({ duty, childId }: { readonly duty: Duty; readonly childId: string }) {
+  if (duty.kind === "examination" && duty.state !== "upcoming")
+    return (
+      <p className="small">
+        <Link to="/children/$childId/visit" params={{ childId }} search={{}}>
+          Go to the visit
+        </Link>
+      </p>
+    )
   const [part, label] = PLACES[duty.kind] ?? []
   if (part === undefined || !Object.hasOwn(CHILD_PARTS, part)) return null
   return (

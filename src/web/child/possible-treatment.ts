@@ -34,6 +34,8 @@ export function assessedAsIfTreated(
   treatment: Possible,
   { today, settings }: Pick<CourseReading, "today" | "settings">,
 ): Assessment {
-  const treatments = [...(course.treatments ?? []), { ...treatment, from: today }]
+  // What is decided on and has not begun would be a second treatment beside the one that is tried out.
+  const begun = (course.treatments ?? []).filter(({ from }) => from <= today)
+  const treatments = [...begun, { ...treatment, from: today }]
   return assess({ course: { ...course, treatments }, asOf: today, evidence, settings })
 }

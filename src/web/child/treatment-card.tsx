@@ -1,11 +1,12 @@
 import { useMemo, useState } from "react"
 import { answerScale } from "../../chart/index.js"
+import { dateWords } from "../../chart/words.js"
 import type { Chance } from "../../engine/assessment.js"
 import { isPluralName, treatmentName } from "../../engine/treatment-name.js"
-import { capitalised, monthAndYear, percent } from "../format.js"
+import { capitalised, monthAndYear, percent, sentence } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
 import type { CourseReading } from "../reading.js"
-import { treatmentsOn } from "../treatments-on.js"
+import { treatmentsAfter, treatmentsOn } from "../treatments-on.js"
 import { WhyButton } from "../why/why-button.js"
 import { afterStopInWords, earliestAnswerSentence, findingInWords, findingSentence } from "../words.js"
 import { Reasons } from "./growth-card.js"
@@ -106,8 +107,16 @@ function BeforeTreatment({ reading }: { readonly reading: CourseReading }) {
     [reading, treatment],
   )
   if (!treatment || !possible) return null
+  const coming = treatmentsAfter(reading.course, reading.today)
   return (
     <>
+      {coming.map((planned) => (
+        <p key={treatmentName(planned)}>
+          {sentence(
+            `${treatmentName(planned)} ${isPluralName(treatmentName(planned)) ? "begin" : "begins"} on ${dateWords(planned.from)}`,
+          )}
+        </p>
+      ))}
       <p>
         <label htmlFor="possible-treatment">If it began today with </label>
         <select

@@ -98,6 +98,12 @@ function Checks(props: AsideProps) {
   const doubts = checks.filter(isDoubt)
   const exchanged = doubts.some(({ kind }) => kind === "eyes-exchanged")
   const others = checks.filter((check) => !isDoubt(check))
+  const isQuiet =
+    checks.length + faults.length + answerFaults.length + cautions.length + assessment.concerns.length ===
+      0 &&
+    !consequence.exchangeTold &&
+    !(stillOwed && alsoOwed.length > 0)
+  if (isQuiet) return <p className="soft">Nothing to look at again.</p>
   return (
     <ul className="check-list">
       {typed}
