@@ -150,7 +150,14 @@ function supplies(born: CalendarDate): fc.Arbitrary<Supply[]> {
         ...details,
       }),
     )
-  return fc.array(bottle, { maxLength: 6 })
+  // A lot has one strength, so that no two bottles here share one.
+  return fc
+    .array(bottle, { maxLength: 6 })
+    .map((bottles) =>
+      bottles.map((supply, index) =>
+        "lot" in supply ? { ...supply, lot: `${supply.lot} ${index}` } : supply,
+      ),
+    )
 }
 
 function consents(born: CalendarDate): fc.Arbitrary<Consent[]> {

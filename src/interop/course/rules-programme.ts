@@ -12,6 +12,9 @@ export function programmeProblems(course: Loose): readonly Problem[] {
     ...inOrder(course, { list: "orders", first: "date", second: "received" }),
     ...inOrder(course, { list: "orders", first: "date", second: "cancelled" }),
     ...moreNightsThanDays(course),
+    ...receivedAndCancelled(course),
+    ...withoutWords(course),
+    ...answeredTwice(course),
     ...closedWithoutOutcome(course),
     ...lotsOfTwoStrengths(course),
     ...tapersWithoutDrops(course),
@@ -38,6 +41,47 @@ function moreNightsThanDays(course: Loose): readonly Problem[] {
     if (nights <= days) return []
     const allowed = `at most ${days}, the nights from ${String(from)} to ${String(to)}`
     return [problem({ path: `missedNights[${index}].nights`, value: nights, allowed })]
+  })
+}
+
+function receivedAndCancelled(course: Loose): readonly Problem[] {
+  return records(course.orders).flatMap(({ received, cancelled }, index) => {
+    if (dayOf(received) === null || dayOf(cancelled) === null) return []
+    const allowed = `absent, since the bottles came on ${String(received)}`
+    return [problem({ path: `orders[${index}].cancelled`, value: cancelled, allowed })]
+  })
+}
+
+/** What has to be said in words is not said by a blank. */
+function withoutWords(course: Loose): readonly Problem[] {
+  const fields: readonly (readonly [list: string, field: string, allowed: string])[] = [
+    ["decisions", "reason", "why, in words"],
+    ["concerns", "kind", "what it is about, in a few words"],
+    ["concerns", "what", "what was seen or told, in words"],
+  ]
+  return fields.flatMap(([list, field, allowed]) =>
+    records(course[list]).flatMap((item, index) => {
+      const value = item[field]
+      if (typeof value !== "string" || value.trim() !== "") return []
+      return [problem({ path: `${list}[${index}].${field}`, value, allowed })]
+    }),
+  )
+}
+
+/** Two answers to one question on one day leave open which one holds. */
+function answeredTwice(course: Loose): readonly Problem[] {
+  return records(course.visits).flatMap(({ answers }, visit) => {
+    const first = new Map<string, number>()
+    return records(answers).flatMap(({ question }, index) => {
+      if (typeof question !== "string") return []
+      const known = first.get(question)
+      if (known === undefined) first.set(question, index)
+      const path = `visits[${visit}].answers[${index}].question`
+      if (question.trim() === "") return [problem({ path, value: question, allowed: "the id of a question" })]
+      if (known === undefined) return []
+      const allowed = `a question that this visit has not answered yet (answers[${known}] has this one)`
+      return [problem({ path, value: question, allowed })]
+    })
   })
 }
 
