@@ -28,15 +28,17 @@ const openOrders = async (child: string, width?: number) => {
 }
 const newOrder = async (page: Page) => {
   await page.getByRole("button", { name: "New order" }).click()
-  return page.getByRole("form", { name: "New order" })
+  const form = page.getByRole("form", { name: "New order" })
+  await form.getByLabel("Pharmacy").selectOption({ label: "Lantern Street Pharmacy" })
+  return form
 }
 
 describe("pharmacies in the settings", () => {
-  it("assume what is usual, and say so, until one is added", async () => {
+  it("are those of the practice, each with its own habits", async () => {
     const page = await app.open("/settings/pharmacies")
-    await page.getByText(/orders assume what is usual \(common practice, no source\)/).waitFor()
+    await page.getByRole("button", { name: "Edit Ninth Well Pharmacy" }).waitFor()
     await expectAccessible(page)
-    await picture(page, "pharmacies-none")
+    await picture(page, "pharmacies-one")
     await page.context().close()
   })
 
