@@ -7,7 +7,7 @@ import { dropsOfEyes, lastDayOfSupply, type Situation } from "./situation.js"
 
 /**
  * The bottle owed to a child on atropine, one for each strength in use: the first one, or the next before the last one
- * ends, as many days before as the pharmacy takes. A bottle ends on its beyond-use date, or the protocol's days after
+ * ends, as many days before as the pharmacy takes; where treatment begins again, by its first day. A bottle ends on its beyond-use date, or the protocol's days after
  * opening where the pharmacy gave none.
  */
 export function bottleDuties(situation: Situation): readonly Duty[] {
@@ -34,15 +34,17 @@ function bottleDuty(situation: Situation, drops: Treatment): readonly Duty[] {
   // Nothing more is needed where treatment ends while the last bottle is still good.
   if (drops.to != null && drops.to <= addDays(last, 1)) return []
   const lead = leadTime({ supplies: course.supplies ?? [], drops, pharmacies, protocol })
-  const opens = addDays(last, -lead.days)
-  const state: DutyState = today > last ? "overdue" : today >= opens ? "open" : "upcoming"
+  const isOfEarlierCourse = last < drops.from
+  const due = isOfEarlierCourse ? drops.from : last
+  const opens = addDays(due, -lead.days)
+  const state: DutyState = today > due ? "overdue" : today >= opens ? "open" : "upcoming"
   return [
     {
       kind: "bottle",
       step: "next bottle",
       opens,
-      due: last,
-      closes: last,
+      due,
+      closes: due,
       state,
       needs: [`a bottle of ${name}; the last one is good until ${last}`],
     },

@@ -14,8 +14,7 @@ export interface Decision extends Occasion {
 
 const NEEDS: Readonly<Record<Decides, string>> = {
   stop: "whether to stop or to go on, recorded as a decision, an end of the treatment or a new treatment entry",
-  restart:
-    "whether treatment is taken up again, recorded as a decision or a new treatment entry (kind none when it is not)",
+  restart: "whether treatment is taken up again or not, recorded as a decision",
   "step-down":
     "whether to give fewer nights from here on, recorded as a decision or a new treatment entry with its nights",
 }

@@ -53,8 +53,9 @@ export function bottlesOn(course: Course, asOf: CalendarDate): readonly Bottle[]
           other.span.first <= asOf &&
           asOf < other.span.end,
       )
-      const state =
-        asOf >= span.end ? "past-date" : supply.opened === undefined && hasOther ? "spare" : "in-date"
+      // One that states no date has none to be past until it is opened.
+      const isSealed = supply.opened === undefined && hasOther && (!supply.beyondUse || asOf < span.end)
+      const state = isSealed ? "spare" : asOf >= span.end ? "past-date" : "in-date"
       return { ...supply, index, state, ...nights }
     })
     .toSorted((a, b) => (dayOf(a) < dayOf(b) ? -1 : dayOf(a) > dayOf(b) ? 1 : a.index - b.index))
@@ -76,7 +77,7 @@ export function bottleFaults(
       const why = `opened on ${opened}, past its last day of use on ${beyondUse}: its nights are not counted`
       faults.push({ kind: "opened-past-date", path: `${path}.opened`, why })
     }
-    if (isLastInUse(bottle, { bottles, drops, asOf })) {
+    if ((opened ?? beyondUse) && isLastInUse(bottle, { bottles, drops, asOf })) {
       const days = dayNumber(asOf) - dayNumber(bottle.lastNight as CalendarDate)
       const why = `its last day of use was ${bottle.lastNight}, ${days === 1 ? "1 day" : `${days} days`} ago, and no other bottle is in date: it must not be used any more`
       faults.push({ kind: "past-date", path, why })

@@ -4,8 +4,8 @@ import { isOfStrength } from "./bottle-span.js"
 
 /**
  * Last day that the bottles in hand can cover, or undefined when none of this strength is recorded. A bottle ends on
- * its last day of use, or some days after opening where it states none. One handed out while another was in date, and
- * not recorded as opened, is a spare: it is taken to follow the one before it.
+ * its last day of use, or some days after opening where it states none. One not recorded as opened is a spare while
+ * another is in date: it is taken to follow those that were opened, unless one handed out after it was opened already.
  *
  * @example
  * // Two bottles handed out on 12 January, 30 days each: the second is begun on 12 February.
@@ -19,14 +19,17 @@ export function lastDayInHand({
   readonly drops: Pick<Treatment, "concentrationPercent">
   readonly daysAfterOpening: number
 }): CalendarDate | undefined {
-  const bottles = supplies
-    .filter((supply) => isOfStrength(supply, drops))
-    .map((supply) => ({ supply, begins: supply.opened ?? supply.dispensed ?? "" }))
-    .toSorted((a, b) =>
-      a.begins < b.begins ? -1 : a.begins > b.begins ? 1 : openedFirst(a.supply, b.supply),
+  const ofTheStrength = supplies.filter((supply) => isOfStrength(supply, drops))
+  const opened = ofTheStrength.filter((supply) => supply.opened !== undefined)
+  const unopened = ofTheStrength
+    .filter(
+      (supply) =>
+        supply.opened === undefined && !opened.some((other) => handedOut(other) > handedOut(supply)),
     )
+    .toSorted((a, b) => (handedOut(a) < handedOut(b) ? -1 : 1))
   let last: CalendarDate | undefined
-  for (const { supply, begins } of bottles) {
+  for (const supply of [...opened, ...unopened]) {
+    const begins = supply.opened ?? handedOut(supply)
     const isSpare = supply.opened === undefined && last !== undefined && begins <= last
     const from = isSpare && last !== undefined ? addDays(last, 1) : begins
     const end = supply.beyondUse ?? (from === "" ? undefined : addDays(from, daysAfterOpening))
@@ -35,5 +38,4 @@ export function lastDayInHand({
   return last
 }
 
-const openedFirst = (a: Supply, b: Supply): number =>
-  Number(b.opened !== undefined) - Number(a.opened !== undefined)
+const handedOut = ({ dispensed, opened }: Supply): CalendarDate => dispensed ?? opened ?? ""

@@ -223,6 +223,24 @@ describe("the next bottle", () => {
     expect(next({ supplies: [handedOut] })[0]?.due).toBe("2025-05-01")
   })
 
+  it("counts a spare after the bottles that were opened since it was handed out", () => {
+    const spare = { dispensed: "2025-03-01", concentrationPercent: 0.05 }
+    const opened = (day: CalendarDate) => bottle(day, undefined, { dispensed: "2025-03-01" })
+    expect(next({ supplies: [opened("2025-03-01"), spare, opened("2025-03-31")] })[0]?.due).toBe("2025-05-31")
+  })
+
+  it("does not count a spare once a bottle handed out after it was opened", () => {
+    const forgotten = { dispensed: "2025-03-01", concentrationPercent: 0.05 }
+    const later = bottle("2025-04-01", undefined, { dispensed: "2025-04-01" })
+    expect(next({ supplies: [forgotten, later] })[0]?.due).toBe("2025-05-01")
+  })
+
+  it("is needed by the first day where treatment begins again long after the last bottle", () => {
+    const again = [drops({ to: "2025-02-01" }), drops({ from: "2025-04-10" })]
+    const supplies = [bottle("2025-01-01", "2025-01-31")]
+    expect(next({ treatments: again, supplies })[0]?.due).toBe("2025-04-10")
+  })
+
   it("is owed for each strength in use, and none once treatment ends", () => {
     const each = [drops({ eye: "right" }), drops({ eye: "left", concentrationPercent: 0.01 })]
     expect(next({ treatments: each }).map(({ treatment, due }) => [treatment, due])).toEqual([
@@ -271,9 +289,22 @@ describe("bottles that somebody has to look at", () => {
     expect(faults([handedOut], "2025-04-01")).toEqual([])
     expect(faults([bottle("2025-04-01"), handedOut])).toEqual([])
   })
+
+  it("is not past a date that it does not state and that no opening gives", () => {
+    const unopened = { dispensed: "2025-03-01", concentrationPercent: 0.05 }
+    expect(faults([unopened])).toEqual([["opening-not-recorded", "supplies[0].opened"]])
+  })
 })
 
 describe("a bottle's state", () => {
+  it("is a spare as long as another is in date, however long ago it was handed out", () => {
+    const spare = { dispensed: "2025-03-01", concentrationPercent: 0.05 }
+    const states = (one: Supply) =>
+      reported({ supplies: [bottle("2025-04-01"), one] }).bottles.map(({ state }) => state)
+    expect(states(spare)).toEqual(["spare", "in-date"])
+    expect(states({ ...spare, beyondUse: "2025-03-31" })).toEqual(["past-date", "in-date"])
+  })
+
   it("is told as of the day", () => {
     const supplies = [
       bottle("2025-01-01", "2025-01-31"),

@@ -186,7 +186,7 @@ function nextBottles({ course, asOf, protocol, pharmacies = [] }: SupplyInput): 
     const last = lastDayOfSupply(situation, drops)
     if (last !== undefined && drops.to != null && drops.to <= addDays(last, 1)) return []
     const lead = leadTime({ supplies: situation.course.supplies ?? [], drops, pharmacies, protocol })
-    const due = last ?? drops.from
+    const due = last === undefined || last < drops.from ? drops.from : last
     const orderBy = addDays(due, -lead.days)
     const state = asOf > due ? "overdue" : asOf >= orderBy ? "open" : "upcoming"
     return [{ treatment: treatmentName(drops), state, orderBy, due, lead }]

@@ -1,24 +1,35 @@
 import { dateWords } from "../../chart/words.js"
 import { dayNumber } from "../../engine/calendar.js"
-import type { CalendarDate } from "../../engine/course.js"
+import type { CalendarDate, Course } from "../../engine/course.js"
 import type { NextBottle, SupplyReport } from "../../engine/supply/supply-report.js"
+import { treatmentName } from "../../engine/treatment-name.js"
 import { counted } from "../../engine/words.js"
 import { capitalised, sentence } from "../format.js"
+import { treatmentsAfter } from "../treatments-on.js"
 
 /** When the bottles in hand end, and by when the next has to be asked for; then what is wrong with a bottle. */
 export function NextBottleCard({
   report,
+  course,
   today,
 }: {
   readonly report: SupplyReport
+  readonly course: Course
   readonly today: CalendarDate
 }) {
   const { nextBottles, faults, bottles } = report
+  const coming = treatmentsAfter(course, today).find(({ kind }) => kind === "atropine")
   return (
     <section className="card" aria-labelledby="next-bottle">
       <h2 id="next-bottle">Next bottle</h2>
       {nextBottles.length === 0 && (
-        <p className="soft">No bottle is owed: no drops go on past the bottles in hand.</p>
+        <p className="soft">
+          {coming
+            ? sentence(
+                `${treatmentName(coming)} begins on ${dateWords(coming.from)}: its bottles have to be there by then`,
+              )
+            : "No bottle is owed: no drops go on past the bottles in hand."}
+        </p>
       )}
       {nextBottles.map((next) => (
         <div key={next.treatment}>

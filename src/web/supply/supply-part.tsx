@@ -45,7 +45,7 @@ export function SupplyPart(props: ChildPartProps) {
         </button>
       </div>
       <CoverageCard report={report} course={reading.course} />
-      <NextBottleCard report={report} today={reading.today} />
+      <NextBottleCard report={report} course={reading.course} today={reading.today} />
       <BottlesTable report={report} bottles={bottles} {...props} />
       <Suspense fallback={<Waiting for="the orders" />}>
         <OrdersSection {...props} />
