@@ -12,6 +12,13 @@ describe("words of a terminal", () => {
     expect(dateInWords("2026-01-09")).toBe("9 January 2026")
   })
 
+  it("says the days within a sentence as they are spoken, and leaves the name of a file alone", () => {
+    expect(paragraph("good until 2025-04-01.", 0)).toBe("good until 1 April 2025.\n")
+    expect(paragraph("2025-04-01.json and /x/2025-04-01: read", 0)).toBe(
+      "2025-04-01.json and /x/2025-04-01: read\n",
+    )
+  })
+
   it("breaks lines at a hundred columns and indents each", () => {
     const lines = paragraph("word ".repeat(60)).trimEnd().split("\n")
     expect(lines.length).toBeGreaterThan(2)

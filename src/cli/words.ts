@@ -1,4 +1,4 @@
-import { completedMonths, dayNumber } from "../engine/calendar.js"
+import { completedMonths, dayNumber, dayNumberOrNull } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
 import { counted } from "../engine/words.js"
 
@@ -41,12 +41,20 @@ export const daysBetween = ({
 
 const WIDTH = 100
 
-/** Words in lines of a terminal, every line after `indent` blanks. */
+/** Days that a sentence names the way a file does; one that is part of a file's name stays as it is. */
+const datesInWords = (words: string): string =>
+  words.replace(/(?<![\w./-])\d{4}-\d{2}-\d{2}(?![\w/-]|\.\w)/g, (date) =>
+    dayNumberOrNull(date) === null ? date : dateInWords(date),
+  )
+
+/** Words in lines of a terminal, every line after `indent` blanks, days in words. */
 export function paragraph(words: string, indent = 2): string {
   const blanks = " ".repeat(indent)
   const lines: string[] = []
   let line = ""
-  for (const word of words.split(/\s+/).filter((part) => part !== "")) {
+  for (const word of datesInWords(words)
+    .split(/\s+/)
+    .filter((part) => part !== "")) {
     if (line !== "" && indent + line.length + 1 + word.length > WIDTH) {
       lines.push(line)
       line = word

@@ -24,8 +24,18 @@ export const consentEvidence = Object.freeze({
   rebound: rebound.entries,
   bottleQuality: compounding.measured_quality,
   lensInfections: risk.risk_benefit,
-  /** Citation of a source such as "treatments/yam2019". */
-  // An author who was remembered and not read is not named.
-  citation: (id: string): string | undefined =>
-    sourceById(id)?.citation.replace(/^.*\(author from memory\)\.?\s*/, ""),
+  /** Who wrote a source such as "treatments/yam2019" and where it stands. */
+  citation: (id: string): string | undefined => {
+    const { citation } = sourceById(id) ?? {}
+    return citation === undefined ? undefined : withoutTitle(citation)
+  },
 })
+
+/**
+ * Authors, journal and year: a title may hold the name of a product, and no family is to read one. An author who was
+ * remembered and not read is not named either; a source without authors keeps its title.
+ */
+function withoutTitle(citation: string): string {
+  const parts = citation.replace(/^.*\(author from memory\)\.?\s*/, "").split(/[.?] (?=[A-Z0-9])/)
+  return parts.length < 3 ? parts.join(". ") : `${parts[0]}. ${parts.at(-1)}`
+}

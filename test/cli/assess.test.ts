@@ -193,7 +193,7 @@ describe("lengthwise assess", () => {
 
   it("shows with --why the inputs, the formula in words, parameters with their sources, and the grade", async () => {
     const { stdout } = await commandLine([...slowed, "--why"])
-    expect(stdout).toContain("Length on 2025-01-10: right 24.12 mm (5 readings, optical-biometry)")
+    expect(stdout).toContain("Length on 10 January 2025: right 24.12 mm (5 readings, optical-biometry)")
     expect(stdout).toMatch(/f\s+is\s+the\s+growth\s+less\s+emmetropic\s+growth/)
     expect(stdout).toContain("seasonAmplitude: 0.25 (no SD given). Source: progression/fujiwara2012")
     expect(stdout).toContain("share of natural growth withheld by atropine 0.05 %: 0.45 (SD 0.15)")

@@ -42,7 +42,7 @@ describe("lengthwise estimate", () => {
     for (const words of [
       "Atropine 0.05 %, 10 January 2025 to 10 July 2027: three sums, not added up.",
       "Not covered: 1,040.00 EUR.",
-      "Not counted: payments[1].currency must be EUR, the currency of the fee schedule; the payment of 2025-01-03 is in CHF.",
+      "Not counted: payments[1].currency must be EUR, the currency of the fee schedule; the payment of 3 January 2025 is in CHF.",
       "8 August 2025 to 5 January 2026: 6 bottles of atropine 0.05 %, 192.00 EUR, not covered.",
       "10 February 2025: 1-month check, free of charge.",
       "An estimate, not an invoice.",

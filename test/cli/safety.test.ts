@@ -46,14 +46,16 @@ describe("lengthwise safety", () => {
   it("says red flags before everything else", async () => {
     const { code, stdout } = await safety()
     expect(code).toBe(0)
-    expect(stdout.startsWith("Red flags: care on the same day\n  Flashes: told on 2025-02-10.")).toBe(true)
+    expect(stdout.startsWith("Red flags: care on the same day\n  Flashes: told on 10 February 2025.")).toBe(
+      true,
+    )
     expect(stdout.indexOf("photopic pupil 6.9 mm")).toBeGreaterThan(0)
   })
 
   it("names the cautions that were not asked and those answered with yes", async () => {
     const { stdout } = await safety()
     expect(stdout).toMatch(
-      /Other medicines that act like atropine: 2025-01-10 \(syrup for the bladder\); their effects add up/,
+      /Other medicines that act like atropine: 10 January 2025 \(syrup for the bladder\); their\s+effects add\s+up/,
     )
     expect(stdout).toMatch(/not asked yet\n[\s\S]*Narrow angle or shallow chamber \(CD-058\)/)
   })

@@ -4,7 +4,6 @@ import { wordingsFor } from "../../engine/consent/default-wording.js"
 import type { CalendarDate, TreatmentChoice, TreatmentKind } from "../../engine/course.js"
 import type { Problem } from "../../engine/problem.js"
 import { treatmentName } from "../../engine/treatment-name.js"
-import { sentence } from "../../engine/words.js"
 import { courseInput } from "../course-input.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson, toldProblems } from "../told.js"
@@ -39,7 +38,7 @@ export async function run(args: ConsentArguments, io: Io): Promise<ExitCode> {
   const said =
     state.kind === "in-force"
       ? `On ${dateInWords(asOf)} the consent of ${dateInWords(state.consent.date)} covers ${treatmentName(treatment)}.`
-      : `On ${dateInWords(asOf)} no consent in force covers ${treatmentName(treatment)}: ${sentence(state.why)}`
+      : `On ${dateInWords(asOf)} no consent in force covers ${treatmentName(treatment)}: ${state.why}.`
   io.out(paragraph(said, 0))
   if (text !== undefined) io.out(`\n${text}`)
   return 0

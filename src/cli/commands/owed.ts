@@ -4,7 +4,7 @@ import { noRules, type PracticeRules } from "../../engine/practice-rules.js"
 import type { Problem } from "../../engine/problem.js"
 import { defaultSettings } from "../../engine/settings.js"
 import { OWED_GROUPS, type Owed, type OwedGroup, type Role } from "../../engine/today/owed.js"
-import { counted, sentence } from "../../engine/words.js"
+import { capitalised, counted, sentence } from "../../engine/words.js"
 import { readCourse } from "../../interop/course/read-course.js"
 import { childReading } from "../../server/child-readings.js"
 import type { ExitCode, Io } from "../io.js"
@@ -141,7 +141,8 @@ function rowText(label: string, { what, why, since, due, state, role }: Owed, as
       : state === "overdue" && late > 0
         ? `${counted(late, "day")} late`
         : `due ${dateInWords(due)}`
-  return `${sentence(`${label}: ${what}, ${when}; ${role.replace("-", " ")}`)}${why ? ` ${sentence(why)}` : ""}`
+  const named = /[.?!]$/.test(what) ? `${what} ${capitalised(when)}` : `${what}, ${when}`
+  return `${sentence(`${label}: ${named}; ${role.replace("-", " ")}`)}${why ? ` ${sentence(why)}` : ""}`
 }
 
 const childrenInWords = (count: number): string => (count === 1 ? "1 child" : `${count} children`)

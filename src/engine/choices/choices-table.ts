@@ -41,10 +41,10 @@ export function choicesTable(choices: Choices): readonly ChoicesRow[] {
         ),
       ]
   return [
-    row("length", `Length of the ${eye} eye at 18, treated until then`, INTERVAL, (option) =>
+    row("length", `Length of the ${eye} eye at 18, kept up until then`, INTERVAL, (option) =>
       figure(option, ({ until18 }) => [lengthInWords(until18.lengthMm)]),
     ),
-    row("chance", "Chance of 26 mm by 18, treated until then", CHANCE_INTERVAL, (option) =>
+    row("chance", "Chance of 26 mm by 18, kept up until then", CHANCE_INTERVAL, (option) =>
       figure(option, ({ until18 }) => [chanceInWords(until18.chance26mm)]),
     ),
     ...planned,
@@ -54,14 +54,10 @@ export function choicesTable(choices: Choices): readonly ChoicesRow[] {
     row("strength", "How well the effect is known", null, ({ strength, kind }) => [
       strength === null ? (kind === "nothing" ? NONE : "no trial was read") : strengthInWords(strength),
     ]),
-    row(
-      "unwanted",
-      "Unwanted effects at this strength",
-      "each trial asked in its own way",
-      ({ unwanted, kind }) =>
-        unwanted.length === 0
-          ? [kind === "nothing" ? NONE : "no figure was read; that does not mean none"]
-          : unwanted.map(({ from, figures }) => `${from}: ${figures.join(", ")}`),
+    row("unwanted", "Unwanted effects", "each trial asked in its own way", ({ unwanted, kind }) =>
+      unwanted.length === 0
+        ? [kind === "nothing" ? NONE : "no figure was read; that does not mean none"]
+        : unwanted.map(({ from, figures }) => `${from}: ${figures.join(", ")}`),
     ),
     row("cost", costLabel(options), null, costCell),
     row("per-tenth", "Cost of each 0.1 mm withheld", "over the same months", perTenthCell),
@@ -85,9 +81,11 @@ const CHANCE_INTERVAL = "in brackets: between, as pace and effect may be (95 %)"
 export const lengthInWords = ({ mm, low95, high95 }: Estimate): string =>
   `${fixed(mm)} mm (${fixed(low95)} to ${fixed(high95)})`
 
-/** "23 % (under 1 % to 94 %)" */
-export const chanceInWords = ({ chance, low95, high95 }: ChanceEstimate): string =>
-  `${percent(chance)} (${percent(low95)} to ${percent(high95)})`
+/** "23 % (under 1 % to 94 %)"; "under 1 %" where all three read alike. */
+export function chanceInWords({ chance, low95, high95 }: ChanceEstimate): string {
+  const [middle, low, high] = [percent(chance), percent(low95), percent(high95)]
+  return middle === low && middle === high ? middle : `${middle} (${low} to ${high})`
+}
 
 function figure(
   { figures }: ChoiceOption,

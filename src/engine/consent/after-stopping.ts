@@ -37,7 +37,7 @@ function ofDrops({ concentrationPercent }: TreatmentChoice, { rebound }: Consent
     ),
     ...later.map(({ retreated_percent, source }) =>
       fact(
-        `In the two years after stopping, ${retreated_percent} % of children became short-sighted fast enough to be treated again.`,
+        `In the two years after stopping, ${retreated_percent} % of children became half a dioptre or more short-sighted on top within a year, the sign to treat again.`,
         `treatments/${source}`,
       ),
     ),

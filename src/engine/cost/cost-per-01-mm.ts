@@ -50,14 +50,14 @@ export function costPer01Mm({
   const refused = (why: string) => ({ kind: "refused" as const, why })
   // What is shown as 0.00 mm is nothing to divide by.
   if (Number(fixed(mm)) <= 0)
-    return refused("No growth is expected to be withheld, so there is no cost per 0.1 mm.")
+    return refused("no growth is expected to be withheld, so there is no cost per 0.1 mm.")
   if (Number(fixed(low95)) <= 0) {
     return refused(
-      `What is withheld may be nothing (${fixed(mm)} mm, 95 % between ${fixed(low95)} and ${fixed(high95)}), so a cost per 0.1 mm would say more than is known.`,
+      `what is withheld may be nothing (${fixed(mm)} mm, 95 % between ${fixed(low95)} and ${fixed(high95)}), so a cost per 0.1 mm would say more than is known.`,
     )
   }
   if (plan.withoutFee.length > 0) {
-    return refused(`The plan is not complete: there is no fee for ${plan.withoutFee.join(", ")}.`)
+    return refused(`the plan is not complete: there is no fee for ${plan.withoutFee.join(", ")}.`)
   }
   const { notCoveredCents, uncertainCents } = plan.totals
   const perTenth = (cents: number): CostPerTenth => ({

@@ -24,13 +24,13 @@ describe("Before a treatment, having none stands first and is an option like eve
   it("every option has every figure, in the same order", () => {
     const rows = choicesTable(optionsFor(girl()))
     expect(rows.map(({ label }) => label)).toEqual([
-      "Length of the right eye at 18, treated until then",
-      "Chance of 26 mm by 18, treated until then",
+      "Length of the right eye at 18, kept up until then",
+      "Chance of 26 mm by 18, kept up until then",
       "Length of the right eye at 18, treated as planned",
       "Chance of 26 mm by 18, treated as planned",
       "Growth withheld in the next year",
       "How well the effect is known",
-      "Unwanted effects at this strength",
+      "Unwanted effects",
       "Cost",
       "Cost of each 0.1 mm withheld",
       "Consent",

@@ -124,7 +124,7 @@ describe("Cost is told apart by who bears it", () => {
 
   it("of 0.01 % none is given, since it may withhold nothing", () => {
     expect(cell(priced, "per-tenth", "atropine 0.01 %")).toMatch(
-      /^not given: What is withheld may be nothing/,
+      /^not given: what is withheld may be nothing/,
     )
   })
 

@@ -23,14 +23,14 @@ describe("Cost of each 0.1 mm withheld", () => {
   it("is not said where nothing is withheld", () => {
     expect(per(0, -0.1, 0.1)).toEqual({
       kind: "refused",
-      why: "No growth is expected to be withheld, so there is no cost per 0.1 mm.",
+      why: "no growth is expected to be withheld, so there is no cost per 0.1 mm.",
     })
   })
 
   it("is not said where the interval reaches down to nothing", () => {
     expect(per(0.2, -0.05, 0.45)).toEqual({
       kind: "refused",
-      why: "What is withheld may be nothing (0.20 mm, 95 % between -0.05 and 0.45), so a cost per 0.1 mm would say more than is known.",
+      why: "what is withheld may be nothing (0.20 mm, 95 % between -0.05 and 0.45), so a cost per 0.1 mm would say more than is known.",
     })
   })
 
@@ -46,7 +46,7 @@ describe("Cost of each 0.1 mm withheld", () => {
     })
     expect(answer).toEqual({
       kind: "refused",
-      why: "The plan is not complete: there is no fee for orthokeratology.",
+      why: "the plan is not complete: there is no fee for orthokeratology.",
     })
   })
 
