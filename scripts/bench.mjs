@@ -4,7 +4,13 @@ import { dirname, join } from "node:path"
 import { fileURLToPath } from "node:url"
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "..")
-for (const file of ["scripts/build.mjs", "bench/assess.mjs", "bench/duties.mjs", "bench/page.mjs"]) {
+for (const file of [
+  "scripts/build.mjs",
+  "bench/assess.mjs",
+  "bench/duties.mjs",
+  "bench/page.mjs",
+  "bench/today.mjs",
+]) {
   const { status } = spawnSync(process.execPath, [join(root, file)], { cwd: root, stdio: "inherit" })
   if (status !== 0) process.exit(status ?? 1)
 }
