@@ -26,6 +26,7 @@ const CHROMIUM_FLAGS = [
 
 export interface App {
   readonly address: string
+  readonly dataFolder: string
   readonly logIn: { readonly name: string; readonly password: string }
   readonly browser: Browser
   /** A page of a window that nobody else has used; logged in unless said otherwise. */
@@ -66,6 +67,7 @@ export async function startApp(): Promise<App> {
   const cookie = await sessionCookie(server.address, logIn)
   return {
     address: server.address,
+    dataFolder,
     logIn,
     browser,
     open: async (path, { width = 1280, loggedIn = true } = {}) => {

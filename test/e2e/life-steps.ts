@@ -1,0 +1,41 @@
+import type { Page } from "playwright-core"
+import type { Child } from "./living.js"
+
+/** Steps taken once or twice in a child's life: who it is, the consent, a bottle opened. */
+
+export async function addChild(
+  { page, name, number }: Child,
+  who: { readonly born: string; readonly ancestry: string; readonly myopicParents: string },
+): Promise<void> {
+  await page.getByRole("button", { name: "Add child" }).click()
+  const dialog = page.getByRole("dialog", { name: "Add child" })
+  await dialog.getByLabel("Name").fill(name)
+  await dialog.getByLabel("Number").fill(number)
+  await dialog.getByLabel("Birth date").fill(who.born)
+  await dialog.getByLabel("girl").check()
+  await dialog.getByLabel("Ancestry").selectOption(who.ancestry)
+  await dialog.getByLabel("Myopic parents").selectOption(who.myopicParents)
+  await dialog.getByRole("button", { name: "Add child" }).click()
+}
+
+/** Signs what the consent part offers, with the name typed in place of a signature. */
+export async function signConsent(
+  page: Page,
+  { name, relation }: { readonly name: string; readonly relation: string },
+): Promise<void> {
+  await page.getByRole("button", { name: "New consent" }).click()
+  await page.getByRole("heading", { name: /^Consent to treatment with/ }).waitFor()
+  await page.getByLabel("name typed").check()
+  await page.getByLabel("Who signs", { exact: true }).fill(name)
+  await page.getByLabel("Relation to the child").fill(relation)
+  await page.getByLabel("agrees", { exact: true }).check()
+  await page.getByLabel(/^Name, typed by who signs/).fill(name)
+  await page.getByRole("button", { name: "Record consent" }).click()
+}
+
+/** Opens a bottle that nobody has opened, on the supply part, today. */
+export async function openBottle(page: Page, today: string): Promise<void> {
+  await page.getByRole("button", { name: "Record opening" }).first().click()
+  await page.getByRole("dialog").getByRole("button", { name: "Record opening" }).click()
+  await page.getByText(`Recorded: bottle opened, ${today}.`).waitFor()
+}
