@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core"
 import type { Child } from "./living.js"
 
-/** Steps taken once or twice in a child's life: who it is, the consent, a bottle opened. */
+/** Steps taken once or twice in a child's life: who it is, its earlier glasses, the consent, an order, a bottle opened. */
 
 export async function addChild(
   { page, name, number }: Child,
@@ -16,6 +16,46 @@ export async function addChild(
   await dialog.getByLabel("Ancestry").selectOption(who.ancestry)
   await dialog.getByLabel("Myopic parents").selectOption(who.myopicParents)
   await dialog.getByRole("button", { name: "Add child" }).click()
+}
+
+export async function addGlasses(
+  page: Page,
+  { date, sphere }: { readonly date: string; readonly sphere: string },
+): Promise<void> {
+  await page.getByRole("button", { name: /^Enter ▾|^Enter$/ }).click()
+  await page.getByRole("button", { name: "Earlier glasses" }).click()
+  await page.getByLabel("Date, glasses 1").fill(date)
+  await page.getByLabel("Right, glasses 1").fill(sphere)
+  await page.getByLabel("Left, glasses 1").fill(sphere)
+  await page.getByRole("button", { name: "Record glasses" }).click()
+  await page.getByText("Recorded: 1 pair of earlier glasses.").waitFor()
+}
+
+/** Orders what the form proposes, once the consent of a day covers it. */
+export async function orderBottles(page: Page, consented: string): Promise<void> {
+  await page.getByRole("button", { name: "New order" }).click()
+  await page.getByText(`Consent in force, given on ${consented}.`).waitFor()
+  await page.getByRole("button", { name: "Record order" }).click()
+  await page.getByText(/^Recorded: 3 bottles of atropine 0.05 % ordered/).waitFor()
+}
+
+/** The pharmacy said yes, today. */
+export async function confirmOrder(page: Page): Promise<void> {
+  await page.getByRole("button", { name: /^Confirm the order/ }).click()
+  await page.getByRole("dialog").getByRole("button", { name: "Record" }).click()
+  await page.getByText(/^Recorded: the pharmacy confirmed/).waitFor()
+}
+
+/** The bottles came today; none is opened yet. */
+export async function receiveOrder(
+  page: Page,
+  { bottles, lot }: { readonly bottles: number; readonly lot: string },
+): Promise<void> {
+  await page.getByRole("button", { name: /^Receive the order/ }).click()
+  const dialog = page.getByRole("dialog", { name: `${bottles} bottles received` })
+  await dialog.getByLabel("Lot").fill(lot)
+  await dialog.getByRole("button", { name: "Record" }).click()
+  await page.getByText(`Recorded: ${bottles} bottles received, lot ${lot}.`).waitFor()
 }
 
 /** Signs what the consent part offers, with the name typed in place of a signature. */

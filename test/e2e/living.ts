@@ -138,7 +138,10 @@ export async function decide(
   if (what.from) await page.getByLabel("First day", { exact: true }).fill(what.from)
   await page.getByRole("textbox", { name: "Why" }).fill(what.why)
   await page.getByRole("button", { name: "Record decision" }).click()
-  await page.getByText(/^Recorded: decision of/).waitFor()
+  const recorded = page.getByText(/^Recorded: decision of/)
+  await recorded.waitFor()
+  // It stands above the long table: whoever pressed the button below it must see it.
+  await expect.poll(async () => (await recorded.boundingBox())?.y ?? -1).toBeGreaterThan(0)
 }
 
 /** Sends what the pages would send, with the log-in of the page. */
@@ -148,7 +151,7 @@ async function post({ app, page, id }: Child, path: string, body: object): Promi
 }
 
 /** A bottle every 30 days, handed out and opened at once, from one day until before another. */
-export async function giveBottles(
+async function giveBottles(
   child: Child,
   { from, until }: { readonly from: CalendarDate; readonly until: CalendarDate },
 ): Promise<void> {
@@ -161,6 +164,15 @@ export async function giveBottles(
       beyondUse: addDays(opened, 29),
       lot: `L-${opened}`,
     })
+}
+
+/** Moves the practice to a day, up to which the family was given its bottles. */
+export async function comeTo(
+  child: Child,
+  { day, bottlesFrom }: { readonly day: CalendarDate; readonly bottlesFrom: CalendarDate },
+): Promise<void> {
+  child.app.moveTo(day)
+  await giveBottles(child, { from: bottlesFrom, until: addDays(day, 1) })
 }
 
 /** A whole visit and its explanation without the pages, where the pages have shown theirs before. */

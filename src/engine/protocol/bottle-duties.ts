@@ -46,7 +46,7 @@ function bottleDuty(situation: Situation, drops: Treatment): readonly Duty[] {
       due,
       closes: due,
       state,
-      needs: [`a bottle of ${name}; the last one is good until ${last}`],
+      needs: [`a bottle of ${name}; the last one ${last < today ? "was" : "is"} good until ${last}`],
     },
   ]
 }

@@ -18,6 +18,7 @@ import { TreatmentCard } from "../child/treatment-card.js"
 import { failureInWords } from "../client.js"
 import { EnterMenu } from "../enter/enter-menu.js"
 import { takeMessage } from "../flash.js"
+import { Notice } from "../parts/notice.js"
 import { PageHeading } from "../parts/page-heading.js"
 import { Waiting } from "../parts/waiting.js"
 import { useChild, usePractice } from "../queries.js"
@@ -67,7 +68,7 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
       <p className="print-only soft small">
         {practice.name}, as of {dateWords(reading.today)}
       </p>
-      <div role="status">{message && <p className="notice">{message}</p>}</div>
+      <Notice message={message} />
       <ConcernList childId={view.child.id} reading={reading} />
       <CheckList view={view} checks={reading.assessment.checks} show="doubts" />
       <div className="with-aside">

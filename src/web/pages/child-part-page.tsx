@@ -6,6 +6,7 @@ import { CHILD_PARTS, type ChildPart } from "../child/child-parts.js"
 import { ChildTabs } from "../child/child-tabs.js"
 import { failureInWords } from "../client.js"
 import { takeMessage } from "../flash.js"
+import { Notice } from "../parts/notice.js"
 import { PageHeading } from "../parts/page-heading.js"
 import { Waiting } from "../parts/waiting.js"
 import { useChild, usePractice } from "../queries.js"
@@ -45,7 +46,7 @@ function PartOf(props: {
         <ChildHeading view={view} reading={reading} />
       </div>
       <ChildTabs childId={view.child.id} />
-      <div role="status">{message && <p className="notice">{message}</p>}</div>
+      <Notice message={message} />
       <Suspense fallback={<Waiting for="this part" />}>
         <part.Page view={view} reading={reading} practice={practice} onDone={setMessage} />
       </Suspense>
