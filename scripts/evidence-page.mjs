@@ -1,3 +1,5 @@
+import { citationRead } from "./read-part.mjs"
+
 /** The generated page: every parameter, effect, reference and table with value, unit, uncertainty, source and grade. */
 
 const cell = (value) =>
@@ -123,7 +125,7 @@ ${grid(
   ["id", "citation", "doi", "how obtained", "caveats"],
   [...used].sort().map((id) => {
     const source = sources.get(id)
-    return [id, source.citation, source.doi ?? "not seen", source.how_obtained, source.caveats]
+    return [id, citationRead(source.citation), source.doi ?? "not seen", source.how_obtained, source.caveats]
   }),
 )}
 `

@@ -7,7 +7,7 @@ import { dirname, join } from "node:path"
 import { tsImport } from "tsx/esm/api"
 import { readProvenance, readTable, root, sources, tableNames } from "./evidence-files.mjs"
 import { evidencePage } from "./evidence-page.mjs"
-import { readPart } from "./read-part.mjs"
+import { citationRead, readPart } from "./read-part.mjs"
 
 const header = "// Written by scripts/evidence.mjs from src/evidence/tables. Do not edit.\n"
 const json = (value) => JSON.stringify(value, null, 2)
@@ -53,7 +53,7 @@ export const ${constant}: readonly Source[] = ${json(
     if (source === undefined) throw new Error(`no source ${id} in any register`)
     return {
       id,
-      citation: source.citation,
+      citation: citationRead(source.citation),
       doi: source.doi ?? null,
       where: source.table ?? source.table_figure ?? "not stated",
       obtained: source.how_obtained,

@@ -34,6 +34,12 @@ const unreadFields = [
   },
 ]
 
+/** A trial known by a remembered author is called by the number under which it was read. */
+const remembered = [{ document: "treatments/trials.json", source: "wei2020", trial: "PMC7530823" }]
+
+/** A citation without an author that was remembered and not read. */
+export const citationRead = (citation) => citation.replace(/^.*\(author from memory\)\.?\s*/, "")
+
 export function readPart(document, contents) {
   const mixed = unreadFields.filter((entry) => entry.document === document)
 
@@ -47,6 +53,7 @@ export function readPart(document, contents) {
   const visit = (value) => {
     if (Array.isArray(value)) return value.filter((item) => !dropped(item)).map(visit)
     if (!isObject(value)) return value
+    const renamed = remembered.find((one) => one.document === document && one.source === value.source)
     const unread = new Set(mixed.filter(({ when }) => when(value)).flatMap(({ fields }) => fields))
     return Object.fromEntries(
       Object.entries(value)
@@ -54,7 +61,7 @@ export function readPart(document, contents) {
           ([key, inner]) =>
             key === "how_obtained" || !(unread.has(key) || dropped(inner) || saysMemory(value[`${key}_how`])),
         )
-        .map(([key, inner]) => [key, visit(inner)]),
+        .map(([key, inner]) => [key, renamed && key === "trial" ? renamed.trial : visit(inner)]),
     )
   }
   return visit(contents)

@@ -32,10 +32,10 @@ export const consentEvidence = Object.freeze({
 })
 
 /**
- * Authors, journal and year: a title may hold the name of a product, and no family is to read one. An author who was
- * remembered and not read is not named either; a source without authors keeps its title.
+ * Authors, journal and year: a title may hold the name of a product, and no family is to read one. A
+ * source without authors keeps its title.
  */
 function withoutTitle(citation: string): string {
-  const parts = citation.replace(/^.*\(author from memory\)\.?\s*/, "").split(/[.?] (?=[A-Z0-9])/)
+  const parts = citation.split(/[.?] (?=[A-Z0-9])/)
   return parts.length < 3 ? parts.join(". ") : `${parts[0]}. ${parts.at(-1)}`
 }

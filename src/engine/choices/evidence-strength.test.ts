@@ -12,7 +12,7 @@ const strengthOf = (id: string) => {
 
 it("0.01 % is said to be small, perhaps nil, with its six trials", () => {
   expect(strengthInWords(strengthOf("atropine-0.01"))).toBe(
-    "small, may be nil; conflicting; 6 trials: LAMP, WA-ATOM, ATOM-J, CHAMP, MOSAIC, Wei 2020",
+    "small, may be nil; conflicting; 6 trials: LAMP, WA-ATOM, ATOM-J, CHAMP, MOSAIC, PMC7530823",
   )
 })
 

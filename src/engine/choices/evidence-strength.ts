@@ -35,7 +35,7 @@ export function evidenceStrength(effect: TreatmentEffect, rows: readonly TrialRo
 
 /**
  * @example
- * // => "small, may be nil; conflicting; 6 trials: LAMP, WA-ATOM, ATOM-J, CHAMP, MOSAIC, Wei 2020"
+ * // => "small, may be nil; conflicting; 6 trials: LAMP, WA-ATOM, ATOM-J, CHAMP, MOSAIC, PMC7530823"
  */
 export function strengthInWords({ trials, confidence, mayBeNil }: EvidenceStrength): string {
   const behind =

@@ -1,3 +1,4 @@
+import { MEASURED_AGAIN } from "../measured-again.js"
 import { at, type Owed, type Question } from "./question.js"
 
 type Looked = Omit<Question, "kind" | "askedOf"> & { readonly kind?: Question["kind"] }
@@ -7,6 +8,14 @@ const withCycloplegia = { stages: at.growth, only: "cycloplegia" } as const
 
 /** What the examiner looks at, and is no figure of an eye. */
 export const eyeFindings: readonly Question[] = [
+  finding({
+    id: MEASURED_AGAIN,
+    name: "unlikely figures measured again",
+    words: "An unlikely figure was measured again, and it stands?",
+    place: "length",
+    note: "which, by whom",
+    owed: [],
+  }),
   finding({
     id: "alignment-problem",
     name: "alignment of the eyes",

@@ -11,6 +11,7 @@ import { realTreatments } from "../protocol/treatment-course.js"
 import { treatmentName } from "../treatment-name.js"
 import { odds } from "../words.js"
 import { detectableChangeMm, startingFigure } from "./detectable-change.js"
+import { WAITS } from "./doubtful-figures.js"
 import { waldLimits } from "./finding.js"
 
 const KEY = "rebound after the stop"
@@ -40,7 +41,7 @@ export function afterStop(study: Study, doubt: string | null): AfterStop | null 
     const name = treatmentName(stopped.treatment)
     return { ...open, ...grown, why: `no report was read of growth above untreated after ${name}` }
   }
-  if (doubt !== null) return { ...open, ...grown, why: `${doubt}: no answer until it has been checked` }
+  if (doubt !== null) return { ...open, ...grown, why: `${doubt}${WAITS}` }
   if (since.naturalMm < since.detectableMm) {
     const [natural, detectable] = [since.naturalMm.toFixed(2), since.detectableMm.toFixed(2)]
     const why = `too early: natural growth since the stop is ${natural} mm, less than the ${detectable} mm that can be told`

@@ -1,5 +1,6 @@
 import type { Check, Finding, GrowthVerdict } from "../assessment.js"
 import type { Study } from "../growth/study.js"
+import { isMeasuredAgain } from "../measured-again.js"
 import { exchangedEyes } from "./exchanged-eyes.js"
 import { implausibleChanges } from "./implausible-change.js"
 
@@ -13,18 +14,20 @@ export function doubtfulFigures(study: Study): readonly Check[] {
   return [...exchanged, ...implausible]
 }
 
-/** Which visits hold a figure in doubt, in words; null when none does. */
+/** Which visits hold a figure in doubt, in words; null when none does that was not measured again. */
 export function inDoubt({ course }: Pick<Study, "course">, doubts: readonly Check[]): string | null {
-  if (doubts.length === 0) return null
-  const dates = doubts.flatMap(({ path }) => {
+  const visits = doubts.flatMap(({ path }) => {
     const index = /^visits\[(\d+)\]/.exec(path)?.[1]
-    return index === undefined ? [] : (course.visits[Number(index)]?.date ?? [])
+    return index === undefined ? [] : (course.visits[Number(index)] ?? [])
   })
+  const dates = visits.filter((visit) => !isMeasuredAgain(visit)).map(({ date }) => date)
+  if (dates.length === 0) return null
   const days = [...new Set(dates)].sort()
   return `a figure of ${days.join(" and ")} is in doubt`
 }
 
-const WAITS = ": no answer until it has been checked"
+/** What ends the wait: a correction of the visit, or its mark of having been measured again. */
+export const WAITS = ": no answer until it has been measured again or put right"
 
 /**
  * The growth while a figure is in doubt: no state and no probabilities, since they would be as sure of a slip of the

@@ -159,7 +159,15 @@ function dutyRows(input: OwedInput): readonly Owed[] {
           state: duty.state as Owed["state"],
         }
         if (duty.kind === "consent")
-          return { ...shared, group: "sign", what: duty.step, role: "clinician", action: "consent" }
+          // "a consent that covers ..." says the step once more; anything else a consent needs is news.
+          return {
+            ...shared,
+            why: duty.needs.filter((need) => !need.startsWith("a consent that covers")).join(", "),
+            group: "sign",
+            what: duty.step,
+            role: "clinician",
+            action: "consent",
+          }
         if (duty.kind === "bottle")
           return { ...shared, group: "supply", what: duty.step, role: "front-desk", action: "supply" }
         // Begun and not finished is the measuring person's; not begun has to be booked.

@@ -1684,7 +1684,7 @@ export const sources: readonly Source[] = [
   },
   {
     "id": "treatments/wei2020",
-    "citation": "Wei S et al. (author from memory). 0.01% atropine, Chinese children, RCT. JAMA Ophthalmol 2020 (PMC7530823)",
+    "citation": "0.01% atropine, Chinese children, RCT. JAMA Ophthalmol 2020 (PMC7530823)",
     "doi": null,
     "where": "table 3",
     "obtained": "full text table 3",

@@ -1095,7 +1095,7 @@ export const trials = [
     "verified_again": true
   },
   {
-    "trial": "Wei 2020",
+    "trial": "PMC7530823",
     "arm": "atropine 0.01%",
     "class": "atropine",
     "concentration_percent": 0.01,
@@ -1112,7 +1112,7 @@ export const trials = [
     "caveat": "row added in the second check; not in the pools of checks 10-13"
   },
   {
-    "trial": "Wei 2020",
+    "trial": "PMC7530823",
     "arm": "placebo",
     "class": "placebo",
     "concentration_percent": 0,

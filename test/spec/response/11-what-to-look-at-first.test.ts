@@ -132,7 +132,7 @@ describe("While a figure is in doubt", () => {
   const treated = halfYearly("2024-06-15", [24, 24.03, 24.05, 24.07, 24.08])
   const wrong = treated.map((visit, i) => (i === 2 ? lengths("2025-06-15", 24.9) : visit))
   const asEntered = (visits: readonly Visit[]) => asked({ visits, treatments: [drops(0.05)], latitude: 51.5 })
-  const wait = "a figure of 2025-06-15 is in doubt: no answer until it has been checked"
+  const wait = "a figure of 2025-06-15 is in doubt: no answer until it has been measured again or put right"
 
   it("the growth is unclear, and the reason names the visit", () => {
     expect(asEntered(treated).growth.state).not.toBe("unclear")
@@ -142,6 +142,25 @@ describe("While a figure is in doubt", () => {
   it("nothing is said for or against the treatment", () => {
     expect(asEntered(treated).finding.lean).toBe("slowed")
     expect(asEntered(wrong).finding).toMatchObject({ state: "cannot-tell-yet", lean: null })
+  })
+
+  it("it is in doubt no more once it was measured again and stands, though it stays named", () => {
+    const answers = [{ question: "figures-measured-again", answer: "yes" as const }]
+    const again = wrong.map((visit, i) => (i === 2 ? { ...visit, answers } : visit))
+    expect(asEntered(again).growth.reasons).not.toContain(wait)
+    expect(kindsOf(asEntered(again))).toContain("implausible-change")
+    const no = wrong.map((visit, i) =>
+      i === 2 ? { ...visit, answers: [{ ...answers[0]!, answer: "no" as const }] } : visit,
+    )
+    expect(asEntered(no).growth.reasons).toEqual([wait])
+  })
+
+  it("a child that truly grows fast gets its answer that way, and is not left unclear", () => {
+    const fast = halfYearly("2024-06-15", [24, 24.15, 24.3, 24.45, 25.4])
+    const answers = [{ question: "figures-measured-again", answer: "yes" as const }]
+    const last = fast.map((visit, i) => (i === 4 ? { ...visit, answers } : visit))
+    expect(asked({ visits: fast, latitude: 51.5 }).growth.state).toBe("unclear")
+    expect(asked({ visits: last, latitude: 51.5 }).growth.state).toBe("faster")
   })
 
   it("the forecast says so first", () => {
