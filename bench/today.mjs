@@ -53,7 +53,7 @@ try {
     const { ms, answer } = await ask("")
     waited.push(ms)
     if (answer.read === answer.total) break
-    await new Promise((done) => setTimeout(done, 50))
+    await new Promise((done) => setTimeout(done, 1000))
   }
   const firstReading = (performance.now() - started) / 1000
   console.log(

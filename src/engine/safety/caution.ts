@@ -73,8 +73,11 @@ export function answered({
 }): Known {
   const answers = course.visits
     .filter(({ date }) => date <= today)
-    .flatMap(({ date, answers = [] }) => answers.map((given) => ({ ...given, date })))
-    .filter((given) => given.question === question && given.answer !== "not-done")
+    .flatMap(({ date, answers = [] }) =>
+      answers
+        .filter((given) => given.question === question && given.answer !== "not-done")
+        .map((given) => ({ ...given, date })),
+    )
     .toSorted((a, b) => (a.date < b.date ? -1 : 1))
   const last = answers.at(-1)
   if (!last) return UNKNOWN
