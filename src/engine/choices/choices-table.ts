@@ -81,9 +81,16 @@ const CHANCE_INTERVAL = "in brackets: between, as pace and effect may be (95 %)"
 export const lengthInWords = ({ mm, low95, high95 }: Estimate): string =>
   `${fixed(mm)} mm (${fixed(low95)} to ${fixed(high95)})`
 
+/** A model is never wholly certain, whatever its sums round to. */
+const notCertain = (chance: number): number => Math.min(Math.max(chance, 0.001), 0.999)
+
 /** "23 % (under 1 % to 94 %)"; "under 1 %" where all three read alike. */
 export function chanceInWords({ chance, low95, high95 }: ChanceEstimate): string {
-  const [middle, low, high] = [percent(chance), percent(low95), percent(high95)]
+  const [middle, low, high] = [chance, low95, high95].map((one) => percent(notCertain(one))) as [
+    string,
+    string,
+    string,
+  ]
   return middle === low && middle === high ? middle : `${middle} (${low} to ${high})`
 }
 

@@ -1,12 +1,12 @@
 import type { Assessment, Duty, DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
-import { type BottleOrder, type CalendarDate, type Course, EYES, type Visit } from "../course.js"
+import type { BottleOrder, CalendarDate, Course } from "../course.js"
 import type { PracticeRules } from "../practice-rules.js"
 import { seenHere } from "../protocol/measured.js"
 import type { Protocol } from "../protocol/protocol.js"
-import { realTreatments } from "../protocol/treatment-course.js"
 import { openConcerns } from "../safety/open-concerns.js"
 import { counted } from "../words.js"
+import { lastGrowthVisit, telling, unansweredFinding } from "./unanswered-finding.js"
 
 /** What a day's work is made of, in the order in which it is shown: what concerns a child's safety first. */
 export const OWED_GROUPS = ["concern", "decide", "see", "supply", "sign", "tell"] as const
@@ -100,7 +100,7 @@ function decisionRows(input: OwedInput): readonly Owed[] {
     return asked.map((duty) => ({
       group: "decide",
       what: duty.step,
-      why: telling(input).join("; "),
+      why: telling(input),
       since: duty.opens,
       due: duty.due,
       closes: duty.closes,
@@ -108,15 +108,14 @@ function decisionRows(input: OwedInput): readonly Owed[] {
       role: "clinician",
       action: "choices",
     }))
-  const words = telling(input)
-  const visit = lastGrowthVisit(input)
-  if (words.length === 0 || !visit || isAnswered(input, visit)) return []
+  const finding = unansweredFinding(input)
+  if (finding === null) return []
   return [
     {
       group: "decide",
-      what: words.join("; "),
+      what: finding.what,
       why: "no decision since that visit",
-      since: visit.date,
+      since: finding.since,
       due: null,
       closes: null,
       state: "open",
@@ -124,24 +123,6 @@ function decisionRows(input: OwedInput): readonly Owed[] {
       action: "choices",
     },
   ]
-}
-
-/** What the last visit showed that calls for a decision, in words. */
-function telling({ assessment: { finding, growth } }: OwedInput): readonly string[] {
-  const rate = growth.mmPerYear === null ? "" : `, ${growth.mmPerYear.toFixed(2)} mm per year`
-  return [
-    ...(finding.state === "not-slowed" ? [`${finding.treatment ?? "the treatment"}: not slowed`] : []),
-    ...(growth.state === "as-untreated" ? [`grows as untreated${rate}`] : []),
-    ...(growth.state === "faster" ? [`grows faster than untreated${rate}`] : []),
-  ]
-}
-
-function isAnswered({ course }: OwedInput, visit: Visit): boolean {
-  const decided = (course.decisions ?? []).some(({ date }) => date >= visit.date)
-  const changed = realTreatments(course).some(
-    ({ from, to }) => from >= visit.date || (to != null && to >= visit.date),
-  )
-  return decided || changed
 }
 
 function dutyRows(input: OwedInput): readonly Owed[] {
@@ -238,11 +219,3 @@ function untoldRows(input: OwedInput): readonly Owed[] {
 }
 
 const isNow = (state: DutyState): boolean => state === "open" || state === "overdue"
-
-/** The last visit here that measured a length: what a family waits to hear about. */
-function lastGrowthVisit({ course, today }: OwedInput): Visit | undefined {
-  return course.visits.findLast(
-    (visit) =>
-      seenHere(visit) && visit.date <= today && EYES.some((eye) => visit[eye]?.axialLength !== undefined),
-  )
-}

@@ -1,3 +1,5 @@
+import { dateWords } from "../../chart/words.js"
+import { unansweredFinding } from "../../engine/today/unanswered-finding.js"
 import { capitalised, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
 import { dutyTiming, findingInWords, findingSentence, growthInWords, growthSentence } from "../words.js"
@@ -10,11 +12,18 @@ export function DecisionOwed({ reading }: { readonly reading: CourseReading }) {
   )
   const next = duties.find(({ kind, state }) => kind === "decision" && state === "upcoming")
   const { growth, finding } = assessment
+  const unanswered = owed.length === 0 ? unansweredFinding({ course, today, assessment }) : null
   const grown = growthSentence(growth, course.child.sex) ?? growth.reasons.map(sentence).join(" ")
   return (
     <section className="card answer" aria-labelledby="decision-owed">
       <h2 id="decision-owed">Decision owed</h2>
-      {owed.length === 0 && (
+      {unanswered && (
+        <div>
+          <p className="middle">{capitalised(unanswered.what)}</p>
+          <p>No decision since the visit of {dateWords(unanswered.since)}.</p>
+        </div>
+      )}
+      {owed.length === 0 && !unanswered && (
         <p className="middle">
           {next ? `None now; next: ${next.step}, ${dutyTiming(next, today)}` : "None now"}
         </p>
