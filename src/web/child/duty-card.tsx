@@ -2,7 +2,6 @@ import { Link } from "@tanstack/react-router"
 import { dateWords } from "../../chart/words.js"
 import type { Duty } from "../../engine/assessment.js"
 import { nextDuty } from "../../engine/protocol/duties.js"
-import { unansweredFinding } from "../../engine/today/unanswered-finding.js"
 import { capitalised, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
 import { WhyButton } from "../why/why-button.js"
@@ -26,7 +25,6 @@ export function DutyCard({
   return (
     <section className="card answer" aria-labelledby="next-duty">
       <h2 id="next-duty">Next duty</h2>
-      <Unanswered reading={reading} childId={childId} />
       {next ? (
         <>
           <p className="middle">{capitalised(next.step)}</p>
@@ -56,24 +54,6 @@ export function DutyCard({
         <WhyButton about="How the next duty was found" question="duties" reading={reading} />
       </p>
     </section>
-  )
-}
-
-/** A finding that waits for a decision although no protocol asks for one now; the list of the day names it too. */
-function Unanswered({ reading, childId }: { readonly reading: CourseReading; readonly childId: string }) {
-  const { duties } = reading
-  const isAsked = duties.some(
-    ({ kind, state }) => kind === "decision" && (state === "open" || state === "overdue"),
-  )
-  const unanswered = isAsked ? null : unansweredFinding(reading)
-  if (unanswered === null) return null
-  return (
-    <p>
-      <b>To decide now:</b> {unanswered.what}; no decision since the visit of {dateWords(unanswered.since)}.{" "}
-      <Link to="/children/$childId/$part" params={{ childId, part: "choices" }}>
-        Go to choices
-      </Link>
-    </p>
   )
 }
 

@@ -13,9 +13,12 @@ import { certaintyInWords, growthInWords, growthSentence } from "../words.js"
 /** Is the eye growing slowly enough? The state first and large, then its figures. */
 export function GrowthCard({
   reading,
+  toDecide,
   children,
 }: {
   readonly reading: CourseReading
+  /** What waits for a decision, right under the answer that calls for it. */
+  readonly toDecide?: ReactNode
   /** What stands under the answer, such as whether the family was told. */
   readonly children?: ReactNode
 }) {
@@ -29,6 +32,7 @@ export function GrowthCard({
       <h2 id="growth-question">Is the eye growing slowly enough?</h2>
       <p className="big">{growthInWords(growth.state)}</p>
       <p>{growthSentence(growth, course.child.sex) ?? growth.reasons.map(sentence).join(" ")}</p>
+      {toDecide}
       {scale && <Drawing svg={scale} className="scale" />}
       {growth.mmPerYear !== null && <Reasons reasons={growth.reasons} />}
       {measured.length > 0 && (

@@ -14,6 +14,7 @@ import { Explained } from "../child/explained.js"
 import { FigureSection } from "../child/figure-section.js"
 import { GrowthCard } from "../child/growth-card.js"
 import { RecordList } from "../child/record-list.js"
+import { ToDecide } from "../child/to-decide.js"
 import { TreatmentCard } from "../child/treatment-card.js"
 import { failureInWords } from "../client.js"
 import { EnterMenu } from "../enter/enter-menu.js"
@@ -74,7 +75,7 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
       <div className="with-aside">
         <FigureSection view={view} reading={reading} />
         <aside className="aside" aria-label="What the figures say">
-          <GrowthCard reading={reading}>
+          <GrowthCard reading={reading} toDecide={<ToDecide reading={reading} childId={view.child.id} />}>
             <Explained view={view} reading={reading} onDone={setMessage} />
           </GrowthCard>
           <TreatmentCard reading={reading} />

@@ -1,0 +1,28 @@
+import { Link } from "@tanstack/react-router"
+import { dateWords } from "../../chart/words.js"
+import { unansweredFinding } from "../../engine/today/unanswered-finding.js"
+import type { CourseReading } from "../reading.js"
+
+/** What waits for a decision now: asked for by the protocol, or a finding nobody has answered; as on the list of the day. */
+export function ToDecide({
+  reading,
+  childId,
+}: {
+  readonly reading: CourseReading
+  readonly childId: string
+}) {
+  const asked = reading.duties.find(
+    ({ kind, state }) => kind === "decision" && (state === "open" || state === "overdue"),
+  )
+  const unanswered = unansweredFinding(reading)
+  if (!asked && !unanswered) return null
+  return (
+    <p>
+      <b>To decide now:</b>{" "}
+      {asked?.step ?? `no decision since the visit of ${dateWords(unanswered?.since ?? reading.today)}`}.{" "}
+      <Link to="/children/$childId/$part" params={{ childId, part: "choices" }}>
+        Open choices
+      </Link>
+    </p>
+  )
+}
