@@ -26,8 +26,8 @@ const withWeb = !process.argv.includes("--no-web") && existsSync(join(root, "src
 const LOCK = join(root, "dist/.build-lock")
 const NODE_STAMP = join(root, "dist/.built")
 const WEB_STAMP = join(root, "dist/.built-web")
-const NODE_SOURCES = ["evidence", "engine", "chart", "record", "interop", "report", "server", "cli"]
-const WEB_SOURCES = ["evidence", "engine", "chart", "server", "web"]
+const NODE_SOURCES = ["evidence", "engine", "chart", "words", "record", "interop", "report", "server", "cli"]
+const WEB_SOURCES = ["evidence", "engine", "chart", "words", "report", "server", "web"]
 const CONFIG = ["package.json", "tsconfig.base.json", "src/tsconfig.json", "src/engine/tsconfig.json"]
 
 refuseOldNode()

@@ -1,14 +1,10 @@
 import { completedMonths } from "../engine/calendar.js"
 import type { CalendarDate, SymptomKind } from "../engine/course.js"
+import { shortDayInWords } from "../engine/say.js"
 import { fixed as plain } from "../engine/words.js"
 
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
-
 /** @example dateWords("2026-11-05") // => "5 Nov 2026" */
-export function dateWords(date: CalendarDate): string {
-  const [year, month, day] = date.split("-")
-  return `${Number(day)} ${MONTHS[Number(month) - 1]} ${year}`
-}
+export const dateWords = (date: CalendarDate): string => shortDayInWords(date)
 
 /** Completed years and months. @example ageWords({ born: "2016-03-14", on: "2025-09-12" }) // => "9 y 5 m" */
 export function ageWords({ born, on }: { born: CalendarDate; on: CalendarDate }): string {

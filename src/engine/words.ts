@@ -1,13 +1,18 @@
-/** Figures as they are said wherever they are read. A minus is a hyphen here; a page sets a true minus sign. */
+import { withDecimalSign } from "./say.js"
+
+/**
+ * Figures as they are said wherever they are read, with the decimal sign of the reader's language. A minus is a hyphen
+ * here; a page sets a true minus sign.
+ */
 
 /** Fixed decimals, never "-0.00". */
 export function fixed(value: number, decimals = 2): string {
   const text = value.toFixed(decimals)
-  return Number(text) === 0 ? text.replace("-", "") : text
+  return withDecimalSign(Number(text) === 0 ? text.replace("-", "") : text)
 }
 
 /** Up to four digits that count, no trailing zeros: 0.272, 1.03, 12. */
-export const inDigits = (value: number): string => String(Number(value.toPrecision(4)))
+export const inDigits = (value: number): string => withDecimalSign(String(Number(value.toPrecision(4))))
 
 /**
  * A share as whole per cent. A share that only rounds to nothing or to everything is not said to be it.
@@ -31,7 +36,7 @@ export function percent(share: number): string {
 export function odds(likelihoodRatio: number): string {
   const ratio = likelihoodRatio >= 1 ? likelihoodRatio : 1 / likelihoodRatio
   if (!Number.isFinite(ratio) || ratio > 1000) return "over 1000 : 1"
-  return `${ratio >= 10 ? Math.round(ratio) : Number(ratio.toFixed(1))} : 1`
+  return `${withDecimalSign(String(ratio >= 10 ? Math.round(ratio) : Number(ratio.toFixed(1))))} : 1`
 }
 
 /** A centile without decimals, with one near the ends; the reference's own words where it gives no number: "below p3". */

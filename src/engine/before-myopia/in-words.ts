@@ -54,7 +54,7 @@ function placeInWords(place: EmmetropicPlace): string {
   const measured = `${fixed(place.mm)} mm on ${place.date}`
   if ("refused" in place) return `${measured}; ${place.refused}`
   const { emmetropicMm, differenceMm, betweenEyesSdMm } = place
-  const rounded = Number(fixed(Math.abs(differenceMm)))
+  const rounded = Math.round(100 * Math.abs(differenceMm)) / 100
   const side = differenceMm > 0 ? "longer" : "shorter"
   const difference = rounded === 0 ? "as long as" : `${fixed(rounded)} mm ${side} than`
   const spread =

@@ -49,9 +49,8 @@ export function costPer01Mm({
   }
   const refused = (why: string) => ({ kind: "refused" as const, why })
   // What is shown as 0.00 mm is nothing to divide by.
-  if (Number(fixed(mm)) <= 0)
-    return refused("no growth is expected to be withheld, so there is no cost per 0.1 mm.")
-  if (Number(fixed(low95)) <= 0) {
+  if (mm < 0.005) return refused("no growth is expected to be withheld, so there is no cost per 0.1 mm.")
+  if (low95 < 0.005) {
     return refused(
       `what is withheld may be nothing (${fixed(mm)} mm, 95 % between ${fixed(low95)} and ${fixed(high95)}), so a cost per 0.1 mm would say more than is known.`,
     )

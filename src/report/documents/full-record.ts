@@ -1,0 +1,6 @@
+import type { DocumentContent, DocumentRefused } from "../document.js"
+import type { DocumentInput } from "../document-input.js"
+
+export function fullRecord(_input: DocumentInput): DocumentContent | DocumentRefused {
+  return { kind: "refused", why: "this document is not made yet" }
+}

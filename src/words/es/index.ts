@@ -1,0 +1,61 @@
+import type { Catalogue } from "../../engine/say.js"
+import { beforeMyopia } from "./before-myopia.js"
+import { chart } from "./chart.js"
+import { child } from "./child.js"
+import { choices } from "./choices.js"
+import { consent } from "./consent.js"
+import { cost } from "./cost.js"
+import { documents } from "./documents.js"
+import { enter } from "./enter.js"
+import { estimate } from "./estimate.js"
+import { family } from "./family.js"
+import { messages } from "./messages.js"
+import { order } from "./order.js"
+import { pages } from "./pages.js"
+import { protocol } from "./protocol.js"
+import { reference } from "./reference.js"
+import { response } from "./response.js"
+import { safety } from "./safety.js"
+import { server } from "./server.js"
+import { settings } from "./settings.js"
+import { supply } from "./supply.js"
+import { today } from "./today.js"
+import { visit } from "./visit.js"
+import { webConsent } from "./web-consent.js"
+import { webCost } from "./web-cost.js"
+import { webOrder } from "./web-order.js"
+import { webSafety } from "./web-safety.js"
+import { webSupply } from "./web-supply.js"
+import { why } from "./why.js"
+
+/** Everything said in Spanish. */
+export const spanish: Catalogue = {
+  ...beforeMyopia,
+  ...chart,
+  ...child,
+  ...choices,
+  ...consent,
+  ...cost,
+  ...documents,
+  ...enter,
+  ...estimate,
+  ...family,
+  ...messages,
+  ...order,
+  ...pages,
+  ...protocol,
+  ...reference,
+  ...response,
+  ...safety,
+  ...server,
+  ...settings,
+  ...supply,
+  ...today,
+  ...visit,
+  ...webConsent,
+  ...webCost,
+  ...webOrder,
+  ...webSafety,
+  ...webSupply,
+  ...why,
+}

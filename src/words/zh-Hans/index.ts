@@ -1,0 +1,17 @@
+import type { Catalogue } from "../../engine/say.js"
+import { consent } from "./consent.js"
+import { documents } from "./documents.js"
+import { estimate } from "./estimate.js"
+import { family } from "./family.js"
+import { messages } from "./messages.js"
+import { order } from "./order.js"
+
+/** Everything said in Simplified Chinese: what families read. */
+export const simplifiedChinese: Catalogue = {
+  ...consent,
+  ...documents,
+  ...estimate,
+  ...family,
+  ...messages,
+  ...order,
+}
