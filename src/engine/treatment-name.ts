@@ -1,18 +1,19 @@
 import type { Treatment, TreatmentKind } from "./course.js"
-import { counted } from "./words.js"
+import { msg, say, withDecimalSign } from "./say.js"
 
-const NAMES: Readonly<Record<TreatmentKind, string>> = {
-  atropine: "atropine",
-  "defocus-spectacles": "defocus spectacles",
-  "lenslet-spectacles": "lenslet spectacles",
-  "dual-focus-lens": "dual-focus lenses",
-  "multifocal-lens": "multifocal lenses",
-  orthokeratology: "orthokeratology",
-  none: "no treatment",
-}
+const NAMES = {
+  atropine: msg("atropine"),
+  "defocus-spectacles": msg("defocus spectacles"),
+  "lenslet-spectacles": msg("lenslet spectacles"),
+  "dual-focus-lens": msg("dual-focus lenses"),
+  "multifocal-lens": msg("multifocal lenses"),
+  orthokeratology: msg("orthokeratology"),
+  none: msg("no treatment"),
+} as const satisfies Readonly<Record<TreatmentKind, string>>
 
 /**
- * A treatment as a person says it.
+ * A treatment as a person says it, in the language in force. No two treatments have one name in any language, so that
+ * a name also tells them apart; names of different languages are not compared.
  *
  * @example
  * treatmentName({ kind: "atropine", concentrationPercent: 0.05 }) // => "atropine 0.05 %"
@@ -21,18 +22,29 @@ export function treatmentName({
   kind,
   concentrationPercent,
 }: Pick<Treatment, "kind" | "concentrationPercent">): string {
-  return concentrationPercent === undefined ? NAMES[kind] : `${NAMES[kind]} ${concentrationPercent} %`
+  const name = say(NAMES[kind])
+  if (concentrationPercent === undefined) return name
+  return say("{name} {percent} %", { name, percent: withDecimalSign(String(concentrationPercent)) })
 }
 
+const IN_THE_PLURAL: readonly TreatmentKind[] = [
+  "defocus-spectacles",
+  "lenslet-spectacles",
+  "dual-focus-lens",
+  "multifocal-lens",
+]
+
 /**
- * Whether a treatment's name takes a verb in the plural: "lenslet spectacles slow", "atropine 0.05 % slows". Of several
- * given together the first is what the verb goes with.
+ * Whether a treatment's name in the language in force takes a verb in the plural: "lenslet spectacles slow", "atropine
+ * 0.05 % slows". Of several given together the first is what the verb goes with.
  *
  * @example
  * isPluralName("atropine 0.05 % with lenslet spectacles") // => false
  */
-export const isPluralName = (name: string): boolean =>
-  /(spectacles|lenses)$/.test((name.split(" with ")[0] ?? name).replace(/ in the (right|left) eye$/, ""))
+export function isPluralName(name: string): boolean {
+  const lower = name.toLowerCase()
+  return IN_THE_PLURAL.some((kind) => lower.startsWith(say(NAMES[kind])))
+}
 
 /**
  * A treatment with what is special about how it is given.
@@ -42,12 +54,18 @@ export const isPluralName = (name: string): boolean =>
  * // => "atropine 0.05 %, right eye, 3 nights a week"
  */
 export function prescriptionName(
-  treatment: Pick<Treatment, "kind" | "concentrationPercent" | "eye" | "nightsPerWeek">,
+  given: Pick<Treatment, "kind" | "concentrationPercent" | "eye" | "nightsPerWeek">,
 ): string {
-  const { eye, nightsPerWeek } = treatment
-  return [
-    treatmentName(treatment),
-    ...(eye === undefined ? [] : [`${eye} eye`]),
-    ...(nightsPerWeek === undefined ? [] : [`${counted(nightsPerWeek, "night")} a week`]),
-  ].join(", ")
+  const { eye, nightsPerWeek: nights } = given
+  const treatment = treatmentName(given)
+  if (nights === undefined) {
+    if (eye === undefined) return treatment
+    return say("{treatment}, {eye, select, right {right eye} other {left eye}}", { treatment, eye })
+  }
+  if (eye === undefined)
+    return say("{treatment}, {nights, plural, one {# night} other {# nights}} a week", { treatment, nights })
+  return say(
+    "{treatment}, {eye, select, right {right eye} other {left eye}}, {nights, plural, one {# night} other {# nights}} a week",
+    { treatment, eye, nights },
+  )
 }
