@@ -12,6 +12,7 @@ import type { Context } from "./context.js"
 import { guard, isApi } from "./guard.js"
 import { inTurn } from "./in-turn.js"
 import { documentApi } from "./open-api.js"
+import { speakTheReadersLanguage } from "./reading-language.js"
 import { answerFailure, Refusal } from "./refusal.js"
 import { contractValidator } from "./route.js"
 import { childrenRoutes } from "./routes/children.js"
@@ -69,6 +70,7 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
       return new Refusal(429, [{ path: "", value: null, allowed: "", message }], seconds)
     },
   })
+  speakTheReadersLanguage(app)
   guard(app, context)
   await documentApi(app)
   await app.register(async (routes) => {

@@ -1,3 +1,4 @@
+import { language } from "../engine/say.js"
 import type { Problem, ProblemAnswer } from "../server/contract/problem.js"
 
 /** A refusal of the server: every problem with its path, to be shown at its field. */
@@ -29,7 +30,10 @@ export async function ask<Answer>(
   const response = await fetched(url, {
     method,
     credentials: "same-origin",
-    headers: body === undefined ? {} : { "content-type": "application/json" },
+    headers: {
+      "accept-language": language(),
+      ...(body === undefined ? {} : { "content-type": "application/json" }),
+    },
     ...(body === undefined ? {} : { body: JSON.stringify(body) }),
   })
   if (response.status === 204) return undefined as Answer

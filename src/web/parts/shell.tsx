@@ -1,8 +1,10 @@
 import { Link, Outlet, useLocation } from "@tanstack/react-router"
 import { lazy, Suspense } from "react"
+import { LANGUAGE_NAMES } from "../../engine/say.js"
 import type { SessionAnswer } from "../../server/contract/session.js"
 import { failureInWords } from "../client.js"
 import { useLogOut, useSession } from "../queries.js"
+import { readIn, readingLanguage, STAFF_LANGUAGES } from "../reading-language.js"
 import { SETTINGS_PARTS } from "../settings/settings-parts.js"
 import { Cautions } from "./cautions.js"
 import { Disclosure } from "./disclosure.js"
@@ -58,6 +60,19 @@ function Pages({ session }: { readonly session: SessionAnswer }) {
           {() => (
             <>
               <p className="soft small">Logged in as {session.person.role}</p>
+              <p className="small">
+                {STAFF_LANGUAGES.filter((spoken) => spoken !== readingLanguage()).map((spoken) => (
+                  <button
+                    key={spoken}
+                    type="button"
+                    className="plain"
+                    lang={spoken}
+                    onClick={() => readIn(spoken)}
+                  >
+                    {LANGUAGE_NAMES[spoken]}
+                  </button>
+                ))}
+              </p>
               <button type="button" onClick={() => logOut.mutate()}>
                 Log out
               </button>
