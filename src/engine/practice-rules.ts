@@ -17,6 +17,26 @@ export interface PracticeRules {
   /** Duties of the evidence (such as CD-028) switched on or off by the practice; absent ones keep their default. */
   readonly examinationSwitches: Readonly<Record<string, boolean>>
   readonly contacts: Contacts
+  /** What stands at the head of every paper; the practice's name alone when there is none. */
+  readonly letterhead?: PracticeLetterhead | undefined
+  /** The practice's own order and words of a document, one for each document and language. */
+  readonly templates?: readonly DocumentTemplate[] | undefined
+}
+
+export interface PracticeLetterhead {
+  /** Address, telephone and what else stands there, each a line. */
+  readonly lines: readonly string[]
+  /** SHA-256 of the stored picture. */
+  readonly logo?: string | undefined
+}
+
+export interface DocumentTemplate {
+  /** Kind of the document, such as "letter". */
+  readonly document: string
+  /** BCP 47. */
+  readonly language: string
+  /** The text a person edits; empty for the order that ships. */
+  readonly text: string
 }
 
 export const COVERAGES = ["covered", "uncertain", "not-covered"] as const

@@ -13,7 +13,14 @@ import type {
   Treatment,
   Visit,
 } from "../engine/course.js"
-import type { ConsentWording, Contacts, FeeSchedule, Pharmacy } from "../engine/practice-rules.js"
+import type {
+  ConsentWording,
+  Contacts,
+  DocumentTemplate,
+  FeeSchedule,
+  Pharmacy,
+  PracticeLetterhead,
+} from "../engine/practice-rules.js"
 import type { Protocol } from "../engine/protocol/protocol.js"
 
 /** Who the child is, as the practice knows it. */
@@ -63,8 +70,19 @@ export type PracticePaper =
   | { readonly kind: "pharmacy"; readonly body: Pharmacy }
   | { readonly kind: "switches"; readonly body: Readonly<Record<string, boolean>> }
   | { readonly kind: "contacts"; readonly body: Contacts }
+  | { readonly kind: "letterhead"; readonly body: PracticeLetterhead }
+  | { readonly kind: "template"; readonly body: DocumentTemplate }
 
-export const PAPER_KINDS = ["protocol", "fees", "wording", "pharmacy", "switches", "contacts"] as const
+export const PAPER_KINDS = [
+  "protocol",
+  "fees",
+  "wording",
+  "pharmacy",
+  "switches",
+  "contacts",
+  "letterhead",
+  "template",
+] as const
 export type PaperKind = PracticePaper["kind"]
 
 interface Superseding {
@@ -125,6 +143,8 @@ export function dayOf(content: Content): CalendarDate | null {
     case "pharmacy":
     case "switches":
     case "contacts":
+    case "letterhead":
+    case "template":
       return null
   }
 }

@@ -1,4 +1,4 @@
-import type { PracticeRules } from "../engine/practice-rules.js"
+import type { PracticeLetterhead, PracticeRules } from "../engine/practice-rules.js"
 import { currentOf } from "./entries.js"
 import type { Entry, PaperKind, PracticePaper } from "./entry.js"
 
@@ -16,5 +16,13 @@ export function practiceRulesFrom(papers: readonly Entry[]): PracticeRules {
     pharmacies: of("pharmacy"),
     examinationSwitches: Object.assign({}, ...of("switches")),
     contacts: Object.assign({}, ...of("contacts")),
+    ...letterheadOf(of("letterhead")),
+    templates: of("template"),
   }
+}
+
+/** The latest, when there is any. */
+function letterheadOf(letterheads: readonly PracticeLetterhead[]): Pick<PracticeRules, "letterhead"> {
+  const letterhead = letterheads.at(-1)
+  return letterhead ? { letterhead } : {}
 }

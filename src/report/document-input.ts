@@ -3,7 +3,6 @@ import type { CalendarDate, Course, TreatmentChoice } from "../engine/course.js"
 import type { PracticeRules } from "../engine/practice-rules.js"
 import type { Language } from "../engine/say.js"
 import type { Letterhead } from "./document.js"
-import type { Template } from "./template/template.js"
 
 /** All that any document is made from. Whoever asks reads the record, the clock and the papers; this is only values. */
 export interface DocumentInput {
@@ -19,7 +18,7 @@ export interface DocumentInput {
   readonly language: Language
   readonly letterhead: Letterhead
   /** The practice's template of this document in this language; the order that ships when absent. */
-  readonly template?: Template | undefined
+  readonly template?: { readonly text: string } | undefined
   /** Who signs, orders or sends: as it is printed. */
   readonly author?: string | undefined
   /** Whom a letter goes to, line by line. */

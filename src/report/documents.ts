@@ -31,7 +31,6 @@ export function documentOf(kind: DocumentKind, input: DocumentInput): PaperDocum
     const content = CONTENT[kind](input)
     if ("kind" in content) return content
     const blocks = inOrder(content, template)
-    if ("kind" in blocks) return blocks
     return { kind, title: content.title, language, date, letterhead, blocks, foot: content.foot }
   })
 }

@@ -1,10 +1,10 @@
 import type { TreatmentChoice } from "../engine/course.js"
-import type { PracticeRules } from "../engine/practice-rules.js"
+import type { DocumentTemplate, PracticeRules } from "../engine/practice-rules.js"
 import type { Language } from "../engine/say.js"
-import type { DocumentKind, Letterhead } from "../report/document.js"
+import type { DocumentKind } from "../report/document.js"
 import type { DocumentInput } from "../report/document-input.js"
-import type { Template } from "../report/template/template.js"
 import type { Context } from "./context.js"
+import { letterheadOf } from "./letterhead.js"
 import { noSuch } from "./refusal.js"
 
 /** What is asked of a document beside whose it is. */
@@ -45,21 +45,16 @@ export async function documentInputOf(
     rules,
     today: clock.today(),
     language,
-    letterhead: letterheadOf(rules, name),
+    letterhead: await letterheadOf(rules.letterhead, record),
     template: document && templateOf(rules, { document, language }),
     ...asked,
   }
 }
 
-/** The practice's letterhead; its name alone until it sets one. */
-function letterheadOf(rules: PracticeRules & { readonly letterhead?: Letterhead }, name: string): Letterhead {
-  return rules.letterhead ?? { practice: name, lines: [] }
-}
-
 /** The practice's own order and words of a document in a language, where it has set them. */
 function templateOf(
-  rules: PracticeRules & { readonly templates?: readonly Template[] },
+  { templates = [] }: PracticeRules,
   { document, language }: { readonly document: DocumentKind; readonly language: Language },
-): Template | undefined {
-  return rules.templates?.find((template) => template.document === document && template.language === language)
+): DocumentTemplate | undefined {
+  return templates.findLast((template) => template.document === document && template.language === language)
 }

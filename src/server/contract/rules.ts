@@ -2,6 +2,8 @@ import { z } from "zod"
 import { TREATMENT_KINDS } from "../../engine/course.js"
 import { COVERAGES, type PracticeRules } from "../../engine/practice-rules.js"
 import { MEASURES, STAGES } from "../../engine/protocol/protocol.js"
+import { LANGUAGES } from "../../engine/say.js"
+import { DOCUMENT_KINDS } from "../../report/document.js"
 import { entryIdField, reasonField } from "./entry.js"
 
 /** What a practice sets for itself, field by field; the error text is what is allowed, to stand after "must be". */
@@ -119,11 +121,25 @@ const contacts = z.object({
     .nullish(),
 })
 
+const letterhead = z.object({
+  lines: z.array(text(120)).max(8, { error: "at most 8 lines" }),
+  logo: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/, { error: "the SHA-256 of a stored picture" })
+    .nullish(),
+})
+
+const template = z.object({
+  document: oneOf(DOCUMENT_KINDS),
+  language: oneOf(LANGUAGES),
+  text: z.string({ error: "text" }).max(20_000, { error: "at most 20000 characters" }),
+})
+
 /** The schema of each paper; a protocol is read by the engine's own `protocolProblems`. */
-export const paperSchemas = { fees, wording, pharmacy, switches, contacts } as const
+export const paperSchemas = { fees, wording, pharmacy, switches, contacts, letterhead, template } as const
 
 export const paperParams = z.object({
-  kind: z.enum(["protocol", "fees", "wording", "pharmacy", "switches", "contacts"]),
+  kind: z.enum(["protocol", "fees", "wording", "pharmacy", "switches", "contacts", "letterhead", "template"]),
 })
 export const paperBody = z.object({
   body: z.unknown().describe("The paper itself, by the shape of its kind"),

@@ -1,14 +1,22 @@
 import type { FastifyInstance } from "fastify"
 import { wordingProblems } from "../../engine/consent/wording-problems.js"
-import type { ConsentWording, FeeSchedule } from "../../engine/practice-rules.js"
+import type {
+  ConsentWording,
+  DocumentTemplate,
+  FeeSchedule,
+  PracticeLetterhead,
+} from "../../engine/practice-rules.js"
 import { protocolProblems } from "../../engine/protocol/protocol-problems.js"
+import { say } from "../../engine/say.js"
 import { pathText, problem } from "../../interop/course/problem.js"
 import type { Draft, Entry, PaperKind } from "../../record/index.js"
+import { type TemplateProblem, templateProblems } from "../../report/template/template-problems.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
 import type { Problem } from "../contract/problem.js"
 import { paperSchemas, type RulesAnswer } from "../contract/rules.js"
 import { feesPaperProblems } from "../fees-paper.js"
+import { checkedLetterhead } from "../letterhead.js"
 import { Refusal, refusalOfSave } from "../refusal.js"
 import { serveRoute } from "../route.js"
 import { authored } from "../save.js"
@@ -35,6 +43,11 @@ export function rulesRoutes(app: FastifyInstance, context: Context): void {
             .map((entry) => entry.body as ConsentWording)
           const problems = wordingProblems(paper as ConsentWording, { others })
           if (problems.length > 0) throw new Refusal(422, problems.map(inBody))
+        }
+        if (kind === "letterhead") await checkedLetterhead(paper as PracticeLetterhead, context)
+        if (kind === "template") {
+          const problems = templateProblems(paper as DocumentTemplate)
+          if (problems.length > 0) throw new Refusal(422, problems.map(inTemplate))
         }
         const drafted = {
           kind,
@@ -70,6 +83,14 @@ function checked(kind: PaperKind, sent: unknown): unknown {
 }
 
 const inBody = (fault: Problem): Problem => ({ ...fault, path: fault.path ? `body.${fault.path}` : "body" })
+
+/** The line is part of the message, so that a person finds it in the text; nothing of the text is repeated. */
+const inTemplate = ({ line, message }: TemplateProblem): Problem => ({
+  path: "body.text",
+  value: null,
+  allowed: "",
+  message: line === 0 ? message : say("line {line}: {message}", { line, message }),
+})
 
 function valueAt(sent: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
