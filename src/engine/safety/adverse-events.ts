@@ -1,6 +1,8 @@
 import type { CalendarDate, Course, SafetyConcern } from "../course.js"
 import { isInUse, realTreatments } from "../protocol/treatment-course.js"
+import { msg, say } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
+import { inRow } from "./in-row.js"
 
 /** An unwanted effect as it is reported: what, when, under which treatment and from which bottle. */
 export interface AdverseEvent {
@@ -79,7 +81,7 @@ function givenOn(course: Course, on: CalendarDate): Given {
     .toSorted((a, b) => ((a.opened ?? "") < (b.opened ?? "") ? -1 : 1))
     .at(-1)
   return {
-    treatment: inUse.length === 0 ? null : inUse.map(treatmentName).join(", "),
+    treatment: inUse.length === 0 ? null : inRow(inUse.map(treatmentName)),
     treatmentSince: inUse[0]?.from ?? null,
     concentrationPercent: drops?.concentrationPercent ?? null,
     lot: bottle?.lot ?? null,
@@ -97,27 +99,27 @@ export function adverseEventTable(events: readonly AdverseEvent[]): {
   const isNamed = events.some(({ name }) => name !== undefined)
   const columns = COLUMNS.filter(([field]) => field !== "name" || isNamed)
   return {
-    header: columns.map(([, title]) => title),
+    header: columns.map(([, title]) => say(title)),
     rows: events.map((event) => columns.map(([field]) => String(event[field] ?? ""))),
   }
 }
 
 const COLUMNS: readonly (readonly [field: keyof AdverseEvent, title: string])[] = [
-  ["child", "child number"],
-  ["name", "name"],
-  ["opened", "opened"],
-  ["closed", "closed"],
-  ["kind", "kind"],
-  ["what", "what"],
-  ["seriousness", "seriousness"],
-  ["relatedness", "relatedness"],
-  ["outcome", "outcome"],
-  ["owner", "looked after by"],
-  ["treatment", "treatment that day"],
-  ["treatmentSince", "treatment since"],
-  ["concentrationPercent", "strength, % w/v"],
-  ["lot", "lot in use"],
-  ["pharmacy", "pharmacy"],
-  ["bottleOpened", "bottle opened"],
-  ["bottleBeyondUse", "bottle beyond use after"],
+  ["child", msg("child number")],
+  ["name", msg("name|column")],
+  ["opened", msg("opened|column")],
+  ["closed", msg("closed|column")],
+  ["kind", msg("kind|column")],
+  ["what", msg("what|column")],
+  ["seriousness", msg("seriousness|column")],
+  ["relatedness", msg("relatedness|column")],
+  ["outcome", msg("outcome|column")],
+  ["owner", msg("looked after by")],
+  ["treatment", msg("treatment that day")],
+  ["treatmentSince", msg("treatment since")],
+  ["concentrationPercent", msg("strength, % w/v")],
+  ["lot", msg("lot in use")],
+  ["pharmacy", msg("pharmacy|column")],
+  ["bottleOpened", msg("bottle opened")],
+  ["bottleBeyondUse", msg("bottle beyond use after")],
 ]

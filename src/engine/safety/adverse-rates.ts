@@ -1,12 +1,16 @@
+import { msg, say } from "../say.js"
+import { inDigits } from "../words.js"
+import { inRow } from "./in-row.js"
+import { obtainedInWords } from "./obtained.js"
 import type { EventRow, PhysiologyRow, SafetyEvidence } from "./safety-evidence.js"
 
 const FIELD_WORDS: Readonly<Record<string, string>> = {
-  photophobia: "light sensitivity",
-  blurred_near: "blurred near vision",
-  blurred_vision: "blurred vision",
-  allergic_conjunctivitis: "allergic conjunctivitis",
-  eye_irritation: "irritation of the eye",
-  headache: "headache",
+  photophobia: msg("light sensitivity"),
+  blurred_near: msg("blurred near vision"),
+  blurred_vision: msg("blurred vision"),
+  allergic_conjunctivitis: msg("allergic conjunctivitis"),
+  eye_irritation: msg("irritation of the eye"),
+  headache: msg("headache"),
 }
 
 /**
@@ -27,49 +31,70 @@ export function rateSentences({
 }): readonly string[] {
   if (field === "pupil") return changeSentences(adverseEffects.physiology, PUPIL)
   if (field === "accommodation") return changeSentences(adverseEffects.physiology, AMPLITUDE)
-  const name = FIELD_WORDS[field] ?? field
+  const known = FIELD_WORDS[field]
+  const name = known === undefined ? field : say(known)
   const rows = adverseEffects.events_percent.filter((row) => typeof row[field] === "number" && row.arm)
   const sentences = [...new Set(rows.map(({ trial }) => trial))].flatMap((trial) => {
     const arms = rows.filter((row) => row.trial === trial)
     const isOfUse = arms.length > 1 || arms.some((row) => percentOf(row) === percent)
     if (!isOfUse) return []
-    const rates = arms.map((row) => `${row[field]} % on ${armInWords(row)}`).join(", ")
-    return [`${trial}${monthsOf(arms[0])}: ${name} in ${rates}${sourceOf(arms[0])}.`]
+    const rates = inRow(
+      arms.map((row) =>
+        say("{rate} % on {arm}", { rate: inDigits(Number(row[field])), arm: armInWords(row) }),
+      ),
+    )
+    const values = { trial: trialInWords(trial, arms[0]), name, rates }
+    const { source, how_obtained } = arms[0] ?? {}
+    return [
+      source === undefined
+        ? say("{trial}: {name} in {rates}.", values)
+        : say("{trial}: {name} in {rates} ({source}, {obtained}).", {
+            ...values,
+            source,
+            obtained: obtainedInWords(how_obtained ?? ""),
+          }),
+    ]
   })
-  return sentences.length > 1 ? [...sentences, WITHIN_ONE] : sentences
+  return sentences.length > 1
+    ? [...sentences, say("The trials asked in different ways: rates compare only within one trial.")]
+    : sentences
 }
 
-const WITHIN_ONE = "The trials asked in different ways: rates compare only within one trial."
-
 interface Change {
-  readonly name: string
   readonly of: (row: PhysiologyRow) => number | undefined
-  readonly unit: string
+  /** One arm's mean. */
+  readonly mean: string
+  /** The whole sentence. */
+  readonly sentence: string
 }
 
 const PUPIL: Change = {
-  name: "the photopic pupil widened by",
   of: (row) => row.photopic_pupil_increase_mm,
-  unit: "mm",
+  mean: msg("{mean} mm on {arm}"),
+  sentence: msg("{trial}: the photopic pupil widened by {means} on average ({source}, abstract)."),
 }
 const AMPLITUDE: Change = {
-  name: "accommodation fell by",
   of: (row) => row.accommodation_loss_D,
-  unit: "D",
+  mean: msg("{mean} D on {arm}"),
+  sentence: msg("{trial}: accommodation fell by {means} on average ({source}, abstract)."),
 }
 
 /** Mean changes by strength within a trial; a trial of which one arm alone was read compares nothing. */
-function changeSentences(rows: readonly PhysiologyRow[], { name, of, unit }: Change): readonly string[] {
+function changeSentences(rows: readonly PhysiologyRow[], { of, mean, sentence }: Change): readonly string[] {
   const read = rows.filter((row) => of(row) !== undefined && row.concentration_percent !== undefined)
   return [...new Set(read.flatMap(({ trial }) => trial ?? []))].map((trial) => {
     const arms = read.filter((row) => row.trial === trial)
-    const means = arms
-      .map(
-        (row) =>
-          `${of(row)} ${unit} on ${row.concentration_percent === 0 ? "placebo" : `${row.concentration_percent} %`}`,
-      )
-      .join(", ")
-    return `${trial}${monthsOf(arms[0])}: ${name} ${means} on average (${arms[0]?.source}, abstract).`
+    const means = arms.map((row) =>
+      say(mean, {
+        mean: inDigits(of(row) ?? 0),
+        arm: row.concentration_percent === 0 ? say("placebo") : strength(row.concentration_percent ?? 0),
+      }),
+    )
+    return say(sentence, {
+      trial: trialInWords(trial, arms[0]),
+      means: inRow(means),
+      source: arms[0]?.source ?? "",
+    })
   })
 }
 
@@ -78,14 +103,27 @@ const percentOf = ({ arm = "" }: EventRow): number | undefined => {
   return written === undefined ? undefined : Number(written)
 }
 
-const armInWords = ({ arm = "" }: EventRow): string => arm.replace("atropine ", "").replace("%", " %")
+const strength = (percent: number): string => say("{percent} %", { percent: inDigits(percent) })
 
-function monthsOf(row: { readonly months?: number | string } | undefined): string {
-  if (row?.months === undefined) return ""
-  return typeof row.months === "number"
-    ? `, ${row.months} months`
-    : `, ${row.months.replace(/^(\d+) \(/, "$1 months (")}`
+/** An arm as its row names it: "placebo", "atropine 0.01%", "tapering 0.01%". */
+function armInWords(row: EventRow): string {
+  const { arm = "" } = row
+  const percent = percentOf(row)
+  if (arm === "placebo") return say("placebo")
+  if (arm === "vehicle") return say("vehicle|of a trial")
+  if (percent === undefined) return arm
+  if (arm === `tapering ${percent}%`) return say("tapering {percent} %", { percent: inDigits(percent) })
+  return arm === `atropine ${percent}%` ? strength(percent) : arm.replace("atropine ", "").replace("%", " %")
 }
 
-const sourceOf = (row: EventRow | undefined): string =>
-  row?.source === undefined ? "" : ` (${row.source}, ${row.how_obtained})`
+/** A trial with the time its figures are of: "CHAMP, 36 months"; some rows say "48 (dosing)" or "year 3". */
+function trialInWords(trial: string, row: { readonly months?: number | string } | undefined): string {
+  const months = row?.months
+  if (months === undefined) return trial
+  if (typeof months === "number")
+    return say("{trial}, {months, plural, one {# month} other {# months}}", { trial, months })
+  const dosing = /^(\d+) \(dosing\)$/.exec(months)?.[1]
+  if (dosing !== undefined) return say("{trial}, {months} months (dosing)", { trial, months: dosing })
+  const year = /^year (\d+)$/.exec(months)?.[1]
+  return year === undefined ? `${trial}, ${months}` : say("{trial}, year {year}", { trial, year })
+}

@@ -1,4 +1,5 @@
 import type { CalendarDate, Course } from "../course.js"
+import { msg } from "../say.js"
 
 /** What the source says of a yes: not given, a specialist decides, or given with caution. */
 export type CautionWeight = "contraindicated" | "specialist" | "caution"
@@ -23,25 +24,26 @@ export interface StartCaution {
   readonly note: string | null
 }
 
+/** A caution as it stands in a table: its texts are said where it is asked for. */
 export type CautionRule = Pick<StartCaution, "id" | "name" | "weight" | "says" | "duty" | "grade">
 
-export const UK_TEXT = "verified: product text of 1 % drops, excerpt"
+export const UK_TEXT = msg("verified: product text of 1 % drops, excerpt")
 
 /** Answered with yes, drops are not given. */
 export const CONTRAINDICATED: readonly CautionRule[] = [
   {
     id: "narrow-angle",
-    name: "narrow angle or shallow chamber",
+    name: msg("narrow angle or shallow chamber"),
     weight: "contraindicated",
-    says: "atropine is not given with a narrow angle or closed-angle glaucoma",
+    says: msg("atropine is not given with a narrow angle or closed-angle glaucoma"),
     duty: "CD-058",
     grade: UK_TEXT,
   },
   {
     id: "allergy-drops",
-    name: "allergy to drops",
+    name: msg("allergy to drops"),
     weight: "contraindicated",
-    says: "atropine is not given with an allergy to any ingredient of the bottle, preservative included",
+    says: msg("atropine is not given with an allergy to any ingredient of the bottle, preservative included"),
     duty: "CD-058",
     grade: UK_TEXT,
   },
@@ -49,11 +51,11 @@ export const CONTRAINDICATED: readonly CautionRule[] = [
 
 export const INFANT: CautionRule = {
   id: "under-3-months",
-  name: "under 3 months of age",
+  name: msg("under 3 months of age"),
   weight: "contraindicated",
-  says: "atropine is not used under 3 months of age",
+  says: msg("atropine is not used under 3 months of age"),
   duty: "CD-064",
-  grade: "verified: product text of 1 % drops, secondary",
+  grade: msg("verified: product text of 1 % drops, secondary"),
 }
 
 export const INFANT_UNTIL_YEARS = 0.25

@@ -1,11 +1,9 @@
-import type { EyeExamination, Visit } from "../course.js"
-import { capitalised } from "../words.js"
+import type { EyeExamination, SymptomKind, Visit } from "../course.js"
+import { msg, say } from "../say.js"
+import { capitalised, fixed, inDigits } from "../words.js"
 import type { ComfortLimits } from "./comfort-limits.js"
 import { type Compared, compared, SLACK } from "./compared.js"
 import type { RaisedConcern } from "./raised-concern.js"
-
-const SMALL_STUDY = "one small study, n = 12, known from a news summary only"
-const BETWEEN_EYES = "its 3 mm is a difference between the eyes after drops in one eye"
 
 interface Looked {
   readonly visit: Visit
@@ -23,21 +21,31 @@ export function comfortConcerns({ visit, before, limits }: Looked): readonly Rai
   ]
 }
 
+const SYMPTOMS: Readonly<Record<SymptomKind, string>> = {
+  "light-sensitivity": msg("light sensitivity"),
+  "near-blur": msg("near blur"),
+  stinging: msg("stinging"),
+  redness: msg("redness"),
+  itching: msg("itching"),
+  headache: msg("headache"),
+  other: msg("other|symptom"),
+}
+
 /** Symptoms of any child from the grade that counts, beside what was there before the drops. */
 export function symptomConcerns({ visit, before, limits }: Looked): readonly RaisedConcern[] {
   const asked = before.findLast(({ symptoms, date }) => symptoms !== undefined && date < visit.date)
   return (visit.symptoms ?? [])
     .filter(({ grade }) => grade >= limits.symptomGrade)
     .map(({ kind, grade }) => {
-      const earlier = asked?.symptoms?.find((symptom) => symptom.kind === kind)?.grade ?? 0
-      const baseline = asked ? `; before the drops, on ${asked.date}, grade ${earlier}` : ""
-      return {
-        kind: "symptom",
-        recordKind: kind,
-        why: `${capitalised(kind.replaceAll("-", " "))} grade ${grade} of 3 on ${visit.date}${baseline}.`,
-        on: visit.date,
-        duty: "CD-075",
-      }
+      const values = { symptom: capitalised(say(SYMPTOMS[kind])), grade, date: visit.date }
+      const why = asked
+        ? say("{symptom} grade {grade} of 3 on {date}; before the drops, on {day}, grade {earlier}.", {
+            ...values,
+            day: asked.date,
+            earlier: asked.symptoms?.find((symptom) => symptom.kind === kind)?.grade ?? 0,
+          })
+        : say("{symptom} grade {grade} of 3 on {date}.", values)
+      return { kind: "symptom", recordKind: kind, why, on: visit.date, duty: "CD-075" }
     })
 }
 
@@ -45,10 +53,19 @@ function pupilConcern({ eye, now, on, before }: Compared<number>, limits: Comfor
   if (!before) return []
   const widerMm = now - before.value
   if (widerMm < limits.pupilWideningMm - SLACK) return []
-  const why =
-    `${capitalised(eye)} photopic pupil ${now.toFixed(1)} mm on ${on}, ${widerMm.toFixed(1)} mm wider than ` +
-    `${before.value.toFixed(1)} mm on ${before.on} before the drops. The limit of comfort taken is ${limits.pupilWideningMm} mm ` +
-    `(${SMALL_STUDY}; ${BETWEEN_EYES}); two measurements of one pupil may differ by ${limits.pupilRetestMm} mm.`
+  const why = say(
+    "{eye, select, right {Right photopic pupil} other {Left photopic pupil}} {now} mm on {on}, {wider} mm wider than {before} mm on {day} before the drops. The limit of comfort taken is {limit} mm (one small study, n = 12, known from a news summary only; its 3 mm is a difference between the eyes after drops in one eye); two measurements of one pupil may differ by {retest} mm.",
+    {
+      eye,
+      now: fixed(now, 1),
+      on,
+      wider: fixed(widerMm, 1),
+      before: fixed(before.value, 1),
+      day: before.on,
+      limit: inDigits(limits.pupilWideningMm),
+      retest: inDigits(limits.pupilRetestMm),
+    },
+  )
   return [{ kind: "pupil", recordKind: "pupil", why, on, duty: "CD-077" }]
 }
 
@@ -59,24 +76,45 @@ function accommodationConcern(
   if (now.dioptres >= limits.residualAmplitudeD) return []
   const isComparable = before && now.method !== undefined && now.method === before.value.method
   const history = !before
-    ? "It was not measured before the drops."
+    ? say("It was not measured before the drops.")
     : isComparable
-      ? `It was ${before.value.dioptres.toFixed(1)} D on ${before.on} before the drops, by the same method.`
-      : `The one on ${before.on} before the drops is not compared: the method is another or not stated.`
-  const why =
-    `${capitalised(eye)} amplitude of accommodation ${now.dioptres.toFixed(1)} D on ${on}` +
-    `${now.method ? ` by ${now.method}` : ", method not stated"}, below the ${limits.residualAmplitudeD} D taken as the ` +
-    `limit of comfort (${SMALL_STUDY}). ${history}`
-  return [{ kind: "accommodation", recordKind: "accommodation", why, on, duty: "CD-077" }]
+      ? say("It was {before} D on {day} before the drops, by the same method.", {
+          before: fixed(before.value.dioptres, 1),
+          day: before.on,
+        })
+      : say("The one on {day} before the drops is not compared: the method is another or not stated.", {
+          day: before.on,
+        })
+  const low = say(
+    "{eye, select, right {Right amplitude of accommodation} other {Left amplitude of accommodation}} {now} D on {on}{method, select, push-up { by push-up} retinoscopy { by retinoscopy} other {, method not stated}}, below the {limit} D taken as the limit of comfort (one small study, n = 12, known from a news summary only).",
+    {
+      eye,
+      now: fixed(now.dioptres, 1),
+      on,
+      method: now.method ?? "none",
+      limit: inDigits(limits.residualAmplitudeD),
+    },
+  )
+  return [
+    { kind: "accommodation", recordKind: "accommodation", why: `${low} ${history}`, on, duty: "CD-077" },
+  ]
 }
 
 function nearAcuityConcern({ eye, now, on, before }: Compared<number>, limits: ComfortLimits) {
   if (!before) return []
   const worse = now - before.value
   if (worse < limits.nearLossLogMAR - SLACK) return []
-  const why =
-    `${capitalised(eye)} near acuity ${now.toFixed(2)} logMAR on ${on}, ${worse.toFixed(2)} worse than ` +
-    `${before.value.toFixed(2)} on ${before.on} before the drops. A loss of ${limits.nearLossLogMAR} or more is looked into ` +
-    `(common practice, no source).`
+  const why = say(
+    "{eye, select, right {Right near acuity} other {Left near acuity}} {now} logMAR on {on}, {worse} worse than {before} on {day} before the drops. A loss of {limit} or more is looked into (common practice, no source).",
+    {
+      eye,
+      now: fixed(now),
+      on,
+      worse: fixed(worse),
+      before: fixed(before.value),
+      day: before.on,
+      limit: inDigits(limits.nearLossLogMAR),
+    },
+  )
   return [{ kind: "near-acuity", recordKind: "near-acuity", why, on, duty: "CD-077" }]
 }

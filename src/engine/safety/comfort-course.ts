@@ -2,6 +2,7 @@ import { type CalendarDate, type Course, EYES, type Eye, type EyeExamination } f
 import { seenHere } from "../protocol/measured.js"
 import type { Protocol } from "../protocol/protocol.js"
 import { standardProtocol } from "../protocol/standard.js"
+import { msg, say } from "../say.js"
 import { visitsBeforeDrops } from "./compared.js"
 import { dropsOf } from "./raised.js"
 
@@ -48,14 +49,14 @@ const MEASURES: readonly (Omit<ComfortLine, "points"> & {
 })[] = [
   {
     measure: "photopic-pupil",
-    title: "Pupil in daylight",
+    title: msg("Pupil in daylight"),
     unit: "mm",
     digits: 1,
     of: ({ pupil }) => plain(pupil?.photopic),
   },
   {
     measure: "accommodation",
-    title: "Accommodation",
+    title: msg("Accommodation"),
     unit: "D",
     digits: 1,
     of: ({ accommodation }) =>
@@ -63,21 +64,21 @@ const MEASURES: readonly (Omit<ComfortLine, "points"> & {
   },
   {
     measure: "near-acuity",
-    title: "Near acuity",
+    title: msg("Near acuity"),
     unit: "logMAR",
     digits: 2,
     of: ({ acuity }) => plain(acuity?.nearLogMAR),
   },
   {
     measure: "distance-acuity",
-    title: "Distance acuity",
+    title: msg("Distance acuity"),
     unit: "logMAR",
     digits: 2,
     of: ({ acuity }) => plain(acuity?.distanceLogMAR),
   },
   {
     measure: "intraocular-pressure",
-    title: "Pressure in the eye",
+    title: msg("Pressure in the eye"),
     unit: "mmHg",
     digits: 0,
     of: ({ intraocularPressure }) => plain(intraocularPressure?.mmHg),
@@ -130,7 +131,7 @@ export function comfortCourse({
         ]
       })
     })
-    return { ...line, points }
+    return { ...line, title: say(line.title), points }
   })
   return { begun, lines: lines.filter(({ points }) => points.length > 0) }
 }

@@ -1,4 +1,5 @@
 import type { TreatmentEffect } from "../../evidence/types.js"
+import { msg, say } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
 import { percent as inPercent } from "../words.js"
 import type { SafetyEvidence } from "./safety-evidence.js"
@@ -34,10 +35,12 @@ export function lowerStrength({
   if (lower.length === 0) return null
   const now = strengths.filter(({ concentrationPercent }) => concentrationPercent === percent)
   return {
-    what: "A lower strength can be considered",
+    what: say("A lower strength can be considered"),
     words: [
       sharesInWords([...now, ...lower.slice(0, NAMED)]),
-      "The product text of 1 % drops asks for the lowest dose that achieves the aim in a child (CD-062).",
+      say(
+        "The product text of 1 % drops asks for the lowest dose that achieves the aim in a child (CD-062).",
+      ),
     ],
     duty: "CD-085",
   }
@@ -48,21 +51,40 @@ export function withoutDrops({ effects }: Effects): readonly Named[] {
   const optical = effects.filter(({ kind }) => kind !== "atropine" && kind !== "atropine+orthokeratology")
   if (optical.length === 0) return []
   return [
-    { what: "A treatment without drops can be considered", words: [sharesInWords(optical)], duty: "CD-040" },
+    {
+      what: say("A treatment without drops can be considered"),
+      words: [sharesInWords(optical)],
+      duty: "CD-040",
+    },
   ]
 }
 
 const sharesInWords = (effects: readonly TreatmentEffect[]): string =>
-  `Expected share of growth withheld: ${effects.map(shareInWords).join("; ")}.`
+  say("Expected share of growth withheld: {shares}.", { shares: effects.map(shareInWords).join("; ") })
+
+/** How sure the evidence is of an effect, as its table says it. */
+const CONFIDENCE: Readonly<Record<string, string>> = {
+  conflicting: msg("conflicting|evidence"),
+  weak: msg("weak|evidence"),
+  "one trial": msg("one trial|evidence"),
+  good: msg("good|evidence"),
+  moderate: msg("moderate|evidence"),
+  "moderate, mostly East Asian": msg("moderate, mostly East Asian|evidence"),
+  "moderate; not for routine use": msg("moderate; not for routine use|evidence"),
+}
 
 function shareInWords(effect: TreatmentEffect): string {
   const { kind, concentrationPercent, withheldFraction, withheldFractionSd, mayBeNil, confidence } = effect
   if (kind === "atropine+orthokeratology") throw new RangeError("a combination is not one treatment")
   const name = treatmentName({ kind, concentrationPercent: concentrationPercent ?? undefined })
-  const said = [
-    `SD ${inPercent(withheldFractionSd)}`,
-    ...(mayBeNil ? ["may be nil"] : []),
-    `evidence ${confidence}`,
-  ]
-  return `${name}: ${inPercent(withheldFraction)} (${said.join(", ")})`
+  const known = CONFIDENCE[confidence]
+  const values = {
+    name,
+    share: inPercent(withheldFraction),
+    sd: inPercent(withheldFractionSd),
+    confidence: known === undefined ? confidence : say(known),
+  }
+  return mayBeNil
+    ? say("{name}: {share} (SD {sd}, may be nil, evidence {confidence})", values)
+    : say("{name}: {share} (SD {sd}, evidence {confidence})", values)
 }

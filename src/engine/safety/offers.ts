@@ -1,7 +1,10 @@
 import type { CalendarDate, Course } from "../course.js"
 import { isInUse, realTreatments } from "../protocol/treatment-course.js"
+import { say } from "../say.js"
+import { inDigits } from "../words.js"
 import { rateSentences } from "./adverse-rates.js"
 import { lowerStrength, withoutDrops } from "./lower-strength.js"
+import { obtainedInWords } from "./obtained.js"
 import type { SafetyEvidence } from "./safety-evidence.js"
 
 /** What can be considered for a concern, with the figures and the source behind it. Never a command. */
@@ -42,10 +45,12 @@ export function offersFor(input: OffersInput): readonly Offer[] {
 const OFFERS: Readonly<Record<string, (input: OffersInput) => readonly Draft[]>> = {
   "red-flag": () => [
     {
-      what: "Care on the same day",
+      what: say("Care on the same day"),
       words: [
-        "A detachment, pigment in the front vitreous, bleeding, or a break with symptoms is an emergency.",
-        "An examination that is not complete is followed by a referral to someone who can complete it.",
+        say(
+          "A detachment, pigment in the front vitreous, bleeding, or a break with symptoms is an emergency.",
+        ),
+        say("An examination that is not complete is followed by a referral to someone who can complete it."),
       ],
       duty: "CD-112",
     },
@@ -61,18 +66,20 @@ const OFFERS: Readonly<Record<string, (input: OffersInput) => readonly Draft[]>>
   headache: (input) => weaker(input, ["headache"]),
   "systemic-effects": () => [
     {
-      what: "To stop the drops and to assess can be considered",
-      words: ["The rule behind it: any effect outside the eye, stop and assess."],
+      what: say("To stop the drops and to assess can be considered"),
+      words: [say("The rule behind it: any effect outside the eye, stop and assess.")],
       duty: "CD-076",
     },
   ],
-  "distance-acuity": () => [stopAndAssess("a loss of corrected acuity"), refer("CD-119")],
-  "intraocular-pressure": () => [stopAndAssess("raised pressure"), refer("CD-118")],
+  "distance-acuity": () => [stopAndAssess(say("a loss of corrected acuity")), refer("CD-119")],
+  "intraocular-pressure": () => [stopAndAssess(say("raised pressure")), refer("CD-118")],
   contraindication: () => [
     {
-      what: "To stop the drops for safety can be considered",
+      what: say("To stop the drops for safety can be considered"),
       words: [
-        "The product text of 1 % drops names it a contraindication; stopping at once is common practice, no source.",
+        say(
+          "The product text of 1 % drops names it a contraindication; stopping at once is common practice, no source.",
+        ),
       ],
       duty: "CD-093",
     },
@@ -84,11 +91,21 @@ function light({ evidence }: OffersInput): Draft {
     ({ improved_with_photochromic }) => improved_with_photochromic !== undefined,
   )
   return {
-    what: "Tinted or photochromic lenses, a hat and sunglasses can be considered",
+    what: say("Tinted or photochromic lenses, a hat and sunglasses can be considered"),
     words: study
       ? [
-          `Of ${study.n} children on 0.05 or 0.1 %, ${study.photophobia} % had light sensitivity; with photochromic spectacles ` +
-            `symptoms were better in ${study.improved_with_photochromic} % after 2 months. No control group (${study.source}, ${study.how_obtained}).`,
+          say(
+            "Of {children} children on {low} or {high} %, {share} % had light sensitivity; with photochromic spectacles symptoms were better in {better} % after 2 months. No control group ({source}, {obtained}).",
+            {
+              children: inDigits(study.n ?? 0),
+              low: inDigits(0.05),
+              high: inDigits(0.1),
+              share: inDigits(study.photophobia ?? 0),
+              better: inDigits(study.improved_with_photochromic ?? 0),
+              source: study.source ?? "",
+              obtained: obtainedInWords(study.how_obtained ?? ""),
+            },
+          ),
         ]
       : [],
     duty: "CD-085",
@@ -96,32 +113,33 @@ function light({ evidence }: OffersInput): Draft {
 }
 
 const near = (_: OffersInput): Draft => ({
-  what: "An addition for reading can be considered",
-  words: ["Expert opinion; no figure was read."],
+  what: say("An addition for reading can be considered"),
+  words: [say("Expert opinion; no figure was read.")],
   duty: "CD-085",
 })
 
 function allergy(input: OffersInput): Draft {
+  const stop = stopAndAssess(say("allergy of the lid or the eye"))
   return {
-    ...stopAndAssess("allergy of the lid or the eye"),
-    words: [
-      ...stopAndAssess("allergy of the lid or the eye").words,
-      ...rateSentences({ field: "allergic_conjunctivitis", evidence: input.evidence }),
-    ],
+    ...stop,
+    words: [...stop.words, ...rateSentences({ field: "allergic_conjunctivitis", evidence: input.evidence })],
   }
 }
 
 const stopAndAssess = (reaction: string): Draft => ({
-  what: "To stop the drops and to assess can be considered",
+  what: say("To stop the drops and to assess can be considered"),
   words: [
-    `The duty names ${reaction}. Of its source the list of reactions to 1 % drops was read; to stop is common practice, no source.`,
+    say(
+      "The duty names {reaction}. Of its source the list of reactions to 1 % drops was read; to stop is common practice, no source.",
+      { reaction },
+    ),
   ],
   duty: "CD-086",
 })
 
 const refer = (duty: string): Draft => ({
-  what: "A referral can be considered",
-  words: ["The principle was read; the figure is the entry limit of a trial."],
+  what: say("A referral can be considered"),
+  words: [say("The principle was read; the figure is the entry limit of a trial.")],
   duty,
 })
 
@@ -140,12 +158,14 @@ function weaker({ course, today, evidence }: OffersInput, fields: readonly strin
 /** "CD-085, verified: abstract + expert opinion + secondary" */
 export function gradeOf(duty: string, evidence: Pick<SafetyEvidence, "duties">): string {
   const row = evidence.duties.duties.find(({ id }) => id === duty)
-  if (!row) return `${duty}: no source was read`
-  const status = row.evidence_status === "verified" ? "verified" : "read in part"
+  if (!row) return say("{duty}: no source was read", { duty })
   // What was only remembered of a row is common practice to a reader.
   const obtained = row.how_obtained.replace(
     /actions? from memory|from memory/g,
     "common practice for the rest",
   )
-  return `${duty}, ${status}: ${obtained}`
+  const values = { duty, obtained: obtainedInWords(obtained) }
+  return row.evidence_status === "verified"
+    ? say("{duty}, verified: {obtained}", values)
+    : say("{duty}, read in part: {obtained}", values)
 }

@@ -1,5 +1,7 @@
 import type { CalendarDate, Course, Visit } from "../course.js"
+import { msg, say } from "../say.js"
 import { capitalised } from "../words.js"
+import { inRow } from "./in-row.js"
 import { type RaisedConcern, RED_FLAG } from "./raised-concern.js"
 
 /**
@@ -8,11 +10,11 @@ import { type RaisedConcern, RED_FLAG } from "./raised-concern.js"
  * practice (evidence: CD-112 to CD-114 and CD-120).
  */
 export const RED_FLAG_QUESTIONS = {
-  "sudden-vision-loss": "sudden loss of vision",
-  curtain: "a curtain over the sight",
-  flashes: "flashes",
-  floaters: "floaters",
-  "eye-pain": "pain in the eye",
+  "sudden-vision-loss": msg("sudden loss of vision"),
+  curtain: msg("a curtain over the sight"),
+  flashes: msg("flashes"),
+  floaters: msg("floaters"),
+  "eye-pain": msg("pain in the eye"),
 } as const
 
 type RedFlagQuestion = keyof typeof RED_FLAG_QUESTIONS
@@ -42,11 +44,17 @@ function redFlagOf(visit: Visit): readonly RaisedConcern[] {
   const notes = told.flatMap(
     (question) => visit.answers?.find((given) => given.question === question)?.note ?? [],
   )
-  const said = capitalised(told.map((question) => RED_FLAG_QUESTIONS[question]).join(", "))
-  const words = notes.length === 0 ? "" : ` Noted: ${notes.join("; ")}.`
+  const signs = capitalised(inRow(told.map((question) => say(RED_FLAG_QUESTIONS[question]))))
   const why =
-    `${said}: told on ${visit.date}.${words} Same-day care: the front vitreous and the dilated retina are looked at, or the ` +
-    `child goes to someone who can. Nobody reassures without an examination.`
+    notes.length === 0
+      ? say(
+          "{signs}: told on {date}. Same-day care: the front vitreous and the dilated retina are looked at, or the child goes to someone who can. Nobody reassures without an examination.",
+          { signs, date: visit.date },
+        )
+      : say(
+          "{signs}: told on {date}. Noted: {notes}. Same-day care: the front vitreous and the dilated retina are looked at, or the child goes to someone who can. Nobody reassures without an examination.",
+          { signs, date: visit.date, notes: notes.join("; ") },
+        )
   return [{ kind: RED_FLAG, recordKind: RED_FLAG, why, on: visit.date, duty: dutyOf(told) }]
 }
 

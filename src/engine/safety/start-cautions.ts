@@ -1,5 +1,7 @@
 import { ageYears } from "../calendar.js"
 import { type CalendarDate, type Course, EYES, type TreatmentChoice } from "../course.js"
+import { msg, say } from "../say.js"
+import { inDigits } from "../words.js"
 import {
   answered,
   type CautionRule,
@@ -13,41 +15,43 @@ import {
   UNKNOWN,
 } from "./caution.js"
 import { usualComfortLimits } from "./comfort-limits.js"
+import { inRow } from "./in-row.js"
+import { pressureInWords } from "./switched-concerns.js"
 
-const TWO_TEXTS = "verified: product texts of 1 % drops, one an excerpt and one secondary"
-const SENSITIVE = "raises the sensitivity to atropine; a specialist decides"
-const EXCLUDED = "was a reason to leave a child out of the trials; a specialist decides"
-const TRIAL_LISTS = "verified: registry record of one trial, secondary list of another"
+const TWO_TEXTS = msg("verified: product texts of 1 % drops, one an excerpt and one secondary")
+const SENSITIVE = msg("raises the sensitivity to atropine; a specialist decides")
+const EXCLUDED = msg("was a reason to leave a child out of the trials; a specialist decides")
+const TRIAL_LISTS = msg("verified: registry record of one trial, secondary list of another")
 
 const RULES: readonly CautionRule[] = [
   ...CONTRAINDICATED,
   {
     id: "down-syndrome",
-    name: "Down syndrome",
+    name: msg("Down syndrome"),
     weight: "specialist",
     says: SENSITIVE,
     duty: "CD-012",
-    grade: "verified: product text of 1 % drops, secondary, and the exclusion list of a trial",
+    grade: msg("verified: product text of 1 % drops, secondary, and the exclusion list of a trial"),
   },
   {
     id: "spastic-paralysis",
-    name: "spastic paralysis",
+    name: msg("spastic paralysis"),
     weight: "specialist",
     says: SENSITIVE,
     duty: "CD-012",
-    grade: "verified: product text of 1 % drops, secondary, and the exclusion list of a trial",
+    grade: msg("verified: product text of 1 % drops, secondary, and the exclusion list of a trial"),
   },
   {
     id: "brain-injury",
-    name: "brain injury",
+    name: msg("brain injury"),
     weight: "specialist",
     says: SENSITIVE,
     duty: "CD-012",
-    grade: "verified: product text of 1 % drops, secondary, and the exclusion list of a trial",
+    grade: msg("verified: product text of 1 % drops, secondary, and the exclusion list of a trial"),
   },
   {
     id: "other-eye-disease",
-    name: "other disease of the eye, glaucoma included",
+    name: msg("other disease of the eye, glaucoma included"),
     weight: "specialist",
     says: EXCLUDED,
     duty: "CD-042",
@@ -55,7 +59,7 @@ const RULES: readonly CautionRule[] = [
   },
   {
     id: "corneal-irregularity",
-    name: "keratoconus or another irregular cornea",
+    name: msg("keratoconus or another irregular cornea"),
     weight: "specialist",
     says: EXCLUDED,
     duty: "CD-042",
@@ -63,7 +67,7 @@ const RULES: readonly CautionRule[] = [
   },
   {
     id: "previous-eye-surgery",
-    name: "earlier operation on an eye",
+    name: msg("earlier operation on an eye"),
     weight: "specialist",
     says: EXCLUDED,
     duty: "CD-042",
@@ -71,7 +75,7 @@ const RULES: readonly CautionRule[] = [
   },
   {
     id: "syndromic-features",
-    name: "signs of a wider condition",
+    name: msg("signs of a wider condition"),
     weight: "specialist",
     says: EXCLUDED,
     duty: "CD-042",
@@ -79,63 +83,67 @@ const RULES: readonly CautionRule[] = [
   },
   {
     id: "heart-condition",
-    name: "heart condition",
+    name: msg("heart condition"),
     weight: "caution",
-    says: "care with conditions of a fast heart rate; a reason is recorded",
+    says: msg("care with conditions of a fast heart rate; a reason is recorded"),
     duty: "CD-059",
     grade: TWO_TEXTS,
   },
   {
     id: "respiratory-disease",
-    name: "disease of the lungs or airways",
+    name: msg("disease of the lungs or airways"),
     weight: "caution",
-    says: "asked before atropine is considered; it was a reason to leave a child out of the trials",
+    says: msg("asked before atropine is considered; it was a reason to leave a child out of the trials"),
     duty: "CD-010",
-    grade: "verified: secondary list of a trial, excerpt of a product text, registry record",
+    grade: msg("verified: secondary list of a trial, excerpt of a product text, registry record"),
   },
   {
     id: "antimuscarinic-medicines",
-    name: "other medicines that act like atropine",
+    name: msg("other medicines that act like atropine"),
     weight: "caution",
-    says: "their effects add up",
+    says: msg("their effects add up"),
     duty: "CD-060",
     grade: UK_TEXT,
   },
   {
     id: "other-mydriatics",
-    name: "other drops that widen the pupil",
+    name: msg("other drops that widen the pupil"),
     weight: "caution",
-    says: "severe reactions of children, some of them fatal, were reported, mostly with several such drops at once",
+    says: msg(
+      "severe reactions of children, some of them fatal, were reported, mostly with several such drops at once",
+    ),
     duty: "CD-061",
-    grade: "verified: excerpt of a regulator's page",
+    grade: msg("verified: excerpt of a regulator's page"),
   },
 ]
 
 const PRESSURE: CautionRule = {
   id: "raised-pressure",
-  name: "raised pressure in the eye",
+  name: msg("raised pressure in the eye"),
   weight: "caution",
-  says: `care with raised pressure; ${usualComfortLimits.pressureMmHg} mmHg was the entry limit of a trial (secondary)`,
+  says: msg("care with raised pressure; {limit} mmHg was the entry limit of a trial (secondary)"),
   duty: "CD-059",
   grade: TWO_TEXTS,
 }
 
 const LENSES: CautionRule = {
   id: "contact-lens-wear",
-  name: "contact lenses",
+  name: msg("contact lenses"),
   weight: "caution",
-  says: "one product text of 1 % drops says no soft lenses during treatment; another, to wait 15 minutes after preserved drops",
+  says: msg(
+    "one product text of 1 % drops says no soft lenses during treatment; another, to wait 15 minutes after preserved drops",
+  ),
   duty: "CD-066",
   grade: TWO_TEXTS,
 }
 
 const PREGNANCY: CautionRule = {
   id: "pregnancy",
-  name: "pregnancy",
+  name: msg("pregnancy"),
   weight: "caution",
-  says: "talked through before drops are started",
+  says: msg("talked through before drops are started"),
   duty: null,
-  grade: "common practice, no source",
+  grade: msg("common practice, no source"),
 }
 
 /** From this age a girl is asked about a pregnancy. Ours; common practice, no source. */
@@ -167,13 +175,20 @@ export function startCautions({
   const asked = [...RULES, LENSES, ...(isAskedOfPregnancy ? [PREGNANCY] : [])]
   const found = [
     ...(age < INFANT_UNTIL_YEARS
-      ? [{ ...INFANT, state: "asked-yes" as const, on: today, note: `born ${born}` }]
+      ? [{ ...INFANT, state: "asked-yes" as const, on: today, note: say("born {day}", { day: born }) }]
       : []),
     ...asked.map((rule) => ({ ...rule, ...answered({ course, today, question: rule.id }) })),
     { ...PRESSURE, ...pressureRead({ course, today }) },
   ]
   const order: readonly CautionWeight[] = ["contraindicated", "specialist", "caution"]
-  return found.toSorted((a, b) => order.indexOf(a.weight) - order.indexOf(b.weight))
+  return found
+    .toSorted((a, b) => order.indexOf(a.weight) - order.indexOf(b.weight))
+    .map((caution) => ({
+      ...caution,
+      name: say(caution.name),
+      says: say(caution.says, { limit: inDigits(usualComfortLimits.pressureMmHg) }),
+      grade: say(caution.grade),
+    }))
 }
 
 function pressureRead({ course, today }: { readonly course: Course; readonly today: CalendarDate }): Known {
@@ -193,6 +208,6 @@ function pressureRead({ course, today }: { readonly course: Course; readonly tod
   return {
     state: isRaised ? "asked-yes" : "asked-no",
     on: last.date,
-    note: read.map(({ eye, mmHg }) => `${eye} ${mmHg} mmHg`).join(", "),
+    note: inRow(read.map(pressureInWords)),
   }
 }

@@ -1,31 +1,40 @@
-import { type CalendarDate, EYES, type EyeExamination, type Visit } from "../course.js"
-import { capitalised } from "../words.js"
+import { type CalendarDate, EYES, type Eye, type EyeExamination, type Visit } from "../course.js"
+import { msg, say } from "../say.js"
+import { fixed, inDigits } from "../words.js"
 import type { ComfortLimits } from "./comfort-limits.js"
 import { type Compared, compared, SLACK } from "./compared.js"
+import { inRow } from "./in-row.js"
 import type { RaisedConcern } from "./raised-concern.js"
 
 /**
  * Rules of which the evidence holds the principle or less: each is off until a clinician of the practice turns its duty
- * on, and then applies its figure, which was read as something else than a rule for referral.
+ * on, and then applies its figure, which was read as something else than a rule for referral. Its texts are said by whoever
+ * shows them.
  */
 export const SWITCHED_RULES = [
   {
     duty: "CD-118",
-    what: "intraocular pressure",
-    figure: "21 mmHg or more, or more than 5 mmHg between the eyes",
-    why: "21 mmHg is the entry limit of a trial, seen in a secondary list; 5 mmHg was read in an abstract",
+    what: msg("intraocular pressure"),
+    figure: msg("21 mmHg or more, or more than 5 mmHg between the eyes"),
+    why: msg(
+      "21 mmHg is the entry limit of a trial, seen in a secondary list; 5 mmHg was read in an abstract",
+    ),
   },
   {
     duty: "CD-119",
-    what: "distance acuity",
-    figure: "worse than 0.20 logMAR",
-    why: "0.20 logMAR is the entry limit of a trial, seen in a secondary list; a figure for a loss was not read",
+    what: msg("distance acuity"),
+    figure: msg("worse than 0.20 logMAR"),
+    why: msg(
+      "0.20 logMAR is the entry limit of a trial, seen in a secondary list; a figure for a loss was not read",
+    ),
   },
   {
     duty: "CD-097",
-    what: "return to the values before the drops after a stop",
-    figure: "pupil within 0.25 mm, amplitude within 2.8 D by the same method, near acuity within 0.2 logMAR",
-    why: "no source was read for this check; the figures are errors of measurement and common practice",
+    what: msg("return to the values before the drops after a stop"),
+    figure: msg(
+      "pupil within 0.25 mm, amplitude within 2.8 D by the same method, near acuity within 0.2 logMAR",
+    ),
+    why: msg("no source was read for this check; the figures are errors of measurement and common practice"),
   },
 ] as const
 
@@ -58,21 +67,19 @@ function pressureConcerns(visit: Visit, limits: ComfortLimits): readonly RaisedC
     const mmHg = visit[eye]?.intraocularPressure?.mmHg
     return mmHg === undefined ? [] : [{ eye, mmHg }]
   })
-  const figures = read.map(({ eye, mmHg }) => `${eye} ${mmHg} mmHg`).join(", ")
   const apart = read.length === 2 ? Math.abs(read[0]!.mmHg - read[1]!.mmHg) : 0
-  const reasons = [
-    ...(read.some(({ mmHg }) => mmHg >= limits.pressureMmHg)
-      ? [`${limits.pressureMmHg} mmHg and more is looked into (entry limit of a trial, secondary)`]
-      : []),
-    ...(apart > limits.pressureDifferenceMmHg + SLACK
-      ? [
-          `the eyes differ by ${Number(apart.toFixed(1))} mmHg, and more than ${limits.pressureDifferenceMmHg} is looked into ` +
-            "(one study, n = 578, abstract)",
-        ]
-      : []),
-  ]
-  if (reasons.length === 0) return []
-  const why = `Intraocular pressure on ${visit.date}: ${figures}; ${reasons.join("; ")}.`
+  const isHigh = read.some(({ mmHg }) => mmHg >= limits.pressureMmHg)
+  const isApart = apart > limits.pressureDifferenceMmHg + SLACK
+  if (!isHigh && !isApart) return []
+  const why = pressureWhy({
+    isHigh,
+    isApart,
+    on: visit.date,
+    figures: inRow(read.map(pressureInWords)),
+    limit: inDigits(limits.pressureMmHg),
+    apart: inDigits(Number(apart.toFixed(1))),
+    most: inDigits(limits.pressureDifferenceMmHg),
+  })
   return [
     {
       kind: "intraocular-pressure",
@@ -84,13 +91,43 @@ function pressureConcerns(visit: Visit, limits: ComfortLimits): readonly RaisedC
   ]
 }
 
+/** @example pressureInWords({ eye: "right", mmHg: 22 }) // => "right 22 mmHg" */
+export const pressureInWords = ({ eye, mmHg }: { readonly eye: Eye; readonly mmHg: number }): string =>
+  say("{eye, select, right {right {mmHg} mmHg} other {left {mmHg} mmHg}}", { eye, mmHg: inDigits(mmHg) })
+
+function pressureWhy({
+  isHigh,
+  isApart,
+  ...values
+}: Readonly<Record<"on" | "figures" | "limit" | "apart" | "most", string>> & {
+  readonly isHigh: boolean
+  readonly isApart: boolean
+}): string {
+  if (!isApart) {
+    return say(
+      "Intraocular pressure on {on}: {figures}; {limit} mmHg and more is looked into (entry limit of a trial, secondary).",
+      values,
+    )
+  }
+  return isHigh
+    ? say(
+        "Intraocular pressure on {on}: {figures}; {limit} mmHg and more is looked into (entry limit of a trial, secondary); the eyes differ by {apart} mmHg, and more than {most} is looked into (one study, n = 578, abstract).",
+        values,
+      )
+    : say(
+        "Intraocular pressure on {on}: {figures}; the eyes differ by {apart} mmHg, and more than {most} is looked into (one study, n = 578, abstract).",
+        values,
+      )
+}
+
 function distanceConcerns(visit: Visit, limits: ComfortLimits): readonly RaisedConcern[] {
   return EYES.flatMap((eye) => {
     const logMAR = visit[eye]?.acuity?.distanceLogMAR
     if (logMAR === undefined || logMAR <= limits.distanceLogMAR + SLACK) return []
-    const why =
-      `${capitalised(eye)} distance acuity ${logMAR.toFixed(2)} logMAR on ${visit.date}, worse than ` +
-      `${limits.distanceLogMAR.toFixed(2)} (entry limit of a trial, secondary), if it was taken with the best correction.`
+    const why = say(
+      "{eye, select, right {Right distance acuity} other {Left distance acuity}} {now} logMAR on {on}, worse than {limit} (entry limit of a trial, secondary), if it was taken with the best correction.",
+      { eye, now: fixed(logMAR), on: visit.date, limit: fixed(limits.distanceLogMAR) },
+    )
     return [{ kind: "distance-acuity", recordKind: "distance-acuity", why, on: visit.date, duty: "CD-119" }]
   })
 }
@@ -102,37 +139,42 @@ function washoutConcerns({
 }: Pick<Looked, "visit" | "before" | "limits">): readonly RaisedConcern[] {
   const compare = <T>(value: (eye: EyeExamination) => T | undefined) => compared({ visit, before, value })
   const found = [
-    ...compare((eye) => eye.pupil?.photopic).flatMap((pupil) =>
-      changed(pupil, {
-        by: (pupil.before ? pupil.now - pupil.before.value : 0) - limits.pupilRetestMm,
-        words: (value) => `photopic pupil ${value.toFixed(1)} mm`,
-      }),
-    ),
-    ...compare((eye) => eye.accommodation).flatMap((amplitude) => {
-      const { before: baseline, now } = amplitude
-      const isSame = baseline && now.method !== undefined && now.method === baseline.value.method
-      return changed(amplitude, {
-        by: (isSame ? baseline.value.dioptres - now.dioptres : 0) - limits.amplitudeOverDayD,
-        words: (value) => `amplitude of accommodation ${value.dioptres.toFixed(1)} D`,
+    ...compare((eye) => eye.pupil?.photopic)
+      .filter(({ now, before: was }) => (was ? now - was.value : 0) - limits.pupilRetestMm > SLACK)
+      .map((pupil) =>
+        say(
+          "{eye, select, right {Right photopic pupil} other {Left photopic pupil}} {now} mm on {on}, after the stop, has not come back to photopic pupil {before} mm of {day} before the drops (further than the error of measurement; no source for this check).",
+          figuresOf(pupil, (mm) => fixed(mm, 1)),
+        ),
+      ),
+    ...compare((eye) => eye.accommodation)
+      .filter(({ now, before: was }) => {
+        const isSame = was && now.method !== undefined && now.method === was.value.method
+        return (isSame ? was.value.dioptres - now.dioptres : 0) - limits.amplitudeOverDayD > SLACK
       })
-    }),
-    ...compare((eye) => eye.acuity?.nearLogMAR).flatMap((near) =>
-      changed(near, {
-        by: (near.before ? near.now - near.before.value : 0) - limits.nearLossLogMAR,
-        words: (value) => `near acuity ${value.toFixed(2)} logMAR`,
-      }),
-    ),
+      .map((amplitude) =>
+        say(
+          "{eye, select, right {Right amplitude of accommodation} other {Left amplitude of accommodation}} {now} D on {on}, after the stop, has not come back to amplitude of accommodation {before} D of {day} before the drops (further than the error of measurement; no source for this check).",
+          figuresOf(amplitude, ({ dioptres }) => fixed(dioptres, 1)),
+        ),
+      ),
+    ...compare((eye) => eye.acuity?.nearLogMAR)
+      .filter(({ now, before: was }) => (was ? now - was.value : 0) - limits.nearLossLogMAR > SLACK)
+      .map((near) =>
+        say(
+          "{eye, select, right {Right near acuity} other {Left near acuity}} {now} logMAR on {on}, after the stop, has not come back to near acuity {before} logMAR of {day} before the drops (further than the error of measurement; no source for this check).",
+          figuresOf(near, (logMAR) => fixed(logMAR)),
+        ),
+      ),
   ]
   return found.map((why) => ({ kind: "washout", recordKind: "washout", why, on: visit.date, duty: "CD-097" }))
 }
 
-function changed<T>(
-  { eye, now, on, before }: Compared<T>,
-  { by, words }: { readonly by: number; readonly words: (value: T) => string },
-): readonly string[] {
-  if (!before || by <= SLACK) return []
-  return [
-    `${capitalised(eye)} ${words(now)} on ${on}, after the stop, has not come back to ${words(before.value)} of ${before.on} ` +
-      "before the drops (further than the error of measurement; no source for this check).",
-  ]
-}
+/** Only what has a value before the drops is ever further from it than the error of measurement. */
+const figuresOf = <T>({ eye, now, on, before }: Compared<T>, words: (value: T) => string) => ({
+  eye,
+  now: words(now),
+  on,
+  before: before === null ? "" : words(before.value),
+  day: before?.on ?? "",
+})

@@ -1,4 +1,5 @@
 import type { Visit } from "../course.js"
+import { say } from "../say.js"
 import type { RaisedConcern } from "./raised-concern.js"
 
 /** The question about effects outside the eye: flushing, fever, fast pulse, dry mouth, constipation, sleep, behaviour. */
@@ -10,9 +11,15 @@ export function systemicConcerns(visit: Visit): readonly RaisedConcern[] {
     ({ question, answer }) => question === SYSTEMIC_QUESTION && answer === "yes",
   )
   if (!told) return []
-  const note = told.note === undefined ? "" : ` (${told.note})`
   const why =
-    `Effects outside the eye${note} told on ${visit.date}. The product texts of 1 % atropine name flushing, fever, fast pulse, ` +
-    "dry mouth, constipation, trouble passing water, change of behaviour or sleep."
+    told.note === undefined
+      ? say(
+          "Effects outside the eye told on {date}. The product texts of 1 % atropine name flushing, fever, fast pulse, dry mouth, constipation, trouble passing water, change of behaviour or sleep.",
+          { date: visit.date },
+        )
+      : say(
+          "Effects outside the eye ({note}) told on {date}. The product texts of 1 % atropine name flushing, fever, fast pulse, dry mouth, constipation, trouble passing water, change of behaviour or sleep.",
+          { date: visit.date, note: told.note },
+        )
   return [{ kind: "systemic-effects", recordKind: "systemic-effects", why, on: visit.date, duty: "CD-076" }]
 }

@@ -5,6 +5,7 @@ import { estimate } from "./estimate.js"
 import { family } from "./family.js"
 import { messages } from "./messages.js"
 import { order } from "./order.js"
+import { safety } from "./safety.js"
 
 /** Everything said in Simplified Chinese: what families read. */
 export const simplifiedChinese: Catalogue = {
@@ -14,4 +15,5 @@ export const simplifiedChinese: Catalogue = {
   ...family,
   ...messages,
   ...order,
+  ...safety,
 }
