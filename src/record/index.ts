@@ -14,10 +14,11 @@ export {
   type EntryKind,
   type PaperKind,
 } from "./entry.js"
+// People.
+export { type FamilyLink, LINK_FAILURES_ALLOWED } from "./family-links.js"
 export { lockFolder } from "./folder-lock.js"
 export type { BottleOfLot } from "./lots.js"
 export { migrate } from "./migrations.js"
-// People.
 export type { Person } from "./people.js"
 export { type PracticeRecord, practiceRecord } from "./practice-record.js"
 export { addPractice, practicesIn } from "./practices.js"

@@ -13,6 +13,16 @@ import { courseFrom, currentEntriesOfMany } from "./courses.js"
 import type { OpenDatabase } from "./driver.js"
 import { appendEntries, currentOf, entriesOf, type Saved } from "./entries.js"
 import type { Draft, Entry } from "./entry.js"
+import {
+  addFamilyLink,
+  type FamilyLink,
+  familyLinksOf,
+  familyLinkToken,
+  type NewFamilyLink,
+  noteFamilyLinkTry,
+  openableFamilyLink,
+  revokeFamilyLink,
+} from "./family-links.js"
 import { addFile, fileOf, mediaTypeOf, type NewFile, type StoredFile } from "./files.js"
 import { clearLogInAttempts, type LogInAttempts, logInAttempts, setLogInAttempts } from "./log-in-attempts.js"
 import { type BottleOfLot, bottlesOfLot } from "./lots.js"
@@ -99,6 +109,16 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
       readonly forgetBefore: string
     }) => setLogInAttempts(queries, id, change),
     clearLogInAttempts: (logIn: string) => clearLogInAttempts(queries, id, logIn),
+
+    addFamilyLink: (link: NewFamilyLink): Promise<FamilyLink> => addFamilyLink(queries, id, link),
+    familyLinksOf: (child: string): Promise<readonly FamilyLink[]> => familyLinksOf(queries, id, child),
+    revokeFamilyLink: (end: { readonly id: string; readonly child: string; readonly nowMs: number }) =>
+      revokeFamilyLink(queries, id, end),
+    familyLinkToken: (link: string): Promise<string> => familyLinkToken(queries, id, link),
+    openableFamilyLink: (opening: { readonly token: string; readonly nowMs: number }) =>
+      openableFamilyLink(queries, id, opening),
+    noteFamilyLinkTry: (tried: { readonly id: string; readonly isRight: boolean; readonly nowMs: number }) =>
+      noteFamilyLinkTry(queries, id, tried),
 
     openSession: (opening: { readonly person: string; readonly nowMs: number }) =>
       openSession(queries, id, opening),

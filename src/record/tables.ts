@@ -11,6 +11,8 @@ export interface Tables {
   children: ChildrenTable
   sessions: SessionsTable
   log_in_attempts: LogInAttemptsTable
+  signing_keys: SigningKeysTable
+  family_links: FamilyLinksTable
 }
 
 interface PracticesTable {
@@ -94,4 +96,26 @@ interface LogInAttemptsTable {
   failures: number
   last_failed_at: string
   locked_until: string | null
+}
+
+interface SigningKeysTable {
+  practice: string
+  purpose: string
+  /** 256 random bits, base64url. */
+  key: string
+}
+
+/** No entry: a link is a key to a door, not a fact about a child. */
+export interface FamilyLinksTable {
+  practice: string
+  id: string
+  child: string
+  language: string
+  created_at: string
+  created_by: string
+  expires_at: string
+  revoked_at: string | null
+  failures: number
+  opened_count: number
+  last_opened_at: string | null
 }

@@ -19,12 +19,14 @@ import { childrenRoutes } from "./routes/children.js"
 import { consentsRoutes } from "./routes/consents.js"
 import { decideRoutes } from "./routes/decide.js"
 import { entriesRoutes } from "./routes/entries.js"
+import { familyLinksRoutes } from "./routes/family-links.js"
 import { filesRoutes } from "./routes/files.js"
 import { lotsRoutes } from "./routes/lots.js"
 import { practiceRoutes } from "./routes/practice.js"
 import { rulesRoutes } from "./routes/rules.js"
 import { safetyRoutes } from "./routes/safety.js"
 import { sessionRoutes } from "./routes/session.js"
+import { templatesRoutes } from "./routes/templates.js"
 import { todayRoutes } from "./routes/today.js"
 import { rulesInForce } from "./rules.js"
 
@@ -84,6 +86,8 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     await routes.register((scope) => filesRoutes(scope, context))
     rulesRoutes(routes, context)
     lotsRoutes(routes, context)
+    templatesRoutes(routes, context)
+    familyLinksRoutes(routes, context)
     safetyRoutes(routes, context)
   })
   if (staticFolder) await servePages(app, staticFolder)

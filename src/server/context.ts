@@ -10,6 +10,8 @@ export interface Context {
   /** The settings in force. */
   readonly settings: PracticeSettings
   readonly rules: RulesInForce
+  /** Where families reach this server, without a slash at the end; as the practice reaches it when absent. */
+  readonly publicAddress?: string | undefined
   /** Runs what checks and then records, one after another. */
   readonly oneAtATime: <T>(task: () => Promise<T>) => Promise<T>
 }

@@ -21,12 +21,21 @@ import {
   visitCorrectionBody,
   withdrawalBody,
 } from "./entry.js"
+import {
+  linkParams,
+  linksAnswer,
+  newLinkBody,
+  openLinkBody,
+  sharedAnswer,
+  sharedParams,
+} from "./family-links.js"
 import { fileAnswer, fileParams, fileQuery } from "./files.js"
 import { lotAnswer, lotParams } from "./lot.js"
 import { healthAnswer, practiceAnswer } from "./practice.js"
 import { paperBody, paperParams, rulesAnswer } from "./rules.js"
 import { adverseEventsAnswer, adverseEventsQuery } from "./safety.js"
 import { logInBody, passwordBody, sessionAnswer } from "./session.js"
+import { templateNamesAnswer, templateTrialAnswer, templateTrialBody } from "./templates.js"
 import { todayAnswer, todayQuery } from "./today.js"
 
 /**
@@ -52,6 +61,14 @@ export const api = {
     answer: rulesAnswer,
   },
 
+  templateNames: { method: "GET", url: "/api/templates/names", answer: templateNamesAnswer },
+  tryTemplate: {
+    method: "POST",
+    url: "/api/templates/trial",
+    body: templateTrialBody,
+    answer: templateTrialAnswer,
+  },
+
   today: { method: "GET", url: "/api/today", query: todayQuery, answer: todayAnswer },
 
   /** Unwanted effects of the whole practice; with format=csv a table to download. */
@@ -74,6 +91,37 @@ export const api = {
     body: childCorrectionBody,
     answer: childView,
   },
+  familyLinks: {
+    method: "GET",
+    url: "/api/children/:id/links",
+    params: childParams,
+    answer: linksAnswer,
+  },
+  addFamilyLink: {
+    method: "POST",
+    url: "/api/children/:id/links",
+    params: childParams,
+    body: newLinkBody,
+    answer: linksAnswer,
+  },
+  /** The link opens no more; what was read before stays read. */
+  revokeFamilyLink: {
+    method: "DELETE",
+    url: "/api/children/:id/links/:linkId",
+    params: linkParams,
+    answer: linksAnswer,
+  },
+  /** Open to whoever has the link and knows the child's birth date. */
+  openShared: {
+    method: "POST",
+    url: "/api/shared/:token",
+    params: sharedParams,
+    body: openLinkBody,
+    answer: sharedAnswer,
+  },
+  /** The same as a PDF. */
+  sharedPdf: { method: "POST", url: "/api/shared/:token/pdf", params: sharedParams, body: openLinkBody },
+
   assessment: {
     method: "GET",
     url: "/api/children/:id/assessment",

@@ -23,6 +23,12 @@ export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
   wording: settingsPart("Consent wording", () =>
     import("./wording-part.js").then((module) => module.WordingPart),
   ),
+  letterhead: settingsPart("Letterhead", () =>
+    import("../templates/letterhead-part.js").then((module) => module.LetterheadPart),
+  ),
+  templates: settingsPart("Templates", () =>
+    import("../templates/templates-part.js").then((module) => module.TemplatesPart),
+  ),
   fees: settingsPart("Fees", () => import("./fees-part.js").then((module) => module.FeesPart)),
 }
 
