@@ -14,6 +14,8 @@ export default defineConfig({
     // Every browser that runs these pages preloads modules by itself.
     modulePreload: { polyfill: false },
     rolldownOptions: {
+      // The page behind a family's link is a program of its own, so that a phone loads nothing else.
+      input: { index: "src/web/index.html", family: "src/web/family.html" },
       output: {
         codeSplitting: {
           // What nearly every page needs of the engine is one file: 30 small ones pack worse and come one by one.

@@ -112,7 +112,7 @@ async function servePages(app: FastifyInstance, staticFolder: string): Promise<v
     const isPage =
       request.method === "GET" && !isApi(request) && !/\.\w+$/.test(request.url.split("?")[0] ?? "")
     if (!isPage) throw new Refusal(404)
-    return reply.sendFile("index.html")
+    return reply.sendFile(request.url.startsWith("/f/") ? "family.html" : "index.html")
   })
 }
 

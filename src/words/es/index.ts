@@ -9,6 +9,7 @@ import { documents } from "./documents.js"
 import { enter } from "./enter.js"
 import { estimate } from "./estimate.js"
 import { family } from "./family.js"
+import { familyLinks } from "./family-links.js"
 import { messages } from "./messages.js"
 import { order } from "./order.js"
 import { pages } from "./pages.js"
@@ -18,7 +19,9 @@ import { response } from "./response.js"
 import { safety } from "./safety.js"
 import { server } from "./server.js"
 import { settings } from "./settings.js"
+import { share } from "./share.js"
 import { supply } from "./supply.js"
+import { templates } from "./templates.js"
 import { today } from "./today.js"
 import { visit } from "./visit.js"
 import { webConsent } from "./web-consent.js"
@@ -58,4 +61,7 @@ export const spanish: Catalogue = {
   ...webSafety,
   ...webSupply,
   ...why,
+  ...templates,
+  ...familyLinks,
+  ...share,
 }

@@ -6,6 +6,7 @@ import { family } from "./family.js"
 import { messages } from "./messages.js"
 import { order } from "./order.js"
 import { safety } from "./safety.js"
+import { share } from "./share.js"
 
 /** Everything said in Simplified Chinese: what families read. */
 export const simplifiedChinese: Catalogue = {
@@ -16,4 +17,5 @@ export const simplifiedChinese: Catalogue = {
   ...messages,
   ...order,
   ...safety,
+  ...share,
 }

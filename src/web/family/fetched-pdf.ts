@@ -1,0 +1,31 @@
+import type { ProblemAnswer } from "../../server/contract/problem.js"
+import { Refused, Unreachable } from "../client.js"
+
+/** Fetches a PDF by a request with a body, and hands it to the browser to keep. */
+export async function fetchedPdf({
+  url,
+  body,
+}: {
+  readonly url: string
+  readonly body: object
+}): Promise<void> {
+  const response = await fetch(url, {
+    method: "POST",
+    credentials: "same-origin",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify(body),
+  }).catch((cause: unknown) => {
+    throw new Unreachable(cause)
+  })
+  if (!response.ok) {
+    const { title, problems } = (await response.json()) as ProblemAnswer
+    throw new Refused(response.status, title, problems)
+  }
+  const address = URL.createObjectURL(await response.blob())
+  const link = document.createElement("a")
+  link.href = address
+  link.download = "family-page.pdf"
+  link.click()
+  // The browser has taken it by then.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000)
+}
