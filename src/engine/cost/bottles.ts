@@ -4,11 +4,19 @@ import type { CalendarDate, Course, Supply, Treatment } from "../course.js"
 import type { Pharmacy, PracticeRules } from "../practice-rules.js"
 import type { Protocol } from "../protocol/protocol.js"
 import { lastDayOfSupply, situationOn } from "../protocol/situation.js"
+import { say } from "../say.js"
+
+/** @example bottlesOf("atropine 0.05 %", 6) // => "6 bottles of atropine 0.05 %" */
+export const bottlesOf = (drops: string, count: number): string =>
+  say("{count, plural, =1 {bottle of {drops}} other {# bottles of {drops}}}", { drops, count })
 
 export interface BottleDays {
   readonly days: number
-  /** What ends it and who says so, in words. */
-  readonly why: string
+  /** What ends it and who says so. */
+  readonly by:
+    | { readonly kind: "protocol"; readonly title: string }
+    | { readonly kind: "pharmacy"; readonly name: string }
+    | { readonly kind: "volume"; readonly bottleMl: number }
 }
 
 /**
@@ -29,10 +37,8 @@ export function bottleDays({
 }): BottleDays {
   const pharmacy = pharmacyOf(course, rules.pharmacies)
   if (!pharmacy) {
-    return {
-      days: Math.max(1, protocol.bottleDaysAfterOpening),
-      why: `after opening, as stated by the protocol "${protocol.title}"`,
-    }
+    const days = Math.max(1, protocol.bottleDaysAfterOpening)
+    return { days, by: { kind: "protocol", title: protocol.title } }
   }
   const { name, bottleMl, daysAfterOpening } = pharmacy
   const needed = bottlesNeeded({
@@ -44,8 +50,8 @@ export function bottleDays({
   })
   const days = needed.kind === "needed" ? needed.nightsPerBottle.low : daysAfterOpening
   return days < daysAfterOpening
-    ? { days, why: `until ${bottleMl} mL of large drops are used up` }
-    : { days, why: `after opening, as stated by the pharmacy ${name}` }
+    ? { days, by: { kind: "volume", bottleMl } }
+    : { days, by: { kind: "pharmacy", name } }
 }
 
 function pharmacyOf(course: Course, pharmacies: readonly Pharmacy[]): Pharmacy | undefined {

@@ -1,3 +1,4 @@
+import { listed, say } from "../say.js"
 import { fixed } from "../words.js"
 import type { CostPlan } from "./cost-plan.js"
 
@@ -48,15 +49,23 @@ export function costPer01Mm({
     throw new RangeError(`not a length with its interval: ${mm} (${low95} to ${high95})`)
   }
   const refused = (why: string) => ({ kind: "refused" as const, why })
+  const tenth = fixed(TENTH_MM, 1)
   // What is shown as 0.00 mm is nothing to divide by.
-  if (mm < 0.005) return refused("no growth is expected to be withheld, so there is no cost per 0.1 mm.")
+  if (mm < 0.005)
+    return refused(
+      say("no growth is expected to be withheld, so there is no cost per {tenth} mm.", { tenth }),
+    )
   if (low95 < 0.005) {
     return refused(
-      `what is withheld may be nothing (${fixed(mm)} mm, 95 % between ${fixed(low95)} and ${fixed(high95)}), so a cost per 0.1 mm would say more than is known.`,
+      say(
+        "what is withheld may be nothing ({mm} mm, 95 % between {low} and {high}), so a cost per {tenth} mm would say more than is known.",
+        { mm: fixed(mm), low: fixed(low95), high: fixed(high95), tenth },
+      ),
     )
   }
   if (plan.withoutFee.length > 0) {
-    return refused(`the plan is not complete: there is no fee for ${plan.withoutFee.join(", ")}.`)
+    const what = listed(plan.withoutFee)
+    return refused(say("the plan is not complete: there is no fee for {what}.", { what }))
   }
   const { notCoveredCents, uncertainCents } = plan.totals
   const perTenth = (cents: number): CostPerTenth => ({

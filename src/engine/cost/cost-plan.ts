@@ -5,10 +5,12 @@ import { protocolFor } from "../protocol/choose-protocol.js"
 import { chosen } from "../protocol/planned-examinations.js"
 import type { Measure, Protocol } from "../protocol/protocol.js"
 import { realTreatments } from "../protocol/treatment-course.js"
+import { listed, say } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
-import { bottleDays, bottleStarts } from "./bottles.js"
+import { bottleDays, bottleStarts, bottlesOf } from "./bottles.js"
 import { costAssumptions } from "./cost-assumptions.js"
 import { type CoverageTotals, totalsOf } from "./coverage.js"
+import { titleInWords } from "./known-titles.js"
 import { type PlannedVisit, plannedVisits } from "./planned-visits.js"
 import { scheduleOn, whyNotPriced } from "./schedules.js"
 
@@ -34,6 +36,8 @@ export interface CostLine {
   readonly date: CalendarDate
   readonly kind: FeeOccasion["kind"]
   readonly what: string
+  /** Of a bottle: the drops in it. */
+  readonly drops?: string | undefined
   /** In the smallest unit of the currency. */
   readonly cents: number
   readonly coverage: Coverage
@@ -78,7 +82,7 @@ export function costPlan(input: CostPlanInput): CostPlanAnswer {
   const until = addMonths(today, months)
   const why = whyNotPriced(rules.feeSchedules, { from: today, to: until })
   const schedule = scheduleOn(rules.feeSchedules, today)
-  if (why !== null || !schedule) return { kind: "refused", why: why ?? "No fee schedule is in force." }
+  if (why !== null || !schedule) return { kind: "refused", why: why ?? say("No fee schedule is in force.") }
 
   const { treatment } = input
   const course = treatment === undefined ? input.course : chosen({ course: input.course, treatment, today })
@@ -105,13 +109,14 @@ export function costPlan(input: CostPlanInput): CostPlanAnswer {
   const lines: CostLine[] = []
   const withoutFee: string[] = []
   for (const want of wanted) {
-    const { date, kind, what } = want
+    const { date, kind, what, drops } = want
     const fee = want.feeIn(scheduleOn(rules.feeSchedules, date)?.fees ?? [])
     if (fee)
       lines.push({
         date,
         kind,
-        what: what ?? fee.title,
+        what: what ?? titleInWords(fee.title),
+        ...(drops === undefined ? {} : { drops }),
         cents: fee.cents,
         coverage: fee.coverage,
         fee: fee.id,
@@ -122,7 +127,7 @@ export function costPlan(input: CostPlanInput): CostPlanAnswer {
   const period = { from: today, to: until, months, plannedStop }
   return {
     kind: "plan",
-    option: used.length === 0 ? "observation without treatment" : used.map(treatmentName).join(" and "),
+    option: used.length === 0 ? say("observation without treatment") : listed(used.map(treatmentName)),
     currency: schedule.currency,
     schedule: { title: schedule.title, from: schedule.from },
     ...period,
@@ -148,6 +153,8 @@ interface Want {
   readonly kind: FeeOccasion["kind"]
   /** What it is; the title of its fee where absent. */
   readonly what?: string
+  /** Of a bottle: the drops in it. */
+  readonly drops?: string
   readonly feeIn: (fees: readonly Fee[]) => Fee | undefined
 }
 
@@ -155,7 +162,7 @@ function visitWants({ date, title, stage, measures, hasBegun }: PlannedVisit): r
   const examination: Want = {
     date,
     kind: "examination",
-    what: title,
+    what: titleInWords(title),
     feeIn: (fees) =>
       fees.find(({ charged }) => charged.kind === "examination" && charged.stages.includes(stage)),
   }
@@ -181,10 +188,12 @@ function bottleWant(date: CalendarDate, drops: Treatment): Want {
     fees.find(
       ({ charged }) => charged.kind === "bottle" && (charged.concentrationPercent ?? undefined) === percent,
     )
+  const name = treatmentName(drops)
   return {
     date,
     kind: "bottle",
-    what: `bottle of ${treatmentName(drops)}`,
+    what: bottlesOf(name, 1),
+    drops: name,
     feeIn: (fees) => bottles(fees, drops.concentrationPercent) ?? bottles(fees, undefined),
   }
 }
@@ -218,8 +227,9 @@ function deviceWants({
           ({ charged }) =>
             charged.kind === "device" && charged.treatment === kind && charged.everyMonths === everyMonths,
         )
-      const title = feeIn(schedule.fees)?.title ?? treatmentName(treatment)
-      wants.push({ date, kind: "device", what: title, feeIn })
+      const title = feeIn(schedule.fees)?.title
+      const what = title === undefined ? treatmentName(treatment) : titleInWords(title)
+      wants.push({ date, kind: "device", what, feeIn })
     }
     return wants
   })
@@ -254,9 +264,11 @@ const KINDS: readonly FeeOccasion["kind"][] = ["examination", "measure", "device
 const inOrder = (a: CostLine, b: CostLine) =>
   a.date === b.date ? KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind) : a.date < b.date ? -1 : 1
 
-/** "bottle of atropine 0.05 %" twelve times over becomes one "12 times bottle of ...". */
+/** "bottle of atropine 0.05 %" twelve times over becomes one "bottle of atropine 0.05 % (12 times)". */
 function countedWords(words: readonly string[]): readonly string[] {
   const counts = new Map<string, number>()
   for (const word of words) counts.set(word, (counts.get(word) ?? 0) + 1)
-  return [...counts].map(([word, count]) => (count === 1 ? word : `${word} (${count} times)`))
+  return [...counts].map(([what, count]) =>
+    count === 1 ? what : say("{what} ({count, plural, one {# time} other {# times}})", { what, count }),
+  )
 }

@@ -6,6 +6,7 @@ const bottle = (date: string, cents = 100): CostLine => ({
   date,
   kind: "bottle",
   what: "bottle of atropine 0.05 %",
+  drops: "atropine 0.05 %",
   cents,
   coverage: "not-covered",
   fee: "bottle",

@@ -1,12 +1,13 @@
 import type { CalendarDate } from "../course.js"
+import { bottlesOf } from "./bottles.js"
 import type { CostLine, CostPlan } from "./cost-plan.js"
 import { type CoverageTotals, nothingYet, withAmount } from "./coverage.js"
 
 /** What a row is for: "6 bottles of atropine 0.05 %". */
-export const rowInWords = ({ what, count }: Pick<CostRow, "what" | "count">): string =>
-  count === 1 ? what : what.replace(/^bottle/, `${count} bottles`)
+export const rowInWords = ({ what, count, drops }: Pick<CostRow, "what" | "count" | "drops">): string =>
+  count === 1 || drops === undefined ? what : bottlesOf(drops, count)
 
-export interface CostRow extends Pick<CostLine, "kind" | "what" | "cents" | "coverage"> {
+export interface CostRow extends Pick<CostLine, "kind" | "what" | "drops" | "cents" | "coverage"> {
   readonly from: CalendarDate
   /** The last of several days; the same as `from` for a single one. */
   readonly to: CalendarDate
@@ -21,7 +22,7 @@ export function costRows({ lines }: Pick<CostPlan, "lines">): readonly CostRow[]
   const rows: CostRow[] = []
   let soFar = nothingYet
   for (const line of lines) {
-    const { date, kind, what, cents, coverage } = line
+    const { date, kind, what, drops, cents, coverage } = line
     soFar = withAmount(soFar, line)
     const last = rows.at(-1)
     const isMore =
@@ -38,7 +39,10 @@ export function costRows({ lines }: Pick<CostPlan, "lines">): readonly CostRow[]
         cents: last.cents + cents,
         soFar,
       }
-    } else rows.push({ kind, what, cents, coverage, from: date, to: date, count: 1, soFar })
+    } else {
+      const inDrops = drops === undefined ? {} : { drops }
+      rows.push({ kind, what, ...inDrops, cents, coverage, from: date, to: date, count: 1, soFar })
+    }
   }
   return rows
 }

@@ -1,13 +1,14 @@
 import type { Coverage } from "../practice-rules.js"
+import { msg, say } from "../say.js"
 
 /** Who bears it, in words; the three are never added up without saying so. */
 const WORDS: Readonly<Record<Coverage, string>> = {
-  covered: "covered",
-  uncertain: "uncertain whether covered",
-  "not-covered": "not covered",
+  covered: msg("covered|by an insurer"),
+  uncertain: msg("uncertain whether covered"),
+  "not-covered": msg("not covered"),
 }
 
-export const coverageInWords = (coverage: Coverage): string => WORDS[coverage]
+export const coverageInWords = (coverage: Coverage): string => say(WORDS[coverage])
 
 /** Sums by who bears them, in the smallest unit of the currency. */
 export interface CoverageTotals {

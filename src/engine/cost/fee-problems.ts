@@ -1,5 +1,6 @@
 import type { Fee, FeeOccasion, FeeSchedule } from "../practice-rules.js"
 import type { Problem } from "../problem.js"
+import { say } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
 import { decimalsOf } from "./currencies.js"
 
@@ -26,7 +27,11 @@ export function feeScheduleProblems({
     ...others
       .filter(({ from }) => from === schedule.from)
       .map(({ title }) =>
-        problem("from", schedule.from, `a day on which no other schedule begins ("${title}" begins then)`),
+        problem(
+          "from",
+          schedule.from,
+          say('a day on which no other schedule begins ("{title}" begins then)', { title }),
+        ),
       ),
     ...schedule.fees.flatMap((fee, index) =>
       feeProblems(fee, { index, before: schedule.fees.slice(0, index) }),
@@ -39,12 +44,16 @@ function currencyProblems({
   others,
   paidIn,
 }: Parameters<typeof feeScheduleProblems>[0]): readonly Problem[] {
-  const say = (allowed: string) => [problem("currency", currency, allowed)]
-  if (decimalsOf(currency) === null) return say("the ISO 4217 code of a currency in use, such as EUR")
+  const only = (allowed: string) => [problem("currency", currency, allowed)]
+  if (decimalsOf(currency) === null) return only(say("the ISO 4217 code of a currency in use, such as EUR"))
   const other = others.find((one) => one.currency !== currency)
-  if (other) return say(`${other.currency}, the currency of the schedule from ${other.from}`)
+  if (other) {
+    const known = { currency: other.currency, day: other.from }
+    return only(say("{currency}, the currency of the schedule from {day}", known))
+  }
   const paid = paidIn.find((one) => one !== currency)
-  return paid === undefined ? [] : say(`${paid}, the currency in which payments are recorded`)
+  if (paid === undefined) return []
+  return only(say("{currency}, the currency in which payments are recorded", { currency: paid }))
 }
 
 function feeProblems(
@@ -54,14 +63,19 @@ function feeProblems(
   const path = `fees[${index}]`
   const problems: Problem[] = []
   const sameId = before.findIndex((fee) => fee.id === id)
-  if (sameId >= 0) problems.push(problem(`${path}.id`, id, `unlike every other id (fees[${sameId}] has it)`))
+  if (sameId >= 0) {
+    const place = `fees[${sameId}]`
+    problems.push(problem(`${path}.id`, id, say("unlike every other id ({place} has it)", { place })))
+  }
   const clash = before.find((fee) => isSameOccasion(fee.charged, charged))
   if (clash) {
     problems.push(
       problem(
         `${path}.charged`,
         charged,
-        `an occasion that no other fee is for ("${clash.title}" is charged for it already)`,
+        say('an occasion that no other fee is for ("{title}" is charged for it already)', {
+          title: clash.title,
+        }),
       ),
     )
   }
@@ -71,7 +85,7 @@ function feeProblems(
       problem(
         `${path}.charged.treatment`,
         charged.treatment,
-        `a treatment with spectacles or lenses; ${name} has no device`,
+        say("a treatment with spectacles or lenses; {name} has no device", { name }),
       ),
     )
   }
@@ -94,5 +108,5 @@ function isSameOccasion(a: FeeOccasion, b: FeeOccasion): boolean {
 }
 
 function problem(path: string, value: unknown, allowed: string): Problem {
-  return { path, value, allowed, message: `${path} must be ${allowed}` }
+  return { path, value, allowed, message: say("{path} must be {allowed}", { path, allowed }) }
 }

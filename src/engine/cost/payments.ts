@@ -1,5 +1,6 @@
 import type { CalendarDate, Course, Payment } from "../course.js"
 import type { Problem } from "../problem.js"
+import { say } from "../say.js"
 
 export interface Paid {
   /** Up to and with the day asked about, in the currency asked for. */
@@ -41,14 +42,11 @@ export function paymentProblems({
   return payments.flatMap((payment, index) => {
     if (payment.currency === currency) return []
     const path = `payments[${index}].currency`
-    const allowed = `${currency}, the currency of the fee schedule`
-    return [
-      {
-        path,
-        value: payment.currency,
-        allowed,
-        message: `${path} must be ${allowed}; the payment of ${payment.date} is in ${payment.currency}`,
-      },
-    ]
+    const allowed = say("{currency}, the currency of the fee schedule", { currency })
+    const message = say(
+      "{path} must be {currency}, the currency of the fee schedule; the payment of {day} is in {other}",
+      { path, currency, day: payment.date, other: payment.currency },
+    )
+    return [{ path, value: payment.currency, allowed, message }]
   })
 }

@@ -1,5 +1,6 @@
 import type { CalendarDate } from "../course.js"
 import type { FeeSchedule } from "../practice-rules.js"
+import { say } from "../say.js"
 import { decimalsOf } from "./currencies.js"
 
 /** The schedule in force on a day: the last that began by then. */
@@ -15,24 +16,36 @@ export function whyNotPriced(
   schedules: readonly FeeSchedule[],
   { from, to }: { readonly from: CalendarDate; readonly to: CalendarDate },
 ): string | null {
-  if (schedules.length === 0) return "No fee schedule has been entered."
+  if (schedules.length === 0) return say("No fee schedule has been entered.")
   const first = scheduleOn(schedules, from)
   if (!first) {
-    const next = schedules.map((schedule) => schedule.from).toSorted()[0]
-    return `No fee schedule is in force on ${from}; the first one begins on ${next}.`
+    const [next = ""] = schedules.map((schedule) => schedule.from).toSorted()
+    return say("No fee schedule is in force on {day}; the first one begins on {next}.", { day: from, next })
   }
   const used = [first, ...schedules.filter((schedule) => schedule.from > from && schedule.from <= to)]
   const twice = used.find(({ from: day }, index) => used.findIndex((other) => other.from === day) !== index)
   const sameDay = twice ?? schedules.find((other) => other !== first && other.from === first.from)
   if (sameDay) {
-    return `Two fee schedules begin on ${sameDay.from}; which of them is in force cannot be told.`
+    return say("Two fee schedules begin on {day}; which of them is in force cannot be told.", {
+      day: sameDay.from,
+    })
   }
   const unknown = used.find(({ currency }) => decimalsOf(currency) === null)
-  if (unknown)
-    return `The fee schedule "${unknown.title}" is in ${unknown.currency}, a currency not known here.`
+  if (unknown) {
+    const { title, currency } = unknown
+    return say('The fee schedule "{title}" is in {currency}, a currency not known here.', { title, currency })
+  }
   const other = used.find(({ currency }) => currency !== first.currency)
   if (other) {
-    return `The fee schedule from ${first.from} is in ${first.currency}, the one from ${other.from} in ${other.currency}; amounts in two currencies are not added up.`
+    return say(
+      "The fee schedule from {first} is in {currency}, the one from {other} in {otherCurrency}; amounts in two currencies are not added up.",
+      {
+        first: first.from,
+        currency: first.currency,
+        other: other.from,
+        otherCurrency: other.currency,
+      },
+    )
   }
   return null
 }

@@ -1,5 +1,6 @@
 import type { Catalogue } from "../../engine/say.js"
 import { consent } from "./consent.js"
+import { cost } from "./cost.js"
 import { documents } from "./documents.js"
 import { estimate } from "./estimate.js"
 import { family } from "./family.js"
@@ -11,6 +12,7 @@ import { share } from "./share.js"
 /** Everything said in Simplified Chinese: what families read. */
 export const simplifiedChinese: Catalogue = {
   ...consent,
+  ...cost,
   ...documents,
   ...estimate,
   ...family,
