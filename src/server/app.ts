@@ -6,6 +6,7 @@ import fastifyStatic from "@fastify/static"
 import fastify, { type FastifyInstance } from "fastify"
 import { defaultSettings } from "../engine/settings.js"
 import type { PracticeRecord } from "../record/index.js"
+import { byLanguage } from "./by-language.js"
 import { childReadings } from "./child-readings.js"
 import type { Clock } from "./clock.js"
 import type { Context } from "./context.js"
@@ -54,7 +55,7 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     rules: rulesInForce(record),
     oneAtATime: inTurn(),
   }
-  const readings = childReadings(context)
+  const readings = byLanguage(() => childReadings(context))
   app.setValidatorCompiler(contractValidator)
   // The contract describes our answers and the tests hold us to it; a record written under older rules stays readable.
   app.setSerializerCompiler(() => (answer) => JSON.stringify(answer))

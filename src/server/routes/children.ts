@@ -13,7 +13,7 @@ import { noSuch } from "../refusal.js"
 import { serveRoute } from "../route.js"
 import { authored, problemsOf, save } from "../save.js"
 
-export function childrenRoutes(app: FastifyInstance, context: Context, readings: ChildReadings): void {
+export function childrenRoutes(app: FastifyInstance, context: Context, readings: () => ChildReadings): void {
   const { record, clock, settings, oneAtATime } = context
 
   serveRoute(app, api.children, {
@@ -21,7 +21,7 @@ export function childrenRoutes(app: FastifyInstance, context: Context, readings:
       const today = clock.today()
       const { total, children } = await record.children({ search, page, pageSize: PAGE_SIZE })
       const day = { today, rules: await context.rules.now() }
-      await readings.read(children, day)
+      await readings().read(children, day)
       const rows = children.map((child) => ({
         id: child.id,
         name: child.name,
@@ -29,7 +29,7 @@ export function childrenRoutes(app: FastifyInstance, context: Context, readings:
         born: child.born,
         sex: child.sex,
         lastVisit: child.lastVisit,
-        ...summaryOf(readings.known(child, day)),
+        ...summaryOf(readings().known(child, day)),
       }))
       return { total, page, pageSize: PAGE_SIZE, children: rows }
     },
