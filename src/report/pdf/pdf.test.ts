@@ -1,71 +1,77 @@
-import { writeFileSync } from "node:fs"
+import { readFileSync } from "node:fs"
 import { describe, expect, it } from "vitest"
-import type { PaperDocument } from "../document.js"
+import { everyBlock } from "../../../test/report/every-block.js"
+import type { Picture } from "../document.js"
 import { pdfOf } from "./pdf.js"
+import { pictureFault } from "./picture-fault.js"
 
-const document: PaperDocument = {
-  kind: "family",
-  title: "Report for Mira 王 محمد",
-  language: "en",
-  date: "2026-11-26",
-  letterhead: { practice: "The practice", lines: ["1 Some Street"] },
-  foot: "Not a medical device.",
-  blocks: [
-    { kind: "lead", text: "Her eyes grew slowly." },
-    { kind: "heading", level: 1, text: "What we saw" },
-    { kind: "text", text: 'A "quoted" \\ #text *with* $signs$ and _marks_.' },
-    { kind: "heading", level: 2, text: "Smaller" },
-    { kind: "list", items: ["one", "two"], isNumbered: true },
-    { kind: "list", items: ["a", "b"] },
-    {
-      kind: "pairs",
-      pairs: [
-        ["Right", "24.10 mm"],
-        ["Left", "24.20 mm"],
-      ],
-    },
-    {
-      kind: "table",
-      head: ["Date", "Right"],
-      rows: [
-        ["10 Mar 2026", "24.10"],
-        ["10 Sep 2026", "24.20"],
-      ],
-      figures: [1],
-    },
-    { kind: "answer", question: "Does it help?", lines: ["Some."], grade: "Grade B" },
-    {
-      kind: "figure",
-      svg: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 20" font-family="x"><text x="0" y="15" font-size="12">24.1 眼</text></svg>',
-      alt: "An eye",
-      caption: "Drawn to scale",
-    },
-    {
-      kind: "code",
-      svg: '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"><rect width="5" height="5"/></svg>',
-      alt: "QR code",
-      lines: ["Scan it"],
-    },
-    { kind: "caution", lines: ["Same day: flashes."] },
-    { kind: "notes", lines: ["Source one."] },
-    { kind: "label", lines: ["Atropine"] },
-    { kind: "address", lines: ["Dr A", "Street"] },
-    { kind: "signatures", lines: [{ role: "Parent", name: "" }] },
-    { kind: "page-break" },
-    { kind: "text", text: "x".repeat(200) },
-  ],
-}
+const PNG = new Uint8Array(
+  Buffer.from(
+    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==",
+    "base64",
+  ),
+)
 
 describe("a PDF", () => {
   it("is made of every kind of block", () => {
-    const pdf = pdfOf([document, document], "a4")
-    expect(pdf).toMatchObject({ kind: "made", pages: 4 })
-    if (pdf.kind === "made" && process.env.KEEP) writeFileSync(process.env.KEEP, pdf.bytes)
+    expect(pdfOf([everyBlock, everyBlock], "a4")).toMatchObject({ kind: "made", pages: 6 })
   })
-  it("is refused with the letters that no font holds", () => {
-    expect(pdfOf([{ ...document, title: "Report for ꦗꦮ" }], "letter")).toEqual({
+
+  it("is the same bytes for the same document", () => {
+    const [one, other] = [pdfOf([everyBlock], "a4"), pdfOf([everyBlock], "a4")]
+    expect(one).toEqual(other)
+  })
+
+  it.each(["Report for ꦗꦮ", "Report for 😀"])(
+    "is refused with the letters that no font holds: %s",
+    (title) => {
+      const letters = [...title.slice("Report for ".length)]
+      const refused = pdfOf([{ ...everyBlock, title }], "letter")
+      expect(refused).toMatchObject({ kind: "refused", about: "letters", letters })
+      for (const letter of letters) expect(refused).toMatchObject({ why: expect.stringContaining(letter) })
+    },
+  )
+
+  it("is refused with the letters that a figure lacks", () => {
+    const svg =
+      '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><text y="9" font-size="5">ꦗ</text></svg>'
+    const blocks = [{ kind: "figure" as const, svg, alt: "a letter" }]
+    expect(pdfOf([{ ...everyBlock, blocks }], "a4")).toMatchObject({ kind: "refused", about: "letters" })
+  })
+})
+
+describe("the logo of a letterhead", () => {
+  const withLogo = (logo: Picture) =>
+    pdfOf([{ ...everyBlock, letterhead: { ...everyBlock.letterhead, logo } }], "a4")
+  const header = (width: number) => {
+    const changed = PNG.slice()
+    new DataView(changed.buffer).setUint32(16, width)
+    return changed
+  }
+  const font = readFileSync(new URL("../../../package.json", import.meta.url))
+
+  it("is set beside the practice's name", () => {
+    expect(withLogo({ mediaType: "image/png", bytes: PNG })).toMatchObject({ kind: "made", pages: 3 })
+  })
+
+  it.each<[string, Picture, string]>([
+    ["of 40 MB", { mediaType: "image/png", bytes: new Uint8Array(40_000_000) }, "at most 1 MB"],
+    ["that is none", { mediaType: "image/png", bytes: font }, "can be read"],
+    ["of another type than it says", { mediaType: "image/jpeg", bytes: PNG }, "can be read"],
+    ["cut short", { mediaType: "image/png", bytes: PNG.subarray(0, 45) }, "can be read"],
+    ["of no width", { mediaType: "image/png", bytes: header(0) }, "can be read"],
+    ["that unfolds", { mediaType: "image/png", bytes: header(100_000) }, "at most 4000 pixels a side"],
+    [
+      "that ends after three bytes",
+      { mediaType: "image/jpeg", bytes: new Uint8Array([255, 216, 255]) },
+      "can be read",
+    ],
+  ])("is refused with words %s", (_, logo, words) => {
+    expect(withLogo(logo)).toMatchObject({
       kind: "refused",
-      why: expect.stringContaining("ꦗ"),
+      about: "logo",
+      why: expect.stringMatching(new RegExp(`^the logo must be a.* ${words}`)),
     })
+    expect(pictureFault(logo, { practice: "P" })).toContain(words)
   })
 })

@@ -2,9 +2,10 @@ import { mkdtempSync } from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { NodeCompiler } from "@myriaddreamin/typst-ts-node-compiler"
-import { inLanguage } from "../../engine/say.js"
+import { say } from "../../engine/say.js"
 import type { DocumentRefused, PaperDocument, PaperSize } from "../document.js"
 import { fontBlobs } from "./fonts.js"
+import { logoFault } from "./logo.js"
 import { typstSource } from "./typst-source.js"
 
 export interface Pdf {
@@ -13,40 +14,63 @@ export interface Pdf {
   readonly pages: number
 }
 
+export type PdfRefused = DocumentRefused &
+  ({ readonly about: "logo" } | { readonly about: "letters"; readonly letters: readonly string[] })
+
 /**
  * Documents as one PDF: tagged by PDF/UA-1's rules, fonts embedded, title and language set.
  *
  * A letter that none of the fonts holds is refused by name: a document with a box in a child's name is not right.
  */
-export function pdfOf(documents: readonly PaperDocument[], paper: PaperSize): Pdf | DocumentRefused {
-  const [first] = documents
-  if (first === undefined) throw new RangeError("at least one document is set")
-  const { source, files } = inLanguage(first.language, () => typstSource(documents, paper))
+export function pdfOf(
+  documents: readonly PaperDocument[],
+  paper: PaperSize,
+  { title }: { readonly title?: string | undefined } = {},
+): Pdf | PdfRefused {
+  const unfit = documents.flatMap(({ letterhead }) => (letterhead.logo ? [logoFault(letterhead.logo)] : []))
+  const fault = unfit.find((found) => found !== null)
+  if (fault) return logoRefused(fault)
+  const { source, files } = typstSource(documents, { paper, title })
   const compiler = typesetter()
   for (const [name, bytes] of files) compiler.mapShadow(join(folder, name), Buffer.from(bytes))
   try {
     const result = compiler.compile({ mainFileContent: source })
-    const fault = result.takeError()
-    if (fault || !result.result) {
+    const error = result.takeError()
+    if (error || !result.result) {
       throw new Error(
-        `the document could not be set: ${JSON.stringify(fault && compiler.fetchDiagnostics(fault))}`,
+        `the document could not be set: ${JSON.stringify(error && compiler.fetchDiagnostics(error))}`,
       )
     }
     const pages = result.result.numOfPages
     return { kind: "made", bytes: compiler.pdf(result.result, { pdfStandard: "ua-1" }), pages }
   } catch (cause) {
-    const missing = missingLetters(cause)
-    if (missing.length === 0) throw cause
-    return {
-      kind: "refused",
-      why: `no font at hand holds ${missing.map((text) => `"${text}"`).join(", ")}: write it in other letters, or leave it out`,
+    const said = cause instanceof Error ? cause.message : String(cause)
+    const missing = missingLetters(said)
+    if (missing.length > 0) {
+      const letters = missing.map((text) => `“${text}”`).join(", ")
+      const why = say("no font at hand holds {letters}: write it in other letters, or leave it out", {
+        letters,
+      })
+      return { kind: "refused", about: "letters", letters: missing, why }
     }
+    // Figures are our own and sound; the only other picture is the practice's.
+    const hasLogo = documents.some(({ letterhead }) => letterhead.logo)
+    if (hasLogo && /failed to decode image/.test(said))
+      return logoRefused(say("a PNG or JPEG that can be read; its content is damaged"))
+    throw cause
   } finally {
     compiler.resetShadow()
     // What one document laid out is of no use to the next but for the fonts, which are kept apart.
-    compiler.evictCache(10)
+    // What one document laid out helps the next a little; after a batch it would only fill the memory.
+    compiler.evictCache(documents.length > 1 ? 0 : 10)
   }
 }
+
+const logoRefused = (allowed: string): PdfRefused => ({
+  kind: "refused",
+  about: "logo",
+  why: say("the logo must be {allowed}", { allowed }),
+})
 
 /** An empty folder for the typesetter to stand in: it reads nothing but what it is given. */
 let folder = ""
@@ -61,8 +85,7 @@ function typesetter(): NodeCompiler {
 }
 
 /** The letters that the typesetter named in its refusal. */
-function missingLetters(cause: unknown): readonly string[] {
-  const said = cause instanceof Error ? cause.message : String(cause)
+function missingLetters(said: string): readonly string[] {
   const found = [...said.matchAll(/the text `\\?"(.+?)\\?"` could not be displayed/g)]
   return [...new Set(found.map(([, text = ""]) => text))]
 }

@@ -27,6 +27,7 @@ import { visit } from "./visit.js"
 import { webConsent } from "./web-consent.js"
 import { webCost } from "./web-cost.js"
 import { webOrder } from "./web-order.js"
+import { webPapers } from "./web-papers.js"
 import { webSafety } from "./web-safety.js"
 import { webSupply } from "./web-supply.js"
 import { why } from "./why.js"
@@ -58,6 +59,7 @@ export const spanish: Catalogue = {
   ...webConsent,
   ...webCost,
   ...webOrder,
+  ...webPapers,
   ...webSafety,
   ...webSupply,
   ...why,

@@ -8,6 +8,7 @@ import { messages } from "./messages.js"
 import { order } from "./order.js"
 import { safety } from "./safety.js"
 import { share } from "./share.js"
+import { webPapers } from "./web-papers.js"
 
 /** Everything said in Simplified Chinese: what families read. */
 export const simplifiedChinese: Catalogue = {
@@ -20,4 +21,5 @@ export const simplifiedChinese: Catalogue = {
   ...order,
   ...safety,
   ...share,
+  ...webPapers,
 }

@@ -1,0 +1,16 @@
+import type { Catalogue } from "../../engine/say.js"
+
+// Machine-made; not yet reviewed by a clinician whose own language this is.
+export const webPapers: Catalogue = {
+  // Setting
+  "a picture of at most {megabytes} MB": "不超过 {megabytes} MB 的图片",
+  "a picture of at most {pixels} pixels a side": "每边不超过 {pixels} 像素的图片",
+  "a PNG or JPEG that can be read; its content is damaged": "可以读取的 PNG 或 JPEG；此文件内容已损坏",
+  "the logo must be {allowed}": "徽标必须是{allowed}",
+  "no font at hand holds {letters}: write it in other letters, or leave it out":
+    "现有字体都不包含{letters}：请改用其他文字，或将其省略",
+  "Page {page} of {pages}": "第 {page} 页，共 {pages} 页",
+  Name: "姓名",
+  Signature: "签名",
+  Date: "日期",
+}
