@@ -146,9 +146,14 @@ export interface Consent {
   /** Who gave it; a course file needs no name. */
   readonly by?: { readonly name?: string | undefined; readonly relation?: string | undefined } | undefined
   readonly form?: (typeof CONSENT_FORMS)[number] | undefined
-  /** The practice's wording that was read: its id, its version and the SHA-256 (hex) of the text shown. */
+  /** The practice's wording that was read: its id, its version, its language (BCP 47) and the SHA-256 (hex) of the text. */
   readonly wording?:
-    | { readonly id: string; readonly version: string; readonly sha256?: string | undefined }
+    | {
+        readonly id: string
+        readonly version: string
+        readonly language?: string | undefined
+        readonly sha256?: string | undefined
+      }
     | undefined
   readonly assent?: (typeof ASSENTS)[number] | undefined
   /** First day it no longer holds, when it was withdrawn. */

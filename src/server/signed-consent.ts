@@ -78,6 +78,7 @@ export async function amendedBeside(
     { outer: "covers", inner: "concentrationPercent", was: signed.covers.concentrationPercent },
     { outer: "wording", inner: "id", was: signed.wording?.id },
     { outer: "wording", inner: "version", was: signed.wording?.version },
+    { outer: "wording", inner: "language", was: signed.wording?.language },
     { outer: "wording", inner: "sha256", was: signed.wording?.sha256 },
   ].flatMap(({ outer, inner, was }) => {
     const now = inside(fields[outer], inner) ?? undefined

@@ -1,4 +1,5 @@
 import type { TreatmentChoice, TreatmentKind } from "../course.js"
+import { msg, say, withDecimalSign } from "../say.js"
 import { fixed } from "../words.js"
 import { allFacts, type ConsentEvidence, type Facts, fact, type ReboundRow } from "./consent-evidence.js"
 
@@ -8,7 +9,7 @@ export function afterStopping(treatment: TreatmentChoice, evidence: ConsentEvide
     treatment.kind === "atropine" ? ofDrops(treatment, evidence) : ofOptics(treatment.kind, evidence)
   return found.lines.length > 0
     ? found
-    : fact("For this treatment no figures of what follows a stop were read.")
+    : fact(say("For this treatment no figures of what follows a stop were read."))
 }
 
 function ofDrops({ concentrationPercent }: TreatmentChoice, { rebound }: ConsentEvidence): Facts {
@@ -30,14 +31,20 @@ function ofDrops({ concentrationPercent }: TreatmentChoice, { rebound }: Consent
         ? []
         : [
             fact(
-              `Within ${off_months} months after stopping, ${retreated_percent} % of children became half a dioptre or more short-sighted on top.`,
+              say(
+                "Within {months} months after stopping, {percent} % of children became more short-sighted by half a dioptre (0.5 D) or more.",
+                { months: off_months ?? 12, percent: withDecimalSign(String(retreated_percent)) },
+              ),
               `treatments/${source}`,
             ),
           ],
     ),
     ...later.map(({ retreated_percent, source }) =>
       fact(
-        `In the two years after stopping, ${retreated_percent} % of children became half a dioptre or more short-sighted on top within a year, the sign to treat again.`,
+        say(
+          "In the two years after stopping, {percent} % of children became more short-sighted by half a dioptre (0.5 D) or more within a year, the sign to treat again.",
+          { percent: withDecimalSign(String(retreated_percent)) },
+        ),
         `treatments/${source}`,
       ),
     ),
@@ -56,39 +63,70 @@ function grown(row: ReboundRow): readonly Facts[] {
     control_dSER_off,
   } = row
   const source = `treatments/${row.source}`
-  const start = `In the ${off_months} months after stopping`
+  const months = off_months ?? 12
   if (dAL_off !== undefined) {
-    const beside =
-      continued_dAL !== undefined
-        ? `, eyes of children who went on ${fixed(continued_dAL)} mm`
-        : control_dAL_off !== undefined
-          ? `, eyes that never had the drug ${fixed(control_dAL_off)} mm`
-          : ""
-    return [fact(`${start} eyes grew ${fixed(dAL_off)} mm${beside}.`, source)]
+    const other = continued_dAL ?? control_dAL_off
+    const grownMm = fixed(dAL_off)
+    if (other === undefined)
+      return [
+        fact(
+          say("In the {months} months after stopping eyes grew {grownMm} mm.", { months, grownMm }),
+          source,
+        ),
+      ]
+    const words = say(
+      "In the {months} months after stopping eyes grew {grownMm} mm, {group, select, continued {eyes of children who went on} other {eyes that never had the drug}} {otherMm} mm.",
+      {
+        months,
+        grownMm,
+        group: continued_dAL === undefined ? "never" : "continued",
+        otherMm: fixed(other),
+      },
+    )
+    return [fact(words, source)]
   }
   if (diff_dAL_off !== undefined) {
     const [low = 0, high = 0] = diff_dAL_ci95
-    const words = `${fixed(Math.abs(diff_dAL_off))} mm ${diff_dAL_off > 0 ? "more" : "less"}`
-    const unclear = low < 0 && high > 0 ? ", too little to be told from no difference" : ""
-    return [fact(`${start} eyes grew ${words} than eyes that never had the drug${unclear}.`, source)]
+    const words = say(
+      "In the {months} months after stopping eyes grew {side, select, more {{differenceMm} mm more} other {{differenceMm} mm less}} than eyes that never had the drug{clear, select, no {, too little to be told from no difference} other {}}.",
+      {
+        months,
+        differenceMm: fixed(Math.abs(diff_dAL_off)),
+        side: diff_dAL_off > 0 ? "more" : "less",
+        clear: low < 0 && high > 0 ? "no" : "yes",
+      },
+    )
+    return [fact(words, source)]
   }
   if (dSER_off !== undefined && control_dSER_off !== undefined)
     return [
       fact(
-        `${start} eyes became ${fixed(-dSER_off)} D more short-sighted, eyes that never had the drug ${fixed(-control_dSER_off)} D.`,
+        say(
+          "In the {months} months after stopping eyes became {dioptres} D more short-sighted, eyes that never had the drug {control} D.",
+          { months, dioptres: fixed(-dSER_off), control: fixed(-control_dSER_off) },
+        ),
         source,
       ),
     ]
   return []
 }
 
+const FOUND_FOR_SPECTACLES = msg(
+  "A review of studies of stopping found that what follows differs from study to study; what returns fades with time.",
+)
 /** As a review of what follows the end of optical treatments put it, kind by kind. */
 const REVIEWED: Readonly<Partial<Record<TreatmentKind, string>>> = {
-  orthokeratology: "a strong return of growth",
-  "multifocal-lens": "a weak return of growth",
-  "dual-focus-lens": "a weak return of growth for soft lenses of this sort",
-  "defocus-spectacles": "that what follows differs from study to study",
-  "lenslet-spectacles": "that what follows differs from study to study",
+  orthokeratology: msg(
+    "A review of studies of stopping found a strong return of growth; what returns fades with time.",
+  ),
+  "multifocal-lens": msg(
+    "A review of studies of stopping found a weak return of growth; what returns fades with time.",
+  ),
+  "dual-focus-lens": msg(
+    "A review of studies of stopping found a weak return of growth for soft lenses of this sort; what returns fades with time.",
+  ),
+  "defocus-spectacles": FOUND_FOR_SPECTACLES,
+  "lenslet-spectacles": FOUND_FOR_SPECTACLES,
 }
 
 function ofOptics(kind: TreatmentKind, { rebound }: ConsentEvidence): Facts {
@@ -96,20 +134,18 @@ function ofOptics(kind: TreatmentKind, { rebound }: ConsentEvidence): Facts {
   const measured = rebound.filter(
     ({ extra_dAL_per_year }) => kind === "multifocal-lens" && extra_dAL_per_year !== undefined,
   )
+  const reviewed = REVIEWED[kind]
   return allFacts([
     ...measured.map(({ extra_dAL_per_year = 0, extra_dAL_ci95: [low = 0, high = 0] = [], source }) =>
       fact(
-        `In the year after stopping eyes grew ${fixed(extra_dAL_per_year)} mm more than expected (${fixed(low)} to ${fixed(high)} mm).`,
+        say("In the year after stopping eyes grew {extra} mm more than expected ({low} to {high} mm).", {
+          extra: fixed(extra_dAL_per_year),
+          low: fixed(low),
+          high: fixed(high),
+        }),
         `treatments/${source}`,
       ),
     ),
-    ...(review && REVIEWED[kind]
-      ? [
-          fact(
-            `A review of studies of stopping found ${REVIEWED[kind]}; what returns fades with time.`,
-            `treatments/${review.source}`,
-          ),
-        ]
-      : []),
+    ...(review && reviewed ? [fact(say(reviewed), `treatments/${review.source}`)] : []),
   ])
 }

@@ -1,4 +1,5 @@
 import type { TreatmentChoice, TreatmentKind } from "../course.js"
+import { msg, say, withDecimalSign } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
 import { capitalised, fixed } from "../words.js"
 import { allFacts, type ConsentEvidence, type Facts, fact } from "./consent-evidence.js"
@@ -14,19 +15,32 @@ interface Pair {
 /** What trials found that the treatment holds back, in mm with the control group beside it, then as a share. */
 export function benefit(treatment: TreatmentChoice, evidence: ConsentEvidence): Facts {
   const isDrops = treatment.kind === "atropine"
-  const name = isDrops ? `${treatment.concentrationPercent} % drops` : treatmentName(treatment)
-  const control = isDrops ? "on drops without the drug" : "with ordinary glasses or lenses"
   const pairs = longestOfEachTrial(pairsOf(treatment, evidence))
   return allFacts([
-    ...pairs.map(({ months, treatedMm, controlMm, source }) =>
-      fact(
-        `In a trial over ${months} months eyes ${isDrops ? "on" : "with"} ${name} grew ${grownMm(treatedMm)} mm on average, eyes ${control} ${grownMm(controlMm)} mm: ${difference(controlMm - treatedMm)}.`,
-        `treatments/${source}`,
-      ),
-    ),
+    ...pairs.map((pair) => fact(pairInWords(treatment, pair), `treatments/${pair.source}`)),
     ...(isDrops ? [joint(treatment, evidence)] : []),
     summary(treatment, evidence),
   ])
+}
+
+function pairInWords(treatment: TreatmentChoice, { months, treatedMm, controlMm }: Pair): string {
+  const gain = controlMm - treatedMm
+  const values = {
+    months,
+    treated: grownMm(treatedMm),
+    control: grownMm(controlMm),
+    side: gain < 0 ? "more" : "less",
+    difference: fixed(Math.abs(gain)),
+  }
+  if (treatment.kind === "atropine")
+    return say(
+      "In a trial over {months} months eyes on {percent} % drops grew {treated} mm on average, eyes on drops without the drug {control} mm: {side, select, more {{difference} mm more} other {a difference of {difference} mm}}.",
+      { ...values, percent: withDecimalSign(String(treatment.concentrationPercent)) },
+    )
+  return say(
+    "In a trial over {months} months eyes with {treatment} grew {treated} mm on average, eyes with ordinary glasses or lenses {control} mm: {side, select, more {{difference} mm more} other {a difference of {difference} mm}}.",
+    { ...values, treatment: treatmentName(treatment) },
+  )
 }
 
 /** One line for each treatment that could be chosen instead, from trials only; the one asked about is left out. */
@@ -45,7 +59,15 @@ export function alternatives(
       const pair = pairsOf(other, evidence)[0]
       if (!pair) return []
       const { months, treatedMm, controlMm, source } = pair
-      const words = `${capitalised(treatmentName(other))}: ${grownMm(treatedMm)} mm of growth against ${grownMm(controlMm)} mm in the group without, over ${months} months in one trial.`
+      const words = say(
+        "{treatment}: {treated} mm of growth against {control} mm in the group without, over {months} months in one trial.",
+        {
+          treatment: capitalised(treatmentName(other)),
+          treated: grownMm(treatedMm),
+          control: grownMm(controlMm),
+          months,
+        },
+      )
       return [fact(words, `treatments/${source}`)]
     }),
   )
@@ -124,15 +146,15 @@ function longestOfEachTrial(pairs: readonly Pair[]): readonly Pair[] {
 // Eyes may come out shorter, by the method's error or the lens and choroid: a true minus sign, which is read aloud.
 const grownMm = (mm: number): string => fixed(mm).replace("-", "\u2212")
 
-const difference = (mm: number): string =>
-  mm < 0 ? `${fixed(-mm)} mm more` : `a difference of ${fixed(mm)} mm`
-
 function joint({ concentrationPercent }: TreatmentChoice, evidence: ConsentEvidence): Facts {
   const row = evidence.networkRows.find((each) => each.concentration_percent === concentrationPercent)
   if (row?.dAL === undefined || row.dAL_cri95 === undefined) return { lines: [], sources: [] }
   const [most = 0, least = 0] = row.dAL_cri95.map((mm) => -mm)
   return fact(
-    `A joint evaluation of many trials of different length puts the difference at ${fixed(-row.dAL)} mm; it may be anything from ${fixed(least)} to ${fixed(most)} mm.`,
+    say(
+      "A joint evaluation of many trials of different length puts the difference at {difference} mm; it may be anything from {least} to {most} mm.",
+      { difference: fixed(-row.dAL), least: fixed(least), most: fixed(most) },
+    ),
     "treatments/bayes_nma2024",
   )
 }
@@ -144,17 +166,38 @@ function summary({ kind, concentrationPercent }: TreatmentChoice, evidence: Cons
   )
   if (!effect)
     return fact(
-      "For this strength the trials give no figure; what was found at other strengths may not hold for it.",
+      say(
+        "For this strength the trials give no figure; what was found at other strengths may not hold for it.",
+      ),
     )
   const { withheldFraction: mean, withheldFractionSd: sd, confidence, mayBeNil, source } = effect
-  const [low, high] = [Math.max(0, mean - 1.96 * sd), Math.min(1, mean + 1.96 * sd)].map((share) =>
+  const [low = 0, high = 0] = [Math.max(0, mean - 1.96 * sd), Math.min(1, mean + 1.96 * sd)].map((share) =>
     Math.round(100 * share),
   )
-  const nil = mayBeNil
-    ? " At this strength the effect is small and may be nothing at all: the trials disagree."
-    : ""
-  return fact(
-    `All in all we reckon that ${Math.round(100 * mean)} % of the growth is held back on average; that average may lie anywhere from ${low} to ${high} %. How good the evidence is: ${confidence}.${nil}`,
-    ...source,
+  const told = say(
+    "All in all we reckon that {mean} % of the growth is held back on average; that average may lie anywhere from {low} to {high} %. How good the evidence is: {confidence}.",
+    { mean: Math.round(100 * mean), low, high, confidence: confidenceInWords(confidence) },
   )
+  const nil = mayBeNil
+    ? [say("At this strength the effect is small and may be nothing at all: the trials disagree.")]
+    : []
+  return { lines: [told, ...nil], sources: source }
+}
+
+/** How good the evidence is, as its parameters put it. */
+const CONFIDENCE: Readonly<Record<string, string>> = {
+  conflicting: msg("the trials contradict each other"),
+  weak: msg("weak|evidence"),
+  "one trial": msg("one trial only|evidence"),
+  moderate: msg("moderate|evidence"),
+  "moderate, mostly East Asian": msg("moderate, mostly from children of East Asia"),
+  "moderate; not for routine use": msg("moderate; this strength is not for routine use"),
+  good: msg("good|evidence"),
+}
+
+/** @throws RangeError when the evidence says it in words that have no translation. */
+function confidenceInWords(confidence: string): string {
+  const words = CONFIDENCE[confidence]
+  if (words === undefined) throw new RangeError(`no words for the confidence "${confidence}"`)
+  return say(words)
 }

@@ -1,6 +1,8 @@
 import type { CalendarDate, Consent, Course, TreatmentChoice } from "../course.js"
 import type { ConsentWording } from "../practice-rules.js"
+import { say, withDecimalSign } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
+import { laterMaterial } from "./wording-versions.js"
 
 export type ConsentState =
   | { readonly kind: "in-force"; readonly consent: Consent }
@@ -27,7 +29,9 @@ export interface ConsentQuestion {
  * higher, is consented to anew, and a consent that names no strength covers none. A treatment without a strength is
  * covered by any consent of its kind. It holds from its date until the day it was withdrawn; a withdrawal ends every
  * consent to the same treatment given before that day. It ends too when a later version of its wording that is marked
- * material comes into force. A consent without a wording is never asked for again for the wording's sake.
+ * material comes into force. A version is its id and its name: a consent to its Spanish text is a consent to that
+ * version, and a material version asks everyone again who read an earlier one, in whatever language either is written.
+ * A consent without a wording is never asked for again for the wording's sake.
  * Nobody consents to having no treatment: the kind `none` is not asked about.
  *
  * @example
@@ -48,13 +52,22 @@ export function consentInForce({ course, treatment, on, wordings = [] }: Consent
     .filter(({ date, until }) => !(until !== undefined && until <= on) && !(withdrawn && date < withdrawn))
     .toSorted((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0))
   if (standing.length === 0)
-    return { kind: "withdrawn", since: withdrawn!, why: `consent to ${name} was withdrawn on ${withdrawn}` }
+    return {
+      kind: "withdrawn",
+      since: withdrawn!,
+      why: say("consent to {name} was withdrawn on {withdrawn}", { name, withdrawn: withdrawn! }),
+    }
 
-  const renewals = standing.map((consent) => renewalOf({ consent, on, wordings }))
+  const renewals = standing.map(
+    ({ date, wording }) => wording && laterMaterial({ read: wording, date, on, wordings }),
+  )
   const sound = renewals.indexOf(undefined)
   if (sound >= 0) return { kind: "in-force", consent: standing[sound]! }
   const { version, from } = renewals[0]!
-  const why = `consent to ${name} of ${standing[0]!.date} was given on an earlier wording; version ${version} holds since ${from}`
+  const why = say(
+    "consent to {name} of {date} was given on an earlier wording; version {version} holds since {from}",
+    { name, date: standing[0]!.date, version, from },
+  )
   return { kind: "wording-renewed", since: from, why }
 }
 
@@ -73,43 +86,20 @@ function strengthLacking({
   readonly name: string
 }): ConsentState {
   const others = known.filter(({ until }) => !(until !== undefined && until <= on))
-  if (others.length === 0) return { kind: "none", why: `no consent to ${name} is recorded` }
+  if (others.length === 0) return { kind: "none", why: say("no consent to {name} is recorded", { name }) }
   const named = [...new Set(others.map(({ covers }) => covers.concentrationPercent))]
   const strengths = named
-    .map((percent) => (percent === undefined ? "no strength" : `${percent} %`))
+    .map((percent) => (percent === undefined ? say("no strength") : percentInWords(percent)))
     .join(", ")
-  return {
-    kind: "another-strength",
-    why: `consent to ${treatmentName({ kind: treatment.kind })} names ${strengths}, not ${treatment.concentrationPercent} %`,
-  }
+  const why = say("consent to {treatment} names {strengths}, not {asked}", {
+    treatment: treatmentName({ kind: treatment.kind }),
+    strengths,
+    asked: percentInWords(treatment.concentrationPercent ?? Number.NaN),
+  })
+  return { kind: "another-strength", why }
 }
 
-/**
- * The first material version that came into force after the one consented to. Versions are ordered by the day they
- * came into force; where the version consented to is not among the wordings, the day of the consent stands for it.
- */
-function renewalOf({
-  consent: { date, wording },
-  on,
-  wordings,
-}: {
-  readonly consent: Consent
-  readonly on: CalendarDate
-  readonly wordings: readonly ConsentWording[]
-}): ConsentWording | undefined {
-  if (wording === undefined) return undefined
-  const versions = wordings.filter(({ id }) => id === wording.id)
-  const given = versions.find(({ version }) => version === wording.version)
-  return versions
-    .filter(
-      ({ isMaterial, from, version, language }) =>
-        isMaterial &&
-        from <= on &&
-        from > (given?.from ?? date) &&
-        version !== wording.version &&
-        (given === undefined || language === given.language),
-    )
-    .toSorted((a, b) => (a.from < b.from ? -1 : 1))[0]
-}
+const percentInWords = (percent: number): string =>
+  say("{percent} %", { percent: withDecimalSign(String(percent)) })
 
 const latest = (days: readonly CalendarDate[]): CalendarDate | undefined => days.toSorted().at(-1)

@@ -1,18 +1,23 @@
 import { CHILD_SEVERE_FROM_MG, milligramsIn } from "../compounding/atropine-content.js"
 import type { TreatmentChoice } from "../course.js"
 import type { ConsentWording, Contacts } from "../practice-rules.js"
+import { inLanguage, type Language, language, listed, msg, say, withDecimalSign } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
 import { inDigits } from "../words.js"
 import { afterStopping } from "./after-stopping.js"
 import { alternatives, benefit } from "./benefit.js"
 import { type ConsentEvidence, type Facts, fact, NO_FACTS } from "./consent-evidence.js"
 import { sideEffects } from "./side-effects.js"
+import { spokenFor } from "./wording-language.js"
 
 /** A consent as the family reads it. */
 export interface ConsentText {
   readonly title: string
   readonly treatment: TreatmentChoice
-  readonly wording: { readonly id: string; readonly version: string }
+  /** `language` as the wording names its own, BCP 47. */
+  readonly wording: { readonly id: string; readonly version: string; readonly language: string }
+  /** In what language the figures are told: the wording's, or English beside a wording in one we do not speak. */
+  readonly spoken: Language
   readonly sections: readonly { readonly heading: string; readonly paragraphs: readonly string[] }[]
   /** Where the figures come from. */
   readonly sources: readonly string[]
@@ -22,25 +27,25 @@ export interface ConsentTextInput {
   readonly wording: ConsentWording
   readonly treatment: TreatmentChoice
   readonly evidence: ConsentEvidence
-  /** What the family pays, in lines; the practice's estimate apart where it has no fees recorded. */
-  readonly cost?: readonly string[] | undefined
+  /** What the family pays, in lines of the language in force; an estimate apart where there are none. */
+  readonly cost?: (() => readonly string[]) | undefined
   /** Sizes of bottle that the practice's pharmacies fill, mL. */
   readonly bottlesMl?: readonly number[] | undefined
   readonly contacts?: Contacts | undefined
 }
 
-/** What a wording may have filled in, by its name in braces, as a person who edits one reads it. */
+/** What a wording may have filled in, by its name in braces; the words are for who edits one, and are said there. */
 export const FILLED_IN = {
-  treatment: "the treatment with its strength",
-  benefit: "what trials found that it holds back",
-  sideEffects: "unwanted effects at this strength",
-  alternatives: "what other treatments hold back",
-  afterStopping: "what follows a stop",
-  quality: "how exact bottles made to order were found to be",
-  contents: "milligrams in a bottle, and from how many it is dangerous",
-  cost: "what the family pays",
-  poisonCentre: "the poison centre's number",
-  urgent: "where to call for same-day care",
+  treatment: msg("the treatment with its strength"),
+  benefit: msg("what trials found that it holds back"),
+  sideEffects: msg("unwanted effects at this strength"),
+  alternatives: msg("what other treatments hold back"),
+  afterStopping: msg("what follows a stop"),
+  quality: msg("how exact bottles made to order were found to be"),
+  contents: msg("milligrams in a bottle, and from how many it is dangerous"),
+  cost: msg("what the family pays"),
+  poisonCentre: msg("the poison centre's number"),
+  urgent: msg("where to call for same-day care"),
 } as const
 type Filled = keyof typeof FILLED_IN
 
@@ -55,10 +60,15 @@ export function unknownNames({
 }
 
 /**
- * A wording filled in for one treatment, its figures from the evidence. The same input gives the same text to the
+ * A wording filled in for one treatment, its figures from the evidence and told in the wording's language. The same input gives the same text to the
  * letter, so that the hash of it says what was read.
  */
 export function consentText(input: ConsentTextInput): ConsentText {
+  const spoken = spokenFor(input.wording.language) ?? "en"
+  return inLanguage(spoken, () => filledIn(input))
+}
+
+function filledIn(input: ConsentTextInput): ConsentText {
   const { wording, treatment } = input
   if (treatment.kind === "atropine" && treatment.concentrationPercent === undefined)
     throw new RangeError("a consent to drops names their strength")
@@ -81,18 +91,34 @@ export function consentText(input: ConsentTextInput): ConsentText {
       .filter((line) => line !== ""),
   }))
   const sources = [...used].map((id) => input.evidence.citation(id) ?? id)
-  return { title, treatment, wording: { id: wording.id, version: wording.version }, sections, sources }
+  const { id, version } = wording
+  return {
+    title,
+    treatment,
+    wording: { id, version, language: wording.language },
+    spoken: language(),
+    sections,
+    sources,
+  }
 }
 
 /** The text as it is stored and hashed: UTF-8, lines ended by a line feed, nothing of the child in it. */
-export function consentPlainText({ title, wording, sections, sources }: ConsentText): string {
+export function consentPlainText(text: ConsentText): string {
+  const { title, sections, sources } = text
   const blocks = [
-    `${title}\nWording "${wording.id}", version ${wording.version}`,
+    `${title}\n${wordingInWords(text)}`,
     ...sections.map(({ heading, paragraphs }) => [heading, ...paragraphs].join("\n")),
-    ...(sources.length > 0 ? [["Where the figures come from", ...sources].join("\n")] : []),
+    ...(sources.length > 0 ? [[sourcesHeading(text), ...sources].join("\n")] : []),
   ]
   return `${blocks.join("\n\n")}\n`.normalize("NFC")
 }
+
+/** Which wording it is, in its own language: 'Wording "drops", version 1, en'. */
+export const wordingInWords = ({ wording, spoken }: Pick<ConsentText, "wording" | "spoken">): string =>
+  inLanguage(spoken, () => say('Wording "{id}", version {version}, {language}', { ...wording }))
+
+export const sourcesHeading = ({ spoken }: Pick<ConsentText, "spoken">): string =>
+  inLanguage(spoken, () => say("Where the figures come from"))
 
 // No line ends between a figure and its unit.
 const FIGURE_AND_UNIT = /(\d) (?=(?:mm|mL|mg|D|%)(?!\w))/g
@@ -102,10 +128,11 @@ const NAME = /\{(\w+)\}/g
 function factsFor({
   treatment,
   evidence,
-  cost = [],
+  cost = () => [],
   bottlesMl = USUAL_BOTTLES_ML,
   contacts = {},
 }: ConsentTextInput): Readonly<Record<Filled, Facts>> {
+  const paid = cost()
   const { samples, pharmacies, label_claim_percent: claim, source } = evidence.bottleQuality
   return {
     treatment: fact(treatmentName(treatment)),
@@ -114,18 +141,31 @@ function factsFor({
     alternatives: alternatives(treatment, evidence),
     afterStopping: afterStopping(treatment, evidence),
     quality: fact(
-      `When ${samples} bottles of 0.01 % drops from ${pharmacies} pharmacies were measured, they held between ${claim.min} and ${claim.max} % of the strength on their label.`,
+      say(
+        "When {samples} bottles of {percent} % drops from {pharmacies} pharmacies were measured, they held between {min} and {max} % of the strength on their label.",
+        {
+          samples,
+          pharmacies,
+          percent: withDecimalSign("0.01"),
+          min: withDecimalSign(String(claim.min)),
+          max: withDecimalSign(String(claim.max)),
+        },
+      ),
       `treatments/${source}`,
     ),
     contents: contents(treatment, bottlesMl),
     cost:
-      cost.length > 0
-        ? { lines: cost, sources: [] }
+      paid.length > 0
+        ? { lines: paid, sources: [] }
         : fact(
-            "We give you the full cost in writing before you decide: the visits, the measuring and what is used up.",
+            say(
+              "We give you the full cost in writing before you decide: the visits, the measuring and what is used up.",
+            ),
           ),
-    poisonCentre: fact(contacts.poisonCentre ?? "the poison centre of your country; ask us for its number"),
-    urgent: fact(contacts.urgent ?? "this practice, or an emergency eye service when we are closed"),
+    poisonCentre: fact(
+      contacts.poisonCentre ?? say("the poison centre of your country; ask us for its number"),
+    ),
+    urgent: fact(contacts.urgent ?? say("this practice, or an emergency eye service when we are closed")),
   }
 }
 
@@ -135,12 +175,17 @@ const USUAL_BOTTLES_ML = [5, 10]
 function contents({ concentrationPercent }: TreatmentChoice, bottlesMl: readonly number[]): Facts {
   if (concentrationPercent === undefined) return NO_FACTS
   const bottles = [...new Set(bottlesMl)].toSorted((a, b) => a - b)
-  const parts = bottles.map(
-    (volumeMl) =>
-      `a bottle of ${inDigits(volumeMl)} mL holds ${inDigits(milligramsIn({ concentrationPercent, volumeMl }))} mg of it`,
+  const parts = bottles.map((volumeMl) =>
+    say("a bottle of {volume} mL holds {mg} mg of it", {
+      volume: inDigits(volumeMl),
+      mg: inDigits(milligramsIn({ concentrationPercent, volumeMl })),
+    }),
   )
   return fact(
-    `At this strength ${parts.join(", ")}; from ${CHILD_SEVERE_FROM_MG} mg a child may be severely poisoned.`,
+    say("At this strength {bottles}; from {mg} mg a child may be severely poisoned.", {
+      bottles: listed(parts),
+      mg: inDigits(CHILD_SEVERE_FROM_MG),
+    }),
     "clinical/TOXINFO",
   )
 }

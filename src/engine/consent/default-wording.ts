@@ -1,5 +1,11 @@
 import type { CalendarDate, TreatmentKind } from "../course.js"
 import type { ConsentWording } from "../practice-rules.js"
+import { LANGUAGES, type Language } from "../say.js"
+import { english } from "./shipped/english.js"
+import { simplifiedChinese } from "./shipped/simplified-chinese.js"
+import { spanish } from "./shipped/spanish.js"
+import { spokenFor } from "./wording-language.js"
+import { firstDayOf, laterMaterial } from "./wording-versions.js"
 
 /** A wording is of drops or of optical treatments; a practice's own versions keep these ids. */
 export type WordingId = "drops" | "optical"
@@ -7,107 +13,24 @@ export type WordingId = "drops" | "optical"
 export const wordingIdOf = (kind: TreatmentKind): WordingId => (kind === "atropine" ? "drops" : "optical")
 
 /**
- * The wordings that ship, until a practice has its own. They cover what the duties of consent ask for (evidence:
- * clinical, CD-045 to CD-054): that treatment slows and rarely stops, that growth without it cannot be known,
- * off-label and compounded products, that regulators disagree, benefits and harms in figures, other ways, cost, the
- * right to stop, and the child's own assent in four steps. Local law may ask for more. Names in braces are filled in
- * for the treatment: see `consent-text.ts`.
+ * The wordings that ship, until a practice has its own, each in three languages. They cover what the duties of consent
+ * ask for (evidence: clinical, CD-045 to CD-054): that treatment slows and rarely stops, that growth without it cannot
+ * be known, off-label and compounded products, that regulators disagree, benefits and harms in figures, other ways,
+ * cost, the right to stop, and the child's own assent in four steps. Local law may ask for more. Names in braces are
+ * filled in for the treatment: see `consent-text.ts`.
  */
-const drops: ConsentWording = {
-  id: "drops",
-  version: "1",
-  from: "2026-11-25",
-  language: "en",
-  title: "Consent to treatment with {treatment} eye drops",
-  isMaterial: false,
-  sections: [
-    {
-      heading: "What this is about",
-      text: "Your child is short-sighted because the eyes have grown long for their age, and they are still growing. A drop of {treatment} in each treated eye at bedtime may slow this growth. It is unlikely to stop it, and it does not undo what has grown already: your child will still need glasses or lenses.\nEach dioptre less lowers the risk of eye disease later in life; low and moderate short-sightedness carry some risk too.\nHow well it works in this child can't be known beforehand. How far the eyes would have grown without treatment can't be known afterwards either. We measure, and tell you what the measurements support.",
-    },
-    {
-      heading: "Not licensed for this, and made to order",
-      text: "Unless we tell you otherwise, these drops are not licensed for slowing short-sightedness where you live. Using a medicine so is called off-label. That is not the same as improper or experimental; it means that no authority has weighed benefit and harm for this use.\nThe bottle is made to order by a pharmacy and is not a factory product. {quality}\nRegulators do not agree on the benefit: in the European Union in 2025 one atropine product of 0.01 % was authorised and a different atropine product was refused.",
-    },
-    {
-      heading: "What it may do, in figures",
-      text: "{benefit}\nThese are averages of groups. Your child may do better or worse.",
-    },
-    {
-      heading: "Side effects at this strength",
-      text: "{sideEffects}\nHow often children complain depends much on how they are asked, so look at the difference to the group without the drug. Glasses that darken in the sun may help. Tell us if anything troubles your child; a lower strength or a stop is always possible.\nFlashes, floaters, a curtain over the sight, pain or sudden loss of sight: have the eye seen on the same day. Call {urgent}.",
-    },
-    {
-      heading: "Other ways",
-      text: "{alternatives}\nNo treatment: ordinary glasses give clear sight and are not meant to slow growth. The eyes go on being measured, and treatment may be started later.",
-    },
-    {
-      heading: "What it costs",
-      text: "{cost}\nIf we have an interest of our own in one of these treatments, we tell you so.",
-    },
-    {
-      heading: "Keeping the bottle, and poison",
-      text: "Keep the bottle as its label says, and throw it away on the date given there even if some is left. Wash your hands after use and keep the drops away from the mouth.\nAtropine is a poison when swallowed. {contents} Keep the bottle out of sight and reach of every child in the home.\nIf a child may have swallowed some, do not wait: call {poisonCentre}. Confusion, fever, a flushed dry skin, a fast pulse or a fit: call an ambulance.",
-    },
-    {
-      heading: "What we ask of you",
-      text: "One drop at bedtime in each treated eye, every night. Come to the examinations; without measurements nobody can say whether it works. Tell us about missed nights: it changes how we read the measurements, and nobody is blamed.",
-    },
-    {
-      heading: "Your right to stop, and what follows",
-      text: "You may stop at any time, without giving a reason and without any loss of care. Please tell us, so that the eyes can be measured after the stop.\n{afterStopping}\nGuidelines do not agree on when to stop. We plan the end together and look at it every year.",
-    },
-    {
-      heading: "For your child",
-      text: "We ask your child as well, in words that fit the age:\n1. These drops may help your eyes to grow more slowly. Do you know why we talk about that?\n2. A drop is put in at bedtime. Bright light may feel too bright, and small print close up may look blurred.\n3. Tell us in your own words what will happen. Is anybody pushing you?\n4. Would you like to try it? You may say no, and you may change your mind.",
-    },
-  ],
-}
+export const defaultWordings: readonly ConsentWording[] = [...english, ...spanish, ...simplifiedChinese]
 
-const optical: ConsentWording = {
-  id: "optical",
-  version: "1",
-  from: "2026-11-25",
-  language: "en",
-  title: "Consent to treatment with {treatment}",
-  isMaterial: false,
-  sections: [
-    {
-      heading: "What this is about",
-      text: "Your child is short-sighted because the eyes have grown long for their age, and they are still growing. Treatment with {treatment} may slow this growth. It is unlikely to stop it, and it does not undo what has grown already.\nHow well it works in this child can't be known beforehand. How far the eyes would have grown without treatment can't be known afterwards either. Whether the product is licensed for slowing short-sightedness depends on the country and the product: we tell you.",
-    },
-    {
-      heading: "What it may do, in figures",
-      text: "{benefit}\nThese are averages of groups. Your child may do better or worse.",
-    },
-    {
-      heading: "Side effects",
-      text: "{sideEffects}\nFlashes, floaters, a curtain over the sight, pain, a red eye with lenses or sudden loss of sight: have the eye seen on the same day. Call {urgent}.",
-    },
-    {
-      heading: "Other ways",
-      text: "{alternatives}\nNo treatment: ordinary glasses give clear sight and are not meant to slow growth. The eyes go on being measured, and treatment may be started later.",
-    },
-    {
-      heading: "What it costs",
-      text: "{cost}\nIf we have an interest of our own in one of these treatments, we tell you so.",
-    },
-    {
-      heading: "Your right to stop, and what follows",
-      text: "You may stop at any time, without giving a reason and without any loss of care. Please tell us, so that the eyes can be measured after the stop.\n{afterStopping}",
-    },
-    {
-      heading: "For your child",
-      text: "We ask your child as well, in words that fit the age:\n1. These may help your eyes to grow more slowly. Do you know why we talk about that?\n2. You wear them as we show you, every day or every night. That takes getting used to.\n3. Tell us in your own words what will happen. Is anybody pushing you?\n4. Would you like to try it? You may say no, and you may change your mind.",
-    },
-  ],
-}
+export const WORDING_IDS: readonly WordingId[] = ["drops", "optical"]
 
-export const defaultWordings: readonly ConsentWording[] = [drops, optical]
+/** Whether a wording is one that ships, and not the practice's own. */
+export const isShipped = ({ id, version }: Pick<ConsentWording, "id" | "version">): boolean =>
+  defaultWordings.some((shipped) => shipped.id === id && shipped.version === version)
 
 /**
- * The wordings to be read for a kind of treatment on a day, one for each language: the practice's latest in force, or
- * the one that ships while the practice has none.
+ * The wordings to be read for a kind of treatment on a day, one for each language there is: the practice's latest in
+ * force in that language, or the one that ships where the practice has none. A practice's wording that a later material
+ * version in another language has overtaken is not handed out any more: whoever signed it would be asked again at once.
  */
 export function wordingsFor({
   kind,
@@ -119,11 +42,39 @@ export function wordingsFor({
   readonly wordings: readonly ConsentWording[]
 }): readonly ConsentWording[] {
   const id = wordingIdOf(kind)
-  const latest = new Map<string, ConsentWording>()
-  for (const wording of wordings) {
-    const known = latest.get(wording.language)
-    if (wording.id === id && wording.from <= on && !(known && known.from > wording.from))
-      latest.set(wording.language, wording)
-  }
-  return latest.size > 0 ? [...latest.values()] : defaultWordings.filter((wording) => wording.id === id)
+  const begun = wordings.filter((each) => each.id === id && each.from <= on)
+  const isLater = (one: ConsentWording, other: ConsentWording) => rankOf(one, begun) > rankOf(other, begun)
+  const own = begun.filter(
+    (each) =>
+      !begun.some((other) => other.language === each.language && isLater(other, each)) &&
+      laterMaterial({ read: each, date: each.from, on, wordings: begun }) === undefined,
+  )
+  const spoken = own.map(({ language }) => spokenFor(language))
+  const shipped = defaultWordings.filter(
+    (each) => each.id === id && !spoken.includes(spokenFor(each.language)),
+  )
+  return [...own, ...shipped].toSorted((a, b) => placeOf(a.language) - placeOf(b.language))
+}
+
+/**
+ * The wording to be read in a language; in the practice's own words where they exist in it.
+ *
+ * @throws RangeError for a kind of treatment that no wording ships for.
+ */
+export function wordingIn(spoken: Language, wordings: readonly ConsentWording[]): ConsentWording {
+  const found =
+    wordings.find(({ language }) => language === spoken) ??
+    wordings.find(({ language }) => spokenFor(language) === spoken)
+  if (!found) throw new RangeError(`no wording is there in ${spoken}`)
+  return found
+}
+
+/** By the age of what it says, then by its own. */
+const rankOf = (wording: ConsentWording, all: readonly ConsentWording[]): string =>
+  `${firstDayOf(wording, all)} ${wording.from}`
+
+/** In the order of the languages we speak, any other after them. */
+function placeOf(tag: string): number {
+  const spoken = spokenFor(tag)
+  return spoken === null ? LANGUAGES.length : LANGUAGES.indexOf(spoken)
 }

@@ -1,5 +1,6 @@
 import type { TreatmentChoice, TreatmentKind } from "../course.js"
-import { capitalised, fixed } from "../words.js"
+import { listed, msg, say, withDecimalSign } from "../say.js"
+import { fixed } from "../words.js"
 import {
   allFacts,
   type ConsentEvidence,
@@ -21,38 +22,67 @@ export function sideEffects(treatment: TreatmentChoice, evidence: ConsentEvidenc
       : infections(treatment.kind, evidence)
   return found.lines.length > 0 || treatment.kind !== "atropine"
     ? found
-    : fact("No figures of side effects at this strength were read.")
+    : fact(say("No figures of side effects at this strength were read."))
 }
 
 function pupilAndFocus({ concentrationPercent }: TreatmentChoice, { physiology }: ConsentEvidence): Facts {
-  const parts = physiology.flatMap((row) => {
-    if (row.concentration_percent !== concentrationPercent || row.trial === undefined) return []
-    const range = row.accommodation_loss_D_range
-    const placebo = physiology.find((other) => other.trial === row.trial && other.concentration_percent === 0)
-    const lost =
-      row.accommodation_loss_D !== undefined
-        ? `the power to focus near was ${fixed(row.accommodation_loss_D)} D weaker${placebo?.accommodation_loss_D === undefined ? "" : ` (${fixed(placebo.accommodation_loss_D)} D on drops without the drug)`}`
-        : range && `the power to focus near was ${range.join(" to ")} D weaker`
-    const wider =
-      row.photopic_pupil_increase_mm !== undefined &&
-      `the pupil in bright light was ${fixed(row.photopic_pupil_increase_mm)} mm wider`
-    const words = [wider, lost].filter((part) => typeof part === "string").join(", and ")
-    if (words === "") return []
-    const when = row.months === undefined ? "On these drops" : `After ${row.months} months`
-    return [fact(`${when} ${words}, on average.`, `treatments/${row.source}`)]
-  })
-  return allFacts(parts)
+  return allFacts(
+    physiology
+      .filter(({ concentration_percent, trial }) => concentration_percent === concentrationPercent && trial)
+      .flatMap((row) =>
+        [pupilInWords(row), focusInWords(row, physiology)].flatMap((words) =>
+          words === undefined ? [] : [fact(words, `treatments/${row.source}`)],
+        ),
+      ),
+  )
+}
+
+type Physiology = ConsentEvidence["physiology"][number]
+
+const since = ({ months }: Physiology) =>
+  months === undefined ? { since: "start" } : { since: "months", months }
+
+function pupilInWords(row: Physiology): string | undefined {
+  const { photopic_pupil_increase_mm: wider } = row
+  if (wider === undefined) return undefined
+  return say(
+    "{since, select, months {After {months} months} other {On these drops}} the pupil in bright light was {wider} mm wider, on average.",
+    { ...since(row), wider: fixed(wider) },
+  )
+}
+
+function focusInWords(row: Physiology, all: readonly Physiology[]): string | undefined {
+  const { accommodation_loss_D: lost, accommodation_loss_D_range: range, trial } = row
+  if (lost === undefined) {
+    if (range === undefined) return undefined
+    const [low, high] = range.map((dioptres) => withDecimalSign(String(dioptres)))
+    return say(
+      "{since, select, months {After {months} months} other {On these drops}} the power to focus near was {low} to {high} D weaker, on average.",
+      { ...since(row), low: low ?? "", high: high ?? "" },
+    )
+  }
+  const without = all.find(
+    (other) => other.trial === trial && other.concentration_percent === 0,
+  )?.accommodation_loss_D
+  return say(
+    "{since, select, months {After {months} months} other {On these drops}} the power to focus near was {lost} D weaker{beside, select, yes { ({without} D on drops without the drug)} other {}}, on average.",
+    {
+      ...since(row),
+      lost: fixed(lost),
+      ...(without === undefined ? { beside: "no" } : { beside: "yes", without: fixed(without) }),
+    },
+  )
 }
 
 const COMPLAINTS = [
-  ["photophobia", "bothered by light"],
-  ["blurred_near", "blurred sight near by"],
-  ["blurred_vision", "blurred sight"],
-  ["reading_problems", "trouble with reading"],
-  ["headache", "headache"],
-  ["allergic_conjunctivitis", "allergy of lids or eyes"],
-  ["eye_irritation", "irritated eyes"],
-  ["stopped_for_event", "stopped because of it"],
+  ["photophobia", msg("bothered by light")],
+  ["blurred_near", msg("blurred sight near by")],
+  ["blurred_vision", msg("blurred sight")],
+  ["reading_problems", msg("trouble with reading")],
+  ["headache", msg("headache")],
+  ["allergic_conjunctivitis", msg("allergy of lids or eyes")],
+  ["eye_irritation", msg("irritated eyes")],
+  ["stopped_for_event", msg("stopped because of it")],
 ] as const satisfies readonly (readonly [keyof EventRow, string])[]
 
 function complaints({ concentrationPercent }: TreatmentChoice, { events }: ConsentEvidence): Facts {
@@ -62,33 +92,76 @@ function complaints({ concentrationPercent }: TreatmentChoice, { events }: Conse
       const control = events.find(
         ({ trial, arm }) => trial === row.trial && (arm === "placebo" || arm === "vehicle"),
       )
-      const parts = COMPLAINTS.flatMap(([field, words]) => {
+      const parts = COMPLAINTS.flatMap(([field, complaint]) => {
         const [share, without] = [row[field], control?.[field]]
-        if (share == null) return []
-        return [`${words} ${share} %${without == null ? "" : ` (${without} %)`}`]
+        return share == null ? [] : [complaintInWords({ complaint: say(complaint), share, without })]
       })
       if (parts.length === 0) return []
-      const beside = control ? ", in brackets on drops without the drug" : ""
-      return [fact(`${capitalised(whenOf(row))}${beside}: ${parts.join(", ")}.`, `treatments/${row.source}`)]
+      const beside = control ? "yes" : "no"
+      return [fact(groupInWords(row, { complaints: listed(parts), beside }), `treatments/${row.source}`)]
     }),
   )
 }
 
+function complaintInWords({
+  complaint,
+  share,
+  without,
+}: {
+  readonly complaint: string
+  readonly share: number
+  readonly without: number | null | undefined
+}): string {
+  const percent = withDecimalSign(String(share))
+  if (without == null) return say("{complaint} {percent} %", { complaint, percent })
+  const other = withDecimalSign(String(without))
+  return say("{complaint} {percent} % ({without} %)", { complaint, percent, without: other })
+}
+
 /** Months are a number, "48 (dosing)" or "year 3" in the evidence. */
-function whenOf({ months, n }: EventRow): string {
-  const children = n === undefined ? "" : ` with ${n} children on this strength`
-  if (typeof months === "string" && months.startsWith("year")) return `in ${months} of a trial${children}`
-  const count = Number.parseInt(String(months ?? ""), 10)
-  return Number.isNaN(count)
-    ? `in a group of ${n} children on this strength`
-    : `in a trial over ${count} months${children}`
+function groupInWords(
+  { months, n }: EventRow,
+  told: { readonly complaints: string; readonly beside: "yes" | "no" },
+): string {
+  const year = typeof months === "string" ? /^year (\d+)/.exec(months)?.[1] : undefined
+  const count = year === undefined ? Number.parseInt(String(months ?? ""), 10) : Number.NaN
+  if (n === undefined) {
+    if (Number.isNaN(count))
+      return say(
+        "In a trial{beside, select, yes {, in brackets on drops without the drug} other {}}: {complaints}.",
+        told,
+      )
+    return say(
+      "In a trial over {months} months{beside, select, yes {, in brackets on drops without the drug} other {}}: {complaints}.",
+      { ...told, months: count },
+    )
+  }
+  if (year !== undefined)
+    return say(
+      "In year {year} of a trial with {n} children on this strength{beside, select, yes {, in brackets on drops without the drug} other {}}: {complaints}.",
+      { ...told, year, n },
+    )
+  if (Number.isNaN(count))
+    return say(
+      "In a group of {n} children on this strength{beside, select, yes {, in brackets on drops without the drug} other {}}: {complaints}.",
+      { ...told, n },
+    )
+  return say(
+    "In a trial over {months} months with {n} children on this strength{beside, select, yes {, in brackets on drops without the drug} other {}}: {complaints}.",
+    { ...told, months: count, n },
+  )
 }
 
 function tinted({ concentrationPercent }: TreatmentChoice, { events }: ConsentEvidence): Facts {
   const row = events.find(({ improved_with_photochromic }) => improved_with_photochromic !== undefined)
   if (row === undefined || ![0.05, 0.1].includes(concentrationPercent ?? 0)) return NO_FACTS
+  const { n, photophobia, improved_with_photochromic: helped } = row
+  if (n === undefined || photophobia === undefined || helped === undefined) return NO_FACTS
   return fact(
-    `In a group of ${row.n} children on 0.05 % or 0.1 %, ${row.photophobia} % were bothered by light; glasses that darken in the sun helped ${row.improved_with_photochromic} %.`,
+    say(
+      "In a group of {n} children on {low} % or {high} %, {bothered} % were bothered by light; glasses that darken in the sun helped {helped} %.",
+      { n, low: withDecimalSign("0.05"), high: withDecimalSign("0.1"), bothered: photophobia, helped },
+    ),
     `treatments/${row.source}`,
   )
 }
@@ -96,10 +169,13 @@ function tinted({ concentrationPercent }: TreatmentChoice, { events }: ConsentEv
 const ON_THE_EYE: readonly TreatmentKind[] = ["dual-focus-lens", "multifocal-lens", "orthokeratology"]
 
 function infections(kind: TreatmentKind, { lensInfections }: ConsentEvidence): Facts {
-  if (!ON_THE_EYE.includes(kind)) return fact("No figures of side effects of such glasses were read.")
-  const [low, high] = lensInfections.microbial_keratitis_per_10000_patient_years
+  if (!ON_THE_EYE.includes(kind)) return fact(say("No figures of side effects of such glasses were read."))
+  const [low = 0, high = 0] = lensInfections.microbial_keratitis_per_10000_patient_years
   return fact(
-    `Contact lenses can lead to an infection of the cornea: in ${low} to ${high} of 10 000 wearers a year. About ${Math.round(100 * lensInfections.fraction_with_vision_loss)} % of those lose some sight by it.`,
+    say(
+      "Contact lenses can lead to an infection of the cornea: in {low} to {high} of 10 000 wearers a year. About {percent} % of those lose some sight by it.",
+      { low, high, percent: Math.round(100 * lensInfections.fraction_with_vision_loss) },
+    ),
     `clinical/${lensInfections.source_id}`,
   )
 }

@@ -75,6 +75,7 @@ export const consentDetails = {
     object({
       id: required(text(), { title: "Identifier", description: "Which wording of the practice." }),
       version: required(text(), { title: "Version", description: "Its version." }),
+      language: optional(text(), { title: "Language", description: "That it was read in, by BCP 47." }),
       sha256: optional(
         z
           .string({ error: "64 hexadecimal digits" })

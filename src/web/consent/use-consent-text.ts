@@ -1,11 +1,11 @@
 import { useMemo } from "react"
 import { type ConsentText, consentText } from "../../engine/consent/consent-text.js"
+import { costLines } from "../../engine/consent/cost-lines.js"
 import { wordingsFor } from "../../engine/consent/default-wording.js"
 import type { TreatmentChoice } from "../../engine/course.js"
 import type { ConsentWording } from "../../engine/practice-rules.js"
 import { consentEvidence } from "../../evidence/consent.js"
 import type { CourseReading } from "../reading.js"
-import { costLines } from "./cost-lines.js"
 
 /** What the family reads for a treatment, in the language chosen; no text while the strength of drops is missing. */
 export function useConsentText({
@@ -33,7 +33,7 @@ export function useConsentText({
       wording,
       treatment,
       evidence: consentEvidence,
-      cost: costLines(treatment, reading),
+      cost: () => costLines({ treatment, ...reading }),
       contacts,
       ...(pharmacies.length > 0 ? { bottlesMl: pharmacies.map(({ bottleMl }) => bottleMl) } : {}),
     })

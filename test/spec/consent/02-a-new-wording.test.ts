@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { consentInForce } from "../../../src/engine/consent/consent-in-force.js"
 import { wordingsFor } from "../../../src/engine/consent/default-wording.js"
+import { wordingProblems } from "../../../src/engine/consent/wording-problems.js"
 import type { Consent } from "../../../src/engine/course.js"
 import type { ConsentWording } from "../../../src/engine/practice-rules.js"
 import { duties } from "../../../src/engine/protocol/duties.js"
@@ -45,12 +46,9 @@ describe("A material new version asks families again", () => {
     expect(state(given, wordings, "2025-04-01").kind).toBe("in-force")
   })
 
-  it("not when it is of another wording, or in another language", () => {
-    const others = [
-      version("B", "2025-03-01", { id: "optical" }),
-      version("B", "2025-03-01", { language: "es" }),
-    ]
-    expect(state(given, [first, ...others], "2025-04-01").kind).toBe("in-force")
+  it("not when it is of another wording", () => {
+    const other = version("B", "2025-03-01", { id: "optical" })
+    expect(state(given, [first, other], "2025-04-01").kind).toBe("in-force")
   })
 
   it("once: a consent to the new version is enough", () => {
@@ -79,22 +77,86 @@ describe("A material new version asks families again", () => {
   })
 })
 
-describe("What is read is the latest version in force", () => {
-  const read = (day: string, wordings: readonly ConsentWording[]) =>
-    wordingsFor({ kind: "atropine", on: day, wordings }).map(({ version: name }) => name)
+describe("A version is one content in as many languages as it is written in", () => {
+  const inSpanish = (name: string, from: string, more: Partial<ConsentWording> = {}) =>
+    version(name, from, { language: "es", ...more })
 
-  it("the one that ships while a practice has none", () => {
-    expect(read("2025-01-10", [])).toEqual(["1"])
-    expect(read("2024-05-31", [first])).toEqual(["1"])
+  it("a consent to its Spanish text is a consent to that version", () => {
+    const wordings = [first, inSpanish("A", "2024-06-01"), second, inSpanish("B", "2025-03-01")]
+    const [read, older] = ["B", "A"].map((name) => [on({ id: "drops", version: name, language: "es" })])
+    expect(state(read ?? [], wordings, "2025-04-01").kind).toBe("in-force")
+    expect(state(older ?? [], wordings, "2025-04-01").kind).toBe("wording-renewed")
   })
 
-  it("then the practice's own, in every language it has", () => {
-    expect(read("2025-02-01", [second, first])).toEqual(["A"])
-    expect(read("2025-04-01", [second, first])).toEqual(["B"])
-    expect(read("2025-04-01", [first, version("A-es", "2024-06-01", { language: "es" })])).toEqual([
-      "A",
-      "A-es",
-    ])
+  it("a material version asks everyone again, in whatever language it or the earlier one was read", () => {
+    const spanishOnly = [first, inSpanish("B", "2025-03-01")]
+    expect(state([on({ id: "drops", version: "A" })], spanishOnly, "2025-04-01").kind).toBe("wording-renewed")
+    const englishOnly = [inSpanish("A", "2024-06-01"), second]
+    expect(state([on({ id: "drops", version: "A" })], englishOnly, "2025-04-01").kind).toBe("wording-renewed")
+  })
+
+  it("a translation that comes later asks nobody again who read that version", () => {
+    const wordings = [first, second, inSpanish("B", "2025-06-01")]
+    expect(state([on({ id: "drops", version: "B" }, "2025-03-05")], wordings, "2025-07-01").kind).toBe(
+      "in-force",
+    )
+  })
+
+  it("nor does the late translation of an earlier version ask those who read a later one", () => {
+    const wordings = [first, second, inSpanish("A", "2025-06-01")]
+    expect(state([on({ id: "drops", version: "B" }, "2025-03-05")], wordings, "2025-07-01").kind).toBe(
+      "in-force",
+    )
+  })
+
+  it("a name once used in a language is taken; in another it is the translation", () => {
+    const paths = (wording: ConsentWording) =>
+      wordingProblems(wording, { others: [first] }).map(({ path }) => path)
+    expect(paths(first)).toEqual(["version"])
+    expect(paths(inSpanish("A", "2025-06-01"))).toEqual([])
+    // A version is found by its name to the letter, so a translation must bear it to the letter.
+    expect(paths(inSpanish("a", "2025-06-01"))).toEqual(["version"])
+  })
+})
+
+describe("What is read is the latest version in force, in the language the family reads", () => {
+  const read = (day: string, wordings: readonly ConsentWording[]) =>
+    wordingsFor({ kind: "atropine", on: day, wordings }).map(
+      ({ version: name, language }) => `${language} ${name}`,
+    )
+
+  it("the one that ships, in three languages, while a practice has none", () => {
+    const shipped = ["en 1", "es 1", "zh-Hans 1"]
+    expect(read("2025-01-10", [])).toEqual(shipped)
+    expect(read("2024-05-31", [first])).toEqual(shipped)
+  })
+
+  it("then the practice's own in its language, and in no other: there the one that ships stays", () => {
+    expect(read("2025-02-01", [second, first])).toEqual(["en A", "es 1", "zh-Hans 1"])
+    expect(read("2025-04-01", [second, first])).toEqual(["en B", "es 1", "zh-Hans 1"])
+    const spanish = version("A", "2024-06-01", { language: "es" })
+    expect(read("2025-02-01", [first, spanish])).toEqual(["en A", "es A", "zh-Hans 1"])
+  })
+
+  it("the practice's own of a country stands for the language, another language beside them", () => {
+    const own = ["es-MX", "fr"].map((language) => version("A", "2024-06-01", { language }))
+    expect(read("2025-02-01", own)).toEqual(["en 1", "es-MX A", "zh-Hans 1", "fr A"])
+  })
+
+  it("not a text that a material version in another language has overtaken", () => {
+    const spanish = version("A", "2024-06-01", { language: "es" })
+    expect(read("2025-04-01", [first, spanish, second])).toEqual(["en B", "es 1", "zh-Hans 1"])
+    const slight = version("B", "2025-03-01", { isMaterial: false })
+    expect(read("2025-04-01", [first, spanish, slight])).toEqual(["en B", "es A", "zh-Hans 1"])
+  })
+
+  it("so that whoever signs what they were handed is covered from that day", () => {
+    const wordings = [first, version("A", "2024-06-01", { language: "es" }), second]
+    for (const wording of wordingsFor({ kind: "atropine", on: "2025-04-01", wordings })) {
+      const { id, version: name, language } = wording
+      const consent = on({ id, version: name, language }, "2025-04-01")
+      expect(state([consent], wordings, "2025-04-01").kind).toBe("in-force")
+    }
   })
 })
 

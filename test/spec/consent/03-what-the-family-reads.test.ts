@@ -65,7 +65,7 @@ describe("The text for drops", () => {
     const contacts = { poisonCentre: "00 000", urgent: "00 111" }
     const text = read(
       { kind: "atropine", concentrationPercent: 0.05 },
-      { contacts, cost: ["In all 100.00 EUR."] },
+      { contacts, cost: () => ["In all 100.00 EUR."] },
     )
     for (const words of ["call 00 000", "Call 00 111", "In all 100.00 EUR."]) expect(text).toContain(words)
   })
