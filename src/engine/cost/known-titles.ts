@@ -36,13 +36,16 @@ export function titleInWords(title: string): string {
   const [, first = "", what = "", eye] = changed
   const visit = titleInWords(first)
   if (eye === undefined) {
-    return say("{visit} after the change of {what, select, strength {strength} other {treatment}}", {
-      visit,
-      what,
-    })
+    return say(
+      "{visit} after the {what, select, strength {change of strength} other {change of treatment}}",
+      {
+        visit,
+        what,
+      },
+    )
   }
   return say(
-    "{visit} after the change of {what, select, strength {strength} other {treatment}} ({eye, select, right {right eye} other {left eye}})",
+    "{visit} after the {what, select, strength {change of strength} other {change of treatment}} ({eye, select, right {right eye} other {left eye}})",
     { visit, what, eye },
   )
 }

@@ -75,10 +75,10 @@ export const cost: Catalogue = {
   "Defocus spectacles": "Gafas con desenfoque periférico",
   "Pair of night lenses": "Par de lentes de uso nocturno",
   "{months}-month review": "revisión de los {months} meses",
-  "{visit} after the change of {what, select, strength {strength} other {treatment}}":
-    "{visit} tras el cambio de {what, select, strength {concentración} other {tratamiento}}",
-  "{visit} after the change of {what, select, strength {strength} other {treatment}} ({eye, select, right {right eye} other {left eye}})":
-    "{visit} tras el cambio de {what, select, strength {concentración} other {tratamiento}} ({eye, select, right {ojo derecho} other {ojo izquierdo}})",
+  "{visit} after the {what, select, strength {change of strength} other {change of treatment}}":
+    "{visit} tras el {what, select, strength {cambio de concentración} other {cambio de tratamiento}}",
+  "{visit} after the {what, select, strength {change of strength} other {change of treatment}} ({eye, select, right {right eye} other {left eye}})":
+    "{visit} tras el {what, select, strength {cambio de concentración} other {cambio de tratamiento}} ({eye, select, right {ojo derecho} other {ojo izquierdo}})",
   "an amount such as {example}": "un importe como {example}",
   "an amount without decimals, such as {example}": "un importe sin decimales, como {example}",
   "an amount with at most {decimals} decimals, such as {example}":

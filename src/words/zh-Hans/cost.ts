@@ -70,9 +70,9 @@ export const cost: Catalogue = {
   "Defocus spectacles": "周边离焦框架眼镜",
   "Pair of night lenses": "夜戴型接触镜一副",
   "{months}-month review": "{months} 个月复查",
-  "{visit} after the change of {what, select, strength {strength} other {treatment}}":
+  "{visit} after the {what, select, strength {change of strength} other {change of treatment}}":
     "更换{what, select, strength {浓度} other {治疗}}后的{visit}",
-  "{visit} after the change of {what, select, strength {strength} other {treatment}} ({eye, select, right {right eye} other {left eye}})":
+  "{visit} after the {what, select, strength {change of strength} other {change of treatment}} ({eye, select, right {right eye} other {left eye}})":
     "更换{what, select, strength {浓度} other {治疗}}后的{visit}（{eye, select, right {右眼} other {左眼}}）",
   "an amount such as {example}": "一个金额，例如 {example}",
   "an amount without decimals, such as {example}": "没有小数的金额，例如 {example}",
