@@ -1,0 +1,93 @@
+import { z } from "zod"
+import { TREATMENT_KINDS } from "../../engine/course.js"
+import { LANGUAGES } from "../../engine/say.js"
+import {
+  type Block,
+  DOCUMENT_KINDS,
+  type DocumentKind,
+  PAPERS,
+  type PaperDocument,
+  type PaperSize,
+} from "../../report/document.js"
+
+/** A document as a page shows it: the picture of its letterhead is an address of the kind "data:". */
+export interface ShownDocument extends Omit<PaperDocument, "letterhead"> {
+  readonly letterhead: {
+    readonly practice: string
+    readonly lines: readonly string[]
+    readonly logo?: string | undefined
+  }
+}
+
+const oneOf = <const T extends readonly [string, ...string[]]>(values: T) =>
+  z.enum(values, { error: `one of ${values.join(", ")}` })
+const place = z.coerce
+  .number({ error: "a whole number from 0" })
+  .pipe(z.int({ error: "a whole number from 0" }).min(0, { error: "a whole number from 0" }))
+
+const language = oneOf(LANGUAGES).optional()
+const paper = oneOf(PAPERS).default("a4")
+
+export const documentParams = z.object({
+  id: z.uuid({ error: "a UUID" }).toLowerCase(),
+  kind: oneOf(DOCUMENT_KINDS),
+})
+
+export const documentQuery = z
+  .object({
+    language: language.describe(
+      "When left out, of a document that families read the family's, of others the reader's",
+    ),
+    paper,
+    as: oneOf(["content", "pdf"]).default("content"),
+    treatment: oneOf(TREATMENT_KINDS)
+      .optional()
+      .describe("For a consent or an estimate; the one in use or planned when left out"),
+    concentration: z.coerce
+      .number({ error: "a strength above 0 and up to 1.5 % w/v" })
+      .gt(0, { error: "a strength above 0 and up to 1.5 % w/v" })
+      .max(1.5, { error: "a strength above 0 and up to 1.5 % w/v" })
+      .optional(),
+    months: z.coerce
+      .number({ error: "a whole number from 1 to 120" })
+      .pipe(
+        z
+          .int({ error: "a whole number from 1 to 120" })
+          .min(1, { error: "a whole number from 1 to 120" })
+          .max(120, { error: "a whole number from 1 to 120" }),
+      )
+      .optional(),
+    order: place.optional().describe("Which of the child's orders, from 0; the latest when left out"),
+    concern: place.optional().describe("Which of the child's concerns, from 0; the latest when left out"),
+  })
+  .refine(({ treatment, concentration }) => concentration === undefined || treatment === "atropine", {
+    path: ["concentration"],
+    error: "absent: only atropine has a strength",
+  })
+  .refine(({ treatment, concentration }) => treatment !== "atropine" || concentration !== undefined, {
+    path: ["concentration"],
+    error: "the strength of the drops, % w/v",
+  })
+
+/** Either the content as JSON, or with as=pdf the bytes of a PDF. */
+export const documentAnswer = z.union([
+  z.looseObject({ kind: z.enum(DOCUMENT_KINDS), title: z.string(), blocks: z.array(z.looseObject({})) }),
+  z.string().meta({ format: "binary" }),
+]) as unknown as z.ZodType<ShownDocument | Buffer>
+
+export const MOST_IN_A_BATCH = 200
+
+export const batchBody = z.object({
+  children: z
+    .array(z.uuid({ error: "a UUID" }).toLowerCase(), { error: "a list of the children's ids" })
+    .min(1, { error: "at least one child" })
+    .max(MOST_IN_A_BATCH, { error: `at most ${MOST_IN_A_BATCH} children` })
+    .refine((ids) => new Set(ids).size === ids.length, { error: "each child once" }),
+  kind: oneOf(DOCUMENT_KINDS),
+  language: language.describe("For all of them; when left out each in its own family's, or English"),
+  paper,
+})
+
+export type BatchBody = z.input<typeof batchBody>
+export type DocumentQuery = z.input<typeof documentQuery>
+export type { Block, DocumentKind, PaperSize }
