@@ -1,0 +1,94 @@
+import { type CalendarDate, EYES, type Eye, type Refraction } from "../../engine/course.js"
+import { sphericalEquivalent } from "../../engine/optics/spherical-equivalent.js"
+import { dayInWords, say } from "../../engine/say.js"
+import { fixed } from "../../engine/words.js"
+import type { Block } from "../document.js"
+import { millimetres } from "./child-words.js"
+import { type FamilyReading, lastLength } from "./family-reading.js"
+import { type GrownMm, grownMm } from "./growth-answer.js"
+
+type Pair = readonly [label: string, value: string]
+
+/** Lengths, growth and glasses as they were measured, with how sure the growth is. */
+export function whatWeSaw(reading: FamilyReading): readonly Block[] {
+  const grown = grownMm(reading)
+  const pairs: readonly Pair[] = [
+    ...lengthPairs(reading),
+    ...(grown ? [growthPair(grown)] : []),
+    ...glassesPairs(reading),
+  ]
+  return [
+    { kind: "heading", level: 1, text: say("What we saw") },
+    pairs.length > 0
+      ? { kind: "pairs", pairs }
+      : { kind: "text", text: say("Nothing has been measured yet.") },
+    ...(grown ? [{ kind: "text", text: howSure(grown) } as const] : []),
+  ]
+}
+
+function lengthPairs(reading: FamilyReading): readonly Pair[] {
+  return EYES.flatMap((eye): Pair[] => {
+    const length = lastLength(reading, eye)
+    if (!length) return []
+    const values = { mm: millimetres(length.mm), date: dayInWords(length.date) }
+    return [
+      [
+        say("{eye, select, right {Right eye} other {Left eye}}", { eye }),
+        say("{mm} mm long on {date}", values),
+      ],
+    ]
+  })
+}
+
+function growthPair({ mm, months, eye }: GrownMm): Pair {
+  const label =
+    eye === undefined
+      ? say("Growth")
+      : say("{eye, select, right {Growth of the right eye} other {Growth of the left eye}}", { eye })
+  return [
+    label,
+    say("{mm} mm in {months, plural, one {# month} other {# months}}", { mm: millimetres(mm), months }),
+  ]
+}
+
+/** The 95 % interval in words. */
+const howSure = ({ low95, high95 }: GrownMm): string =>
+  say("No measurement is exact: the true growth is very likely (95 of 100) between {low} and {high} mm.", {
+    low: millimetres(low95),
+    high: millimetres(high95),
+  })
+
+function glassesPairs({ course, today }: FamilyReading): readonly Pair[] {
+  const visit = course.visits
+    .filter(({ date }) => date <= today)
+    .toSorted((a, b) => (a.date < b.date ? 1 : -1))
+    .find((each) => EYES.some((eye) => each[eye]?.refraction))
+  if (!visit) return []
+  const powers = EYES.flatMap((eye) => {
+    const refraction = visit[eye]?.refraction
+    return refraction ? [{ eye, power: power(refraction) }] : []
+  })
+  return [[say("Strength of glasses"), powersInWords(powers, visit.date)]]
+}
+
+function powersInWords(
+  powers: readonly { readonly eye: Eye; readonly power: string }[],
+  on: CalendarDate,
+): string {
+  const date = dayInWords(on)
+  const [first, second] = powers
+  if (first && second)
+    return say("right {right} D, left {left} D on {date}", { right: first.power, left: second.power, date })
+  return say("{eye, select, right {right eye} other {left eye}} {power} D on {date}", {
+    eye: first?.eye ?? "right",
+    power: first?.power ?? "",
+    date,
+  })
+}
+
+/** With its sign, as on a prescription. */
+function power(refraction: Refraction): string {
+  const dioptres = sphericalEquivalent(refraction)
+  const text = fixed(dioptres).replace("-", "\u2212")
+  return dioptres > 0 ? `+${text}` : text
+}
