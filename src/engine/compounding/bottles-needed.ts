@@ -1,5 +1,7 @@
 import type { Problem } from "../problem.js"
+import { msg, say } from "../say.js"
 import { nightsOfDrops } from "./drop-volume.js"
+import { fault } from "./fault.js"
 
 /** Days of use of an opened bottle without preservative: thrown away after a month. Common practice, no source. */
 export const USUAL_DAYS_AFTER_OPENING = 30
@@ -76,13 +78,19 @@ export function bottlesNeeded(
 
 /** "25", or "3 to 4" where the size of the drops decides. */
 export function rangeInWords({ low, high }: Range): string {
-  return low === high ? String(low) : `${low} to ${high}`
+  return low === high ? String(low) : say("{low} to {high}", { low, high })
 }
 
 const BINDING_WORDS: Readonly<Record<BottlesNeeded["binding"], string>> = {
-  "beyond-use": "the days of use after opening end it before its drops do",
-  drops: "its drops end before the days of use after opening do",
-  either: "large drops end it early, small ones last to the end of its days of use",
+  "beyond-use": msg(
+    "The drops of one bottle last {low} to {high} nights (drop sizes that were measured, nothing spilled); after opening it is used for {days, plural, one {# day} other {# days}} at most: the days of use after opening end it before its drops do.",
+  ),
+  drops: msg(
+    "The drops of one bottle last {low} to {high} nights (drop sizes that were measured, nothing spilled); after opening it is used for {days, plural, one {# day} other {# days}} at most: its drops end before the days of use after opening do.",
+  ),
+  either: msg(
+    "The drops of one bottle last {low} to {high} nights (drop sizes that were measured, nothing spilled); after opening it is used for {days, plural, one {# day} other {# days}} at most: large drops end it early, small ones last to the end of its days of use.",
+  ),
 }
 
 /** The count and what decides it, in sentences for paper, page and terminal. */
@@ -91,7 +99,10 @@ export function bottlesInWords(
   { bottles, nightsByDrops, binding }: BottlesNeeded,
 ): readonly string[] {
   return [
-    `${rangeInWords(bottles)} bottles of ${volumeMl} mL cover ${nights} nights with drops in ${eyes === 1 ? "one eye" : "both eyes"}.`,
+    say(
+      "{most, plural, one {# bottle of {volume} mL covers} other {{range} bottles of {volume} mL cover}} {nights, plural, one {# night} other {# nights}} with drops in {eyes, plural, =1 {one eye} other {both eyes}}.",
+      { most: bottles.high, range: rangeInWords(bottles), volume: volumeMl, nights, eyes },
+    ),
     bottleInWords({ daysAfterOpening }, { nightsByDrops, binding }),
   ]
 }
@@ -101,43 +112,37 @@ export function bottleInWords(
   { daysAfterOpening }: Pick<BottlesQuestion, "daysAfterOpening">,
   { nightsByDrops, binding }: Pick<BottlesNeeded, "nightsByDrops" | "binding">,
 ): string {
-  return `The drops of one bottle last ${nightsByDrops.low} to ${nightsByDrops.high} nights (drop sizes that were measured, nothing spilled); after opening it is used for ${daysAfterOpening} days at most: ${BINDING_WORDS[binding]}.`
+  return say(BINDING_WORDS[binding], { ...nightsByDrops, days: daysAfterOpening })
 }
 
 function questionProblems(question: BottlesQuestion): readonly Problem[] {
   const { volumeMl, eyes, nights, daysAfterOpening, dropsPerNight, nightsPerWeek } = question
   const isCount = (value: number) => Number.isInteger(value) && value >= 1
+  const aCount = say("a whole number of at least 1")
   const checks: readonly (readonly [path: string, value: unknown, isSound: boolean, allowed: string])[] = [
-    ["volumeMl", volumeMl, Number.isFinite(volumeMl) && volumeMl > 0, "a number above 0 (mL)"],
-    ["eyes", eyes, eyes === 1 || eyes === 2, "1 or 2"],
-    ["nights", nights, isCount(nights), "a whole number of at least 1"],
-    ["daysAfterOpening", daysAfterOpening, isCount(daysAfterOpening), "a whole number of at least 1"],
-    [
-      "dropsPerNight",
-      dropsPerNight,
-      dropsPerNight === undefined || isCount(dropsPerNight),
-      "a whole number of at least 1",
-    ],
+    ["volumeMl", volumeMl, Number.isFinite(volumeMl) && volumeMl > 0, say("a number above 0 (mL)")],
+    ["eyes", eyes, eyes === 1 || eyes === 2, say("1 or 2")],
+    ["nights", nights, isCount(nights), aCount],
+    ["daysAfterOpening", daysAfterOpening, isCount(daysAfterOpening), aCount],
+    ["dropsPerNight", dropsPerNight, dropsPerNight === undefined || isCount(dropsPerNight), aCount],
     [
       "nightsPerWeek",
       nightsPerWeek,
       nightsPerWeek === undefined || (isCount(nightsPerWeek) && nightsPerWeek <= 7),
-      "a whole number from 1 to 7",
+      say("a whole number from 1 to 7"),
     ],
   ]
   return checks
     .filter(([, , isSound]) => !isSound)
-    .map(([path, value, , allowed]) => ({
-      path,
-      value,
-      allowed,
-      message: `${path} must be ${allowed}; it is ${value}`,
-    }))
+    .map(([path, value, , allowed]) => fault({ path, value, allowed }))
 }
 
 const tooSmall = ({ volumeMl, eyes }: BottlesQuestion): Problem => ({
   path: "volumeMl",
   value: volumeMl,
-  allowed: "enough for at least one night of the largest drops that were measured",
-  message: `volumeMl must be enough for at least one night of drops in ${eyes === 1 ? "one eye" : "both eyes"}; it is ${volumeMl}`,
+  allowed: say("enough for at least one night of the largest drops that were measured"),
+  message: say(
+    "volumeMl must be enough for at least one night of drops in {eyes, plural, =1 {one eye} other {both eyes}}; it is {volume}",
+    { eyes, volume: volumeMl },
+  ),
 })

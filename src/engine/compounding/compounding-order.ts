@@ -1,3 +1,6 @@
+import { msg, say } from "../say.js"
+import { inDigits } from "../words.js"
+import { CHILD_SEVERE_FROM_MG } from "./atropine-content.js"
 import type { CompoundingRequest } from "./order-request.js"
 import { type WayInside, waysInside } from "./ways-inside.js"
 import { type RefusedOrder, type WorkedOrder, workedOrder } from "./worked-order.js"
@@ -10,8 +13,9 @@ export interface CompoundingOrder extends WorkedOrder {
 }
 
 /** Stands on every order, on paper and screen. */
-export const FOR_A_PHARMACIST =
-  "An order for a pharmacist, who decides on formula, sterility and beyond-use date; not to be made at home or in the practice."
+export const FOR_A_PHARMACIST = msg(
+  "An order for a pharmacist, who decides on formula, sterility and beyond-use date; not to be made at home or in the practice.",
+)
 
 /**
  * How a strength is made from stock for a number of bottles, with its tolerance and an independent check.
@@ -34,12 +38,17 @@ function cautionsFor(
     stockTolerance > 0
       ? []
       : [
-          "The interval holds the error of measuring only; the stock's own strength may differ from its label as well.",
+          say(
+            "The interval holds the error of measuring only; the stock's own strength may differ from its label as well.",
+          ),
         ]
-  if (!poisonCaution) return [FOR_A_PHARMACIST, ...ofTheStock]
+  if (!poisonCaution) return [say(FOR_A_PHARMACIST), ...ofTheStock]
   return [
-    FOR_A_PHARMACIST,
+    say(FOR_A_PHARMACIST),
     ...ofTheStock,
-    `One bottle holds ${Number(mgPerBottle.toPrecision(4))} mg of atropine: from 5 mg severe poisoning of a child who swallows it is possible.`,
+    say(
+      "One bottle holds {milligrams} mg of atropine: from {severe} mg severe poisoning of a child who swallows it is possible.",
+      { milligrams: inDigits(mgPerBottle), severe: CHILD_SEVERE_FROM_MG },
+    ),
   ]
 }

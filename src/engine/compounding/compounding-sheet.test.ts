@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest"
 import { compoundingOrder } from "./compounding-order.js"
-import { compoundingSheet, type SheetInput } from "./compounding-sheet.js"
+import { compoundingSheet } from "./compounding-sheet.js"
 import type { CompoundingRequest } from "./order-request.js"
+import type { SheetInput } from "./sheet.js"
 import { usualPharmacy } from "./usual-pharmacy.js"
 
 const usual: CompoundingRequest = { concentrationPercent: 0.01, stockPercent: 1, bottles: 1, volumeMl: 10 }

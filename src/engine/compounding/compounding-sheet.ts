@@ -1,86 +1,44 @@
 import { addDays } from "../calendar.js"
-import type { CalendarDate, Eye } from "../course.js"
-import type { Contacts, Pharmacy } from "../practice-rules.js"
-import { counted, inDigits } from "../words.js"
+import { say } from "../say.js"
+import { inDigits } from "../words.js"
 import { bottleInWords, bottlesNeeded, rangeInWords } from "./bottles-needed.js"
-import { type CompoundingOrder, FOR_A_PHARMACIST } from "./compounding-order.js"
-import type { DilutionStep } from "./dilution.js"
-import { labelText } from "./label-text.js"
-import { benzalkoniumCarriedOver } from "./preservative.js"
-import { OPENED_STUDIED_DAYS, type StabilityRow, stabilityLines } from "./stability.js"
-
-export type SheetBlock =
-  | { readonly kind: "pairs"; readonly pairs: readonly (readonly [label: string, value: string])[] }
-  | {
-      readonly kind: "table"
-      readonly head: readonly string[]
-      readonly rows: readonly (readonly string[])[]
-    }
-  | { readonly kind: "lines"; readonly lines: readonly string[] }
-  /** To be seen first. */
-  | { readonly kind: "caution"; readonly lines: readonly string[] }
-  /** Small print: where figures come from. */
-  | { readonly kind: "notes"; readonly lines: readonly string[] }
-  | { readonly kind: "label"; readonly lines: readonly string[] }
-  /** A line each to be signed and dated; the name is filled in where it is known. */
-  | {
-      readonly kind: "signatures"
-      readonly lines: readonly { readonly role: string; readonly name: string }[]
-    }
-
-export interface SheetSection {
-  readonly heading: string
-  readonly blocks: readonly SheetBlock[]
-}
-
-/** What stands on an order's paper, in order; how it is set is left to page and document. Dates are ISO. */
-export interface Sheet {
-  readonly title: string
-  readonly statement: string
-  readonly sections: readonly SheetSection[]
-}
-
-export interface SheetInput {
-  readonly order: CompoundingOrder
-  /** The day it is ordered. */
-  readonly on: CalendarDate
-  readonly child: { readonly name: string; readonly born: CalendarDate; readonly number?: string | null }
-  readonly practice: string
-  readonly prescriber: string
-  readonly pharmacy: Pharmacy
-  readonly contacts: Contacts
-  readonly isPreserved: boolean
-  /** Set where one eye is treated. */
-  readonly eye?: Eye | undefined
-  /** For a taper; every night when absent. */
-  readonly nightsPerWeek?: number | undefined
-  /** The consent it rests on, or the reason why it goes out without one. */
-  readonly consent: string
-  readonly remarks?: readonly string[] | undefined
-  readonly stability?: readonly StabilityRow[] | undefined
-}
+import { FOR_A_PHARMACIST } from "./compounding-order.js"
+import { BLANK, labelText } from "./label-text.js"
+import type { Sheet, SheetBlock, SheetInput } from "./sheet.js"
+import { content, keeping, lines, together } from "./sheet-content.js"
+import { dilutionBlocks } from "./sheet-dilution.js"
+import { pharmacyInWords, usualPharmacy } from "./usual-pharmacy.js"
 
 /** The order as a pharmacist receives it: to be checked line by line and signed by two people. */
 export function compoundingSheet(input: SheetInput): Sheet {
   const { order, child } = input
+  const percent = inDigits(order.concentrationPercent)
   return {
-    title: `Order: atropine sulfate eye drops ${inDigits(order.concentrationPercent)} % for ${child.name}`,
-    statement: FOR_A_PHARMACIST,
+    title:
+      child.name === null
+        ? say("Order: atropine sulfate eye drops {percent} % for this child", { percent })
+        : say("Order: atropine sulfate eye drops {percent} % for {child}", { percent, child: child.name }),
+    statement: say(FOR_A_PHARMACIST),
     sections: [
-      { heading: "What is ordered", blocks: [ordered(input), ...lines("caution", input.remarks ?? [])] },
-      { heading: "Dilution", blocks: dilution(order) },
-      { heading: "Content and caution", blocks: content(input) },
-      { heading: "Preservative, storage, stability", blocks: keeping(input) },
-      { heading: "On each label", blocks: [label(input)] },
       {
-        heading: "Two people check",
+        name: "ordered",
+        heading: say("What is ordered"),
+        blocks: [ordered(input), ...lines("caution", input.remarks ?? []), ...lines("notes", assumed(input))],
+      },
+      { name: "dilution", heading: say("Dilution"), blocks: dilutionBlocks(order) },
+      { name: "content", heading: say("Content and caution"), blocks: content(input) },
+      { name: "keeping", heading: say("Preservative, storage, stability"), blocks: keeping(input) },
+      { name: "label", heading: say("On each label"), blocks: [label(input)] },
+      {
+        name: "checked",
+        heading: say("Two people check"),
         blocks: [
           {
             kind: "signatures",
             lines: [
-              { role: "Prescribed", name: input.prescriber },
-              { role: "Made and measured", name: "" },
-              { role: "Checked by a second person", name: "" },
+              { role: say("Prescribed"), name: input.prescriber },
+              { role: say("Made and measured"), name: "" },
+              { role: say("Checked by a second person"), name: "" },
             ],
           },
         ],
@@ -90,23 +48,65 @@ export function compoundingSheet(input: SheetInput): Sheet {
 }
 
 function ordered(input: SheetInput): SheetBlock {
-  const { order, on, child, pharmacy } = input
+  const { order, on, child, pharmacy, isOrdered = true } = input
+  const { name, born, number } = child
+  const who = { name: name ?? BLANK, born }
   return {
     kind: "pairs",
     pairs: [
-      ["For", `${child.name}, born ${child.born}${child.number ? `, number ${child.number}` : ""}`],
       [
-        "Bottles",
-        `${counted(order.bottles, "bottle")} of ${inDigits(order.volumeMl)} mL, atropine sulfate ${inDigits(order.concentrationPercent)} % w/v (${inDigits(order.concentrationPercent * 10)} mg in 1 mL)`,
+        say("For|whom"),
+        number
+          ? say("{name}, born {born}, number {number}", { ...who, number })
+          : say("{name}, born {born}", who),
       ],
-      ["Use", `one drop in ${eyesOf(input)} at bedtime`],
+      [
+        say("Bottles"),
+        say(
+          "{bottles, plural, one {# bottle} other {# bottles}} of {volume} mL, atropine sulfate {percent} % w/v ({milligrams} mg in 1 mL)",
+          {
+            bottles: order.bottles,
+            volume: inDigits(order.volumeMl),
+            percent: inDigits(order.concentrationPercent),
+            milligrams: inDigits(order.concentrationPercent * 10),
+          },
+        ),
+      ],
+      [say("Use|of drops"), usage(input)],
       ...lasting(input),
-      ["Ordered by", `${input.prescriber}, ${input.practice}, on ${on}`],
-      ["Pharmacy", [pharmacy.name, pharmacy.contact].filter((part) => part).join(", ")],
-      ["Expected by", addDays(on, pharmacy.leadDays)],
-      ["Consent", input.consent],
+      [say("Ordered by"), orderedBy(input)],
+      [say("Pharmacy"), [pharmacyInWords(pharmacy.name), pharmacy.contact].filter((part) => part).join(", ")],
+      [
+        say("Expected by"),
+        isOrdered
+          ? addDays(on, pharmacy.leadDays)
+          : say("{days, plural, one {# day} other {# days}} after it is ordered", {
+              days: pharmacy.leadDays,
+            }),
+      ],
+      [say("Consent"), input.consent],
     ],
   }
+}
+
+function usage({ eye: one, nightsPerWeek: nights }: SheetInput): string {
+  const eye = one ?? "each"
+  if (nights === undefined)
+    return say(
+      "one drop in {eye, select, right {the right eye} left {the left eye} other {each eye}} at bedtime",
+      { eye },
+    )
+  return say(
+    "one drop in {eye, select, right {the right eye} left {the left eye} other {each eye}} at bedtime, {nights, plural, one {# night} other {# nights}} a week",
+    { eye, nights },
+  )
+}
+
+function orderedBy({ prescriber, practice, on, isOrdered = true }: SheetInput): string {
+  if (!isOrdered) return say("not ordered yet")
+  return prescriber === ""
+    ? say("{practice}, on {date}", { practice, date: on })
+    : say("{prescriber}, {practice}, on {date}", { prescriber, practice, date: on })
 }
 
 /** How many nights what is ordered serves, from the drop sizes that were measured and the days of use after opening. */
@@ -121,99 +121,27 @@ function lasting(input: SheetInput): readonly (readonly [string, string])[] {
     nightsPerWeek,
   })
   if (answer.kind === "refused") return []
-  const { low, high } = answer.nightsPerBottle
-  const nights = rangeInWords({ low: low * order.bottles, high: high * order.bottles })
-  return [["Lasting", `${nights} nights. ${bottleInWords({ daysAfterOpening }, answer)}`]]
+  const low = answer.nightsPerBottle.low * order.bottles
+  const high = answer.nightsPerBottle.high * order.bottles
+  const nights = say("{most, plural, one {# night.} other {{range} nights.}}", {
+    most: high,
+    range: rangeInWords({ low, high }),
+  })
+  return [[say("Lasting"), together([nights, bottleInWords({ daysAfterOpening }, answer)])]]
 }
 
-/** Ids of the evidence as a pharmacist knows them. */
-const SOURCES: Readonly<Record<string, string>> = { "usp.monograph": "USP monograph of the solution" }
-
-function dilution(order: CompoundingOrder): readonly SheetBlock[] {
-  const { finalPercent, low95Percent, high95Percent, limitsPercent, withinLimits } = order
-  const interval = `${inDigits(low95Percent)} and ${inDigits(high95Percent)} %`
-  const ofLabel = (percent: number) => inDigits((percent / order.concentrationPercent) * 100)
-  const limits = `${inDigits(limitsPercent.low)} to ${inDigits(limitsPercent.high)} % (${ofLabel(limitsPercent.low)} to ${ofLabel(limitsPercent.high)} % of the label, ${SOURCES[limitsPercent.source] ?? limitsPercent.source})`
-  const outside = [
-    `The interval leaves the limits ${limits}.`,
-    ...order.waysInside.map(({ words }) => `It would lie inside: ${words}.`),
-    ...(order.waysInside.length === 0
-      ? ["No larger batch, other stock or closer measuring that was tried brings it inside."]
-      : []),
-  ]
-  return [
-    {
-      kind: "table",
-      head: ["Step", "Take", "From", "Add diluent", "Gives"],
-      rows: order.steps.map((step, index) => stepRow(step, index + 1)),
-    },
-    {
-      kind: "lines",
-      lines: [
-        `Final strength ${inDigits(finalPercent)} %, 95 % between ${interval}${withinLimits ? `, within the limits ${limits}` : ""}. Worked back from the milligrams of each step: ${inDigits(order.checkPercent)} %.`,
-      ],
-    },
-    ...(withinLimits ? [] : lines("caution", outside)),
-  ]
-}
-
-function stepRow(step: DilutionStep, number: number): readonly string[] {
-  const isDiluted = step.addDiluentMl > 0
-  const volume = (of: { ml: number; low: number; high: number; device: string | undefined }) =>
-    `${inDigits(of.ml)} mL${isDiluted ? ` (${inDigits(of.low)} to ${inDigits(of.high)})` : ""}${of.device ? `, ${of.device}` : ""}`
-  return [
-    String(number),
-    volume({ ml: step.takeMl, low: step.takeLow95Ml, high: step.takeHigh95Ml, device: step.takeWith }),
-    step.of,
-    isDiluted
-      ? volume({
-          ml: step.addDiluentMl,
-          low: step.diluentLow95Ml,
-          high: step.diluentHigh95Ml,
-          device: step.diluentWith,
-        })
-      : "none",
-    `${inDigits(step.givesPercent)} %${step.discardMl > 0 ? `; discard the ${inDigits(step.discardMl)} mL left over` : ""}`,
-  ]
-}
-
-function content({ order, contacts }: SheetInput): readonly SheetBlock[] {
-  const line = `Each bottle holds ${inDigits(order.mgPerBottle)} mg of atropine sulfate; strengths are % w/v of the sulfate. All ${counted(order.bottles, "bottle")}: ${inDigits(order.mgPerBottle * order.bottles)} mg.`
-  const poisonCentre = contacts.poisonCentre
-    ? `Poison centre: ${contacts.poisonCentre}.`
-    : "The practice has not set the number of its poison centre."
-  const cautions = order.cautions.filter((caution) => caution !== FOR_A_PHARMACIST)
-  return order.poisonCaution
-    ? [{ kind: "lines", lines: [line] }, ...lines("caution", [...cautions, poisonCentre])]
-    : [{ kind: "lines", lines: [line, ...cautions, poisonCentre] }]
-}
-
-function keeping({ order, pharmacy, isPreserved, stability = [] }: SheetInput): readonly SheetBlock[] {
-  const carried = benzalkoniumCarriedOver(order)
-  const unpreserved =
-    carried === null
-      ? "Without preservative."
-      : `Without preservative. From a 1 % stock preserved with 0.01 % benzalkonium chloride ${inDigits(carried.percent)} % would be carried over${carried.countsAsUnpreserved ? ", which counts as unpreserved" : ""}.`
-  const days = pharmacy.daysAfterOpening
-  const afterOpening = `Thrown away ${days} days after opening.${
-    days > OPENED_STUDIED_DAYS
-      ? ` Opened bottles were followed for ${OPENED_STUDIED_DAYS} days in the studies read.`
-      : ""
-  }`
-  return [
-    {
-      kind: "lines",
-      lines: [
-        isPreserved ? "With a preservative." : unpreserved,
-        `Storage and beyond-use date as the pharmacist states them on the label. ${afterOpening}`,
-      ],
-    },
-    ...lines("notes", stabilityLines(stability, order.concentrationPercent)),
-  ]
-}
+/** Said where the practice has not set the pharmacy, so that nobody takes what is usual for what is so. */
+const assumed = ({ pharmacy }: SheetInput): readonly string[] =>
+  pharmacy.id === usualPharmacy.id
+    ? [
+        say(
+          "The practice has not set this pharmacy: its stock, what it measures with, its days to deliver and its days of use after opening are taken as usual (common practice, no source).",
+        ),
+      ]
+    : []
 
 function label(input: SheetInput): SheetBlock {
-  const { order, child, pharmacy, contacts, isPreserved } = input
+  const { order, child, pharmacy, contacts, isPreserved, eye, nightsPerWeek } = input
   const { concentrationPercent, volumeMl } = order
   return {
     kind: "label",
@@ -222,15 +150,11 @@ function label(input: SheetInput): SheetBlock {
       volumeMl,
       isPreserved,
       daysAfterOpening: pharmacy.daysAfterOpening,
-      eyes: eyesOf(input),
+      eye,
+      nightsPerWeek,
       child,
-      pharmacy: pharmacy.name,
+      pharmacy: pharmacy.name === usualPharmacy.name ? null : pharmacy.name,
       contacts,
     }),
   }
 }
-
-const eyesOf = ({ eye }: SheetInput) => (eye === undefined ? "each eye" : `the ${eye} eye`)
-
-const lines = (kind: "caution" | "notes", said: readonly string[]): readonly SheetBlock[] =>
-  said.length > 0 ? [{ kind, lines: said }] : []

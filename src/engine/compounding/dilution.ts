@@ -1,3 +1,5 @@
+import { say } from "../say.js"
+import { inDigits } from "../words.js"
 import { deviceFor, type MeasuringDevice, smallestOf } from "./devices.js"
 
 /** One dilution: take so much of what stands before it and add diluent. Limits are those of the measuring, 95 %. */
@@ -131,7 +133,11 @@ function described({
   }
   let fromPercent = stockPercent
   return mixtures.map(({ takeMl, volumeMl }, index) => {
-    const of = index === 0 ? `stock ${inDigits(stockPercent)} %` : `step ${index}, ${inDigits(fromPercent)} %`
+    const percent = inDigits(fromPercent)
+    const of =
+      index === 0
+        ? say("stock {percent} %", { percent })
+        : say("step {step}, {percent} %", { step: index, percent })
     const givesPercent = (fromPercent * takeMl) / volumeMl
     fromPercent = givesPercent
     const next = mixtures[index + 1]
@@ -158,4 +164,3 @@ const roundTo = (value: number, step: number) => tidy(Math.round(tidy(value / st
 const roundUpTo = (value: number, step: number) => tidy(Math.ceil(tidy(value / step)) * step)
 /** Removes the noise of binary fractions (0.30000000000000004) far below anything measured. */
 const tidy = (value: number) => Number(value.toPrecision(12))
-const inDigits = (value: number) => String(Number(value.toPrecision(4)))

@@ -1,6 +1,6 @@
-import type { BottleOrder, CalendarDate, Course, Treatment } from "../course.js"
+import type { BottleOrder, CalendarDate, Course, Eye, Treatment } from "../course.js"
+import { listed, say } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
-import { counted } from "../words.js"
 import { isAwaited } from "./order-state.js"
 
 /**
@@ -12,6 +12,29 @@ export function dropsToSupply(course: Pick<Course, "treatments">, on: CalendarDa
     .filter(({ kind, to }) => kind === "atropine" && !(to != null && to <= on))
     .toSorted((a, b) => (a.from < b.from ? -1 : 1))
   return [...left.filter(({ from }) => from <= on).toReversed(), ...left.filter(({ from }) => from > on)]
+}
+
+/**
+ * How drops of a strength are used on a day: in which eye, where it is one, and on how many nights of the week. Where
+ * the strength is not given to this child, as the drops are that are.
+ */
+export function dosingOf(
+  course: Pick<Course, "treatments">,
+  { concentrationPercent, on }: { readonly concentrationPercent: number; readonly on: CalendarDate },
+): { readonly eye: Eye | undefined; readonly nightsPerWeek: number | undefined } {
+  const drops = dropsToSupply(course, on)
+  const ofTheStrength = drops.filter((drop) => drop.concentrationPercent === concentrationPercent)
+  const [first] = ofTheStrength.length > 0 ? ofTheStrength : drops
+  // Each eye may have an entry of its own of the same strength.
+  const beside = ofTheStrength.find(({ from, eye }) => from <= on && first && eye !== first.eye)
+  return { eye: beside ? undefined : first?.eye, nightsPerWeek: nightsOf(first, beside) }
+}
+
+/** Of two entries the one with more nights, since bottles are counted by it; undefined is every night. */
+function nightsOf(first: Treatment | undefined, beside: Treatment | undefined): number | undefined {
+  if (!beside) return first?.nightsPerWeek
+  const nights = Math.max(first?.nightsPerWeek ?? 7, beside.nightsPerWeek ?? 7)
+  return nights >= 7 ? undefined : nights
 }
 
 /** What a person should see before an order goes out: another strength than the child gets, bottles already on their way. */
@@ -40,17 +63,26 @@ function otherStrength({
   readonly concentrationPercent: number
   readonly on: CalendarDate
 }): string {
-  if (drops.length === 0) return "No drops are running or decided on for this child."
-  const inUse = drops.filter(({ from }) => from <= on).map(treatmentName)
-  const coming = drops
-    .filter(({ from }) => from > on)
-    .map((drop) => `${treatmentName(drop)} from ${drop.from}`)
-  const given = [
-    ...(inUse.length > 0 ? [`the treatment in use is ${inUse.join(" and ")}`] : []),
-    ...(coming.length > 0 ? [`decided on is ${coming.join(" and ")}`] : []),
-  ]
-  return `The order is for ${concentrationPercent} %; ${given.join("; ")}.`
+  if (drops.length === 0) return say("No drops are running or decided on for this child.")
+  const percent = concentrationPercent
+  const inUse = listed(drops.filter(({ from }) => from <= on).map(treatmentName))
+  const coming = listed(
+    drops
+      .filter(({ from }) => from > on)
+      .map((drop) => say("{treatment} from {date}", { treatment: treatmentName(drop), date: drop.from })),
+  )
+  if (coming === "")
+    return say("The order is for {percent} %; the treatment in use is {inUse}.", { percent, inUse })
+  if (inUse === "") return say("The order is for {percent} %; decided on is {coming}.", { percent, coming })
+  return say("The order is for {percent} %; the treatment in use is {inUse}; decided on is {coming}.", {
+    percent,
+    inUse,
+    coming,
+  })
 }
 
 const stillAwaited = ({ date, bottles, concentrationPercent }: BottleOrder) =>
-  `${counted(bottles, "bottle")} of ${concentrationPercent} % ordered on ${date} ${bottles === 1 ? "has" : "have"} not come yet.`
+  say(
+    "{bottles, plural, one {# bottle of {percent} % ordered on {date} has} other {# bottles of {percent} % ordered on {date} have}} not come yet.",
+    { bottles, percent: concentrationPercent, date },
+  )

@@ -1,5 +1,7 @@
 import type { Problem } from "../problem.js"
+import { say } from "../say.js"
 import { type MeasuringDevice, oneDevice } from "./devices.js"
+import { fault } from "./fault.js"
 import type { AssayLimits } from "./limits.js"
 
 export interface CompoundingRequest {
@@ -32,45 +34,48 @@ export function devicesOf(request: CompoundingRequest): readonly MeasuringDevice
 /** Everything that is wrong with a request, by the name of its field. */
 export function requestProblems(request: CompoundingRequest): readonly Problem[] {
   const problems: Problem[] = []
-  const say = (path: string, value: unknown, allowed: string) =>
-    problems.push({ path, value, allowed, message: `${path} must be ${allowed}; it is ${value}` })
-
+  const add = (path: string, value: unknown, allowed: string) => {
+    problems.push(fault({ path, value, allowed }))
+  }
   for (const path of ["concentrationPercent", "stockPercent"] as const) {
     const value = request[path]
-    if (!isPositive(value) || value > 100) say(path, value, "a number above 0 and at most 100 (% w/v)")
+    if (!isPositive(value) || value > 100) add(path, value, say("a number above 0 and at most 100 (% w/v)"))
   }
   if (request.concentrationPercent > request.stockPercent) {
-    say("concentrationPercent", request.concentrationPercent, `at most the stock's ${request.stockPercent} %`)
+    const allowed = say("at most the stock's {percent} %", { percent: request.stockPercent })
+    add("concentrationPercent", request.concentrationPercent, allowed)
   }
   if (!Number.isInteger(request.bottles) || request.bottles < 1) {
-    say("bottles", request.bottles, "a whole number of at least 1")
+    add("bottles", request.bottles, say("a whole number of at least 1"))
   }
-  if (!isPositive(request.volumeMl)) say("volumeMl", request.volumeMl, "a number above 0 (mL)")
+  if (!isPositive(request.volumeMl)) add("volumeMl", request.volumeMl, say("a number above 0 (mL)"))
   for (const path of ["smallestVolumeMl", "graduationMl"] as const) {
     const value = request[path]
-    if (value !== undefined && !isPositive(value)) say(path, value, "a number above 0 (mL)")
+    if (value !== undefined && !isPositive(value)) add(path, value, say("a number above 0 (mL)"))
   }
   for (const path of ["transferTolerance", "stockTolerance"] as const) {
     const value = request[path]
-    if (value !== undefined && !isShare(value)) say(path, value, "a share from 0 to below 1")
+    if (value !== undefined && !isShare(value)) add(path, value, say("a share from 0 to below 1"))
   }
   request.devices?.forEach((device, index) => {
-    deviceProblems(device, (field, value, allowed) => say(`devices[${index}].${field}`, value, allowed))
+    deviceProblems(device, (field, value, allowed) => add(`devices[${index}].${field}`, value, allowed))
   })
   return problems
 }
 
 function deviceProblems(
   device: MeasuringDevice,
-  say: (field: keyof MeasuringDevice, value: unknown, allowed: string) => void,
+  add: (field: keyof MeasuringDevice, value: unknown, allowed: string) => void,
 ): void {
   const { smallestVolumeMl, largestVolumeMl, graduationMl, toleranceFraction } = device
-  if (!isPositive(smallestVolumeMl)) say("smallestVolumeMl", smallestVolumeMl, "a number above 0 (mL)")
+  if (!isPositive(smallestVolumeMl)) add("smallestVolumeMl", smallestVolumeMl, say("a number above 0 (mL)"))
   if (largestVolumeMl != null && !(largestVolumeMl >= smallestVolumeMl)) {
-    say("largestVolumeMl", largestVolumeMl, `at least its smallest volume, ${smallestVolumeMl} mL`)
+    const allowed = say("at least its smallest volume, {volume} mL", { volume: smallestVolumeMl })
+    add("largestVolumeMl", largestVolumeMl, allowed)
   }
-  if (!isPositive(graduationMl)) say("graduationMl", graduationMl, "a number above 0 (mL)")
-  if (!isShare(toleranceFraction)) say("toleranceFraction", toleranceFraction, "a share from 0 to below 1")
+  if (!isPositive(graduationMl)) add("graduationMl", graduationMl, say("a number above 0 (mL)"))
+  if (!isShare(toleranceFraction))
+    add("toleranceFraction", toleranceFraction, say("a share from 0 to below 1"))
 }
 
 const isPositive = (value: number) => Number.isFinite(value) && value > 0

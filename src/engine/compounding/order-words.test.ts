@@ -75,7 +75,6 @@ describe("the label", () => {
     volumeMl: 5,
     isPreserved: false,
     daysAfterOpening: 30,
-    eyes: "each eye",
   }
 
   it("gives the strength both ways, use, preservative, dates and the poison caution", () => {

@@ -1,4 +1,6 @@
+import { decimalSign, say } from "../say.js"
 import { capitalised, inDigits } from "../words.js"
+import { studyText } from "./stability-texts.js"
 
 /** One study of how long diluted drops keep, as the evidence has it (treatments/compounding.json, stability). */
 export interface StabilityRow {
@@ -24,11 +26,26 @@ export function stabilityLines(
   const ordered = [...rows.filter(isOfStrength), ...rows.filter((row) => !isOfStrength(row))]
   const lines = ordered.map((row) => {
     const { study, strengths_percent = [], diluent, storage, months, result, how_obtained } = row
-    const where = [diluent, storage, months === undefined ? "" : `${months} months`]
-    const strengths = strengths_percent.length > 0 ? `${strengths_percent.map(inDigits).join(", ")} %; ` : ""
-    return `${capitalised(where.filter((part) => part).join("; "))}: ${result} (${strengths}${study}, ${how_obtained}).`
+    const where = [
+      studyText(diluent),
+      ...(storage === undefined ? [] : [studyText(storage)]),
+      ...(months === undefined ? [] : [say("{months, plural, one {# month} other {# months}}", { months })]),
+    ]
+    const told = {
+      where: capitalised(where.join("; ")),
+      result: studyText(result),
+      study,
+      how: studyText(how_obtained),
+    }
+    if (strengths_percent.length === 0) return say("{where}: {result} ({study}, {how}).", told)
+    // A comma between figures that are written with one would make other figures of them.
+    const strengths = strengths_percent.map(inDigits).join(decimalSign() === "," ? "; " : ", ")
+    return say("{where}: {result} ({strengths} %; {study}, {how}).", { ...told, strengths })
   })
   return rows.length === 0 || rows.some(isOfStrength)
     ? lines
-    : [`None of the studies read is of ${inDigits(concentrationPercent)} %.`, ...lines]
+    : [
+        say("None of the studies read is of {percent} %.", { percent: inDigits(concentrationPercent) }),
+        ...lines,
+      ]
 }

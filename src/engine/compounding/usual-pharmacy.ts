@@ -1,4 +1,5 @@
 import type { Pharmacy } from "../practice-rules.js"
+import { msg, say } from "../say.js"
 import { USUAL_DAYS_AFTER_OPENING } from "./bottles-needed.js"
 import { usualTransfers } from "./limits.js"
 import type { CompoundingRequest } from "./order-request.js"
@@ -9,7 +10,7 @@ import type { CompoundingRequest } from "./order-request.js"
  */
 export const usualPharmacy: Pharmacy = {
   id: "usual",
-  name: "Compounding pharmacy",
+  name: msg("Compounding pharmacy"),
   leadDays: 14,
   stockPercents: [1],
   smallestVolumeMl: usualTransfers.smallestVolumeMl,
@@ -17,6 +18,15 @@ export const usualPharmacy: Pharmacy = {
   isPreserved: false,
   daysAfterOpening: USUAL_DAYS_AFTER_OPENING,
 }
+
+/** Nights an order covers where nothing else says so: three bottles' worth of the usual month. Ours. */
+export const USUAL_NIGHTS = 90
+
+/**
+ * A pharmacy's name as it is read. The usual one is kept under one name in every language, so that what was recorded
+ * in one is found again in another.
+ */
+export const pharmacyInWords = (name: string): string => (name === usualPharmacy.name ? say(name) : name)
 
 /** The practice's pharmacies, or the usual one where it has named none. */
 export const pharmaciesOf = (pharmacies: readonly Pharmacy[]): readonly Pharmacy[] =>

@@ -1,3 +1,4 @@
+import { say } from "../say.js"
 import { inDigits } from "../words.js"
 import { relativeTolerance } from "./dilution.js"
 import { type CompoundingRequest, devicesOf } from "./order-request.js"
@@ -36,7 +37,10 @@ function largerVolume({ bottles, volumeMl }: CompoundingRequest, isInside: IsIns
   for (let count = bottles + 1; count <= LARGEST_BATCH_BOTTLES; count++) {
     if (!isInside({ bottles: count })) continue
     const totalMl = Number((count * volumeMl).toPrecision(12))
-    const words = `make ${inDigits(totalMl)} mL in one batch (${count} bottles), or discard what is left of it`
+    const words = say(
+      "make {volume} mL in one batch ({count, plural, one {# bottle} other {# bottles}}), or discard what is left of it",
+      { volume: inDigits(totalMl), count },
+    )
     return [{ kind: "larger-volume", totalMl, words }]
   }
   return []
@@ -50,7 +54,8 @@ function otherStock(request: CompoundingRequest, isInside: IsInside): readonly W
     .toSorted((a, b) => b - a)
     .find((percent) => isInside({ stockPercent: percent }))
   if (found === undefined) return []
-  return [{ kind: "other-stock", stockPercent: found, words: `start from a stock of ${inDigits(found)} %` }]
+  const words = say("start from a stock of {percent} %", { percent: inDigits(found) })
+  return [{ kind: "other-stock", stockPercent: found, words }]
 }
 
 /** The tolerance of one measured volume that would do, where one device measures everything. */
@@ -67,7 +72,10 @@ function closerMeasuring(request: CompoundingRequest, worked: WorkedOrder): read
   // Rounded down to a tenth of a per cent, so that what is said does suffice.
   const toleranceFraction = Math.floor(exact * 1000 + 1e-9) / 1000
   if (toleranceFraction <= 0) return []
-  const words = `measure every volume within ${inDigits(toleranceFraction * 100)} % instead of ${inDigits(device.toleranceFraction * 100)} %`
+  const words = say("measure every volume within {closer} % instead of {now} %", {
+    closer: inDigits(toleranceFraction * 100),
+    now: inDigits(device.toleranceFraction * 100),
+  })
   return [{ kind: "closer-measuring", toleranceFraction, words }]
 }
 
@@ -77,8 +85,11 @@ function knownStock({ stockTolerance = 0 }: CompoundingRequest, isInside: IsInsi
     if (!isInside({ stockTolerance: known })) continue
     const words =
       known === 0
-        ? "use a stock whose strength was measured, and reckon with that strength"
-        : `use a stock known to within ${inDigits(known * 100)} % of its label instead of ${inDigits(stockTolerance * 100)} %`
+        ? say("use a stock whose strength was measured, and reckon with that strength")
+        : say("use a stock known to within {closer} % of its label instead of {now} %", {
+            closer: inDigits(known * 100),
+            now: inDigits(stockTolerance * 100),
+          })
     return [{ kind: "known-stock", stockTolerance: known, words }]
   }
   return []

@@ -1,4 +1,5 @@
 import type { Problem } from "../problem.js"
+import { say } from "../say.js"
 import { milligramsIn, needsPoisonCaution } from "./atropine-content.js"
 import { type MeasuringDevice, smallestOf } from "./devices.js"
 import { type DilutionStep, dilutionSteps, relativeTolerance } from "./dilution.js"
@@ -88,22 +89,28 @@ function unmeasurable(
   { bottles, volumeMl }: CompoundingRequest,
   devices: readonly MeasuringDevice[],
 ): Problem {
-  const totalMl = bottles * volumeMl
+  const total = bottles * volumeMl
   const largestMl = Math.max(
     ...devices.map(({ largestVolumeMl }) => largestVolumeMl ?? Number.POSITIVE_INFINITY),
   )
-  if (totalMl > largestMl)
+  if (total > largestMl)
     return {
       path: "devices",
       value: largestMl,
-      allowed: `such that every volume of ${totalMl} mL in all is measured by one of them`,
-      message: `no device measures a volume that ${totalMl} mL in all need; the largest measures ${largestMl} mL`,
+      allowed: say("such that every volume of {total} mL in all is measured by one of them", { total }),
+      message: say(
+        "no device measures a volume that {total} mL in all need; the largest measures {largest} mL",
+        { total, largest: largestMl },
+      ),
     }
-  const smallestMl = smallestOf(devices)
+  const smallest = smallestOf(devices)
   return {
     path: "volumeMl",
     value: volumeMl,
-    allowed: `so much that every measured volume is at least ${smallestMl} mL`,
-    message: `${totalMl} mL in all at this strength cannot be made without measuring less than ${smallestMl} mL; order more at once or measure smaller volumes`,
+    allowed: say("so much that every measured volume is at least {smallest} mL", { smallest }),
+    message: say(
+      "{total} mL in all at this strength cannot be made without measuring less than {smallest} mL; order more at once or measure smaller volumes",
+      { total, smallest },
+    ),
   }
 }

@@ -1,6 +1,7 @@
 import { addDays, dayNumber } from "../calendar.js"
 import type { CalendarDate, Course, Supply, Treatment } from "../course.js"
 import { isInUse, realTreatments } from "../protocol/treatment-course.js"
+import { say } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
 import { bottleSpan, isOfStrength } from "./bottle-span.js"
 
@@ -74,12 +75,18 @@ export function bottleFaults(
     const faults: BottleFault[] = []
     const { opened, beyondUse, concentrationPercent } = bottle
     if (opened && beyondUse && opened > beyondUse) {
-      const why = `opened on ${opened}, past its last day of use on ${beyondUse}: its nights are not counted`
+      const why = say("opened on {opened}, past its last day of use on {last}: its nights are not counted", {
+        opened,
+        last: beyondUse,
+      })
       faults.push({ kind: "opened-past-date", path: `${path}.opened`, why })
     }
     if ((opened ?? beyondUse) && isLastInUse(bottle, { bottles, drops, asOf })) {
-      const days = dayNumber(asOf) - dayNumber(bottle.lastNight as CalendarDate)
-      const why = `its last day of use was ${bottle.lastNight}, ${days === 1 ? "1 day" : `${days} days`} ago, and no other bottle is in date: it must not be used any more`
+      const last = bottle.lastNight as CalendarDate
+      const why = say(
+        "its last day of use was {last}, {days, plural, one {# day} other {# days}} ago, and no other bottle is in date: it must not be used any more",
+        { last, days: dayNumber(asOf) - dayNumber(last) },
+      )
       faults.push({ kind: "past-date", path, why })
     }
     if (concentrationPercent !== undefined && !drops.some((one) => wasPrescribed(one, bottle))) {
@@ -87,7 +94,7 @@ export function bottleFaults(
       faults.push({
         kind: "strength-not-prescribed",
         path: `${path}.concentrationPercent`,
-        why: `${name} was not prescribed while this bottle could be used`,
+        why: say("{treatment} was not prescribed while this bottle could be used", { treatment: name }),
       })
     }
     if (
@@ -96,7 +103,10 @@ export function bottleFaults(
       bottle.state !== "spare" &&
       bottle.firstNight < asOf
     ) {
-      const why = `nobody recorded when it was opened: it counts from ${bottle.firstNight}, the day it was handed out`
+      const why = say(
+        "nobody recorded when it was opened: it counts from {first}, the day it was handed out",
+        { first: bottle.firstNight },
+      )
       faults.push({ kind: "opening-not-recorded", path: `${path}.opened`, why })
     }
     return faults

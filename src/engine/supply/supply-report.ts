@@ -4,6 +4,7 @@ import type { CalendarDate, Course, Eye } from "../course.js"
 import type { Pharmacy } from "../practice-rules.js"
 import type { Protocol } from "../protocol/protocol.js"
 import { dropsOfEyes, lastDayOfSupply, situationOn } from "../protocol/situation.js"
+import { say } from "../say.js"
 import { prescriptionName, treatmentName } from "../treatment-name.js"
 import { type Bottle, type BottleFault, bottleFaults, bottlesOn } from "./bottles.js"
 import { nightRuns, type PrescribedNights, prescribedNights, type Run } from "./covered-days.js"
@@ -97,7 +98,7 @@ export function supplyReport(input: SupplyInput): SupplyReport {
   const [first, last] = [nights[0], nights.at(-1)]
   return {
     asOf,
-    definition: PDC_DEFINITION,
+    definition: say(PDC_DEFINITION),
     poorBelow: POOR_COVERAGE,
     isPoor: share === null ? null : share < POOR_COVERAGE,
     window: first && last ? { from: first.from, to: last.to } : null,

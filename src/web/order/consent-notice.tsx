@@ -1,5 +1,6 @@
 import { Link } from "@tanstack/react-router"
 import type { ConsentState } from "../../engine/consent/consent-in-force.js"
+import { say } from "../../engine/say.js"
 import { inWords, sentence } from "../format.js"
 import { Field } from "../parts/field.js"
 
@@ -13,18 +14,22 @@ export function ConsentNotice(props: {
 }) {
   const { consent, childId, override, fault, onChange } = props
   if (consent.kind === "in-force")
-    return <p className="soft">{inWords(`Consent in force, given on ${consent.consent.date}.`)}</p>
+    return (
+      <p className="soft">
+        {inWords(say("Consent in force, given on {date}.", { date: consent.consent.date }))}
+      </p>
+    )
   return (
     <div className="order-blocked">
       <p>
-        <strong>Held back for consent.</strong> {sentence(consent.why)}{" "}
+        <strong>{say("Held back for consent.")}</strong> {sentence(consent.why)}{" "}
         <Link to="/children/$childId/$part" params={{ childId, part: "consent" }}>
-          To the consent
+          {say("To the consent")}
         </Link>
       </p>
       <Field
-        label="Reason to order all the same"
-        note="Kept with the order. Without it the order is not taken."
+        label={say("Reason to order all the same")}
+        note={say("Kept with the order. Without it the order is not taken.")}
         fault={fault}
       >
         {(control) => (

@@ -5,7 +5,12 @@ import {
 } from "../../engine/compounding/bottles-needed.js"
 import { type CompoundingOrder, compoundingOrder } from "../../engine/compounding/compounding-order.js"
 import { dropsToSupply } from "../../engine/compounding/order-remarks.js"
-import { pharmaciesOf, pharmacyRequest, stockFor } from "../../engine/compounding/usual-pharmacy.js"
+import {
+  pharmaciesOf,
+  pharmacyRequest,
+  stockFor,
+  USUAL_NIGHTS,
+} from "../../engine/compounding/usual-pharmacy.js"
 import type { CalendarDate, Course, Eye } from "../../engine/course.js"
 import type { Pharmacy, PracticeRules } from "../../engine/practice-rules.js"
 import type { Problem } from "../../engine/problem.js"
@@ -27,9 +32,6 @@ export interface OrderDraft {
   readonly preserved: boolean
   readonly override: string
 }
-
-/** Three bottles' worth of the usual month. Ours, to begin with. */
-const USUAL_NIGHTS = 90
 
 /** A new order for the drops in use or about to begin, from the practice's first pharmacy. */
 export function newDraft({

@@ -1,16 +1,18 @@
 import { rangeInWords } from "../../engine/compounding/bottles-needed.js"
-import { stockFor, usualPharmacy } from "../../engine/compounding/usual-pharmacy.js"
+import { pharmacyInWords, stockFor, usualPharmacy } from "../../engine/compounding/usual-pharmacy.js"
 import type { Eye } from "../../engine/course.js"
 import type { Pharmacy } from "../../engine/practice-rules.js"
+import { msg, say } from "../../engine/say.js"
+import { inDigits } from "../../engine/words.js"
 import type { Faults } from "../faults.js"
 import { Choices, Field } from "../parts/field.js"
 import { parseNumber } from "../visit/readings.js"
 import { fromPharmacy, type OrderDraft, type ReadDraft } from "./order-draft.js"
 
 const EYES: readonly (readonly [OrderDraft["eyes"], string])[] = [
-  ["both", "both eyes"],
-  ["right", "right eye"],
-  ["left", "left eye"],
+  ["both", msg("both eyes")],
+  ["right", msg("right eye")],
+  ["left", msg("left eye")],
 ] satisfies readonly (readonly ["both" | Eye, string])[]
 
 /** What is asked of a new order: from whom, how strong, how much. */
@@ -32,11 +34,16 @@ export function OrderFields(props: {
       onChange={(event) => onChange({ [field]: event.target.value })}
     />
   )
-  const counted = need && `${rangeInWords(need.answer.bottles)} needed for ${draft.nights} nights.`
+  const counted =
+    need &&
+    say("{bottles} needed for {nights, plural, one {# night} other {# nights}}.", {
+      bottles: rangeInWords(need.answer.bottles),
+      nights: need.question.nights,
+    })
   return (
     <>
       <div className="form-row">
-        <Field label="Ordered on" fault={faults.at("date")}>
+        <Field label={say("Ordered on")} fault={faults.at("date")}>
           {(control) => (
             <input
               {...control}
@@ -47,11 +54,11 @@ export function OrderFields(props: {
           )}
         </Field>
         <Field
-          label="Pharmacy"
+          label={say("Pharmacy")}
           note={
             pharmacy.id === usualPharmacy.id
-              ? "None is set: what is usual is assumed (common practice, no source)."
-              : `${pharmacy.leadDays} days to deliver.`
+              ? say("None is set: what is usual is assumed (common practice, no source).")
+              : say("{days, plural, one {# day} other {# days}} to deliver.", { days: pharmacy.leadDays })
           }
         >
           {(control) => (
@@ -65,7 +72,7 @@ export function OrderFields(props: {
             >
               {pharmacies.map(({ id, name }) => (
                 <option key={id} value={id}>
-                  {name}
+                  {pharmacyInWords(name)}
                 </option>
               ))}
             </select>
@@ -73,10 +80,10 @@ export function OrderFields(props: {
         </Field>
       </div>
       <div className="form-row">
-        <Field label="Strength, % w/v" fault={faults.at("concentrationPercent")}>
+        <Field label={say("Strength, % w/v")} fault={faults.at("concentrationPercent")}>
           {text("strength")}
         </Field>
-        <Field label="From stock of">
+        <Field label={say("From stock of")}>
           {(control) => (
             <select
               {...control}
@@ -85,7 +92,7 @@ export function OrderFields(props: {
             >
               {pharmacy.stockPercents.map((percent) => (
                 <option key={percent} value={String(percent)}>
-                  {percent} %
+                  {say("{percent} %", { percent: inDigits(percent) })}
                 </option>
               ))}
             </select>
@@ -93,8 +100,8 @@ export function OrderFields(props: {
         </Field>
       </div>
       <div className="form-row">
-        <Field label="Nights to cover">{text("nights")}</Field>
-        <Field label="Bottles" note={counted} fault={faults.at("bottles")}>
+        <Field label={say("Nights to cover")}>{text("nights")}</Field>
+        <Field label={say("Bottles")} note={counted} fault={faults.at("bottles")}>
           {(control) => (
             <input
               {...control}
@@ -105,22 +112,22 @@ export function OrderFields(props: {
             />
           )}
         </Field>
-        <Field label="Volume of one, mL" fault={faults.at("volumeMl")}>
+        <Field label={say("Volume of one, mL")} fault={faults.at("volumeMl")}>
           {text("bottleMl")}
         </Field>
       </div>
       <div className="order-choices">
         <Choices
-          legend="Drops in"
-          options={EYES}
+          legend={say("Drops in")}
+          options={EYES.map(([eye, name]) => [eye, say(name)] as const)}
           value={draft.eyes}
           onChange={(eyes) => onChange({ eyes })}
         />
         <Choices
-          legend="Preservative"
+          legend={say("Preservative")}
           options={[
-            ["no", "without"],
-            ["yes", "with"],
+            ["no", say("without|preservative")],
+            ["yes", say("with|preservative")],
           ]}
           value={draft.preserved ? "yes" : "no"}
           onChange={(value) => onChange({ preserved: value === "yes" })}

@@ -1,6 +1,8 @@
 import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import { isAwaited, orderState } from "../../engine/compounding/order-state.js"
+import { pharmacyInWords } from "../../engine/compounding/usual-pharmacy.js"
+import { say } from "../../engine/say.js"
 import type { ChildPartProps } from "../child/child-part-props.js"
 import { sentence } from "../format.js"
 import { pharmacyOf } from "./order-sheet.js"
@@ -20,18 +22,18 @@ export function OrderList({ view, practice, onDone }: ChildPartProps) {
     onDone(message)
   }
   const orders = recordedOrders(view)
-  if (orders.length === 0) return <p className="soft">Nothing has been ordered yet.</p>
+  if (orders.length === 0) return <p className="soft">{say("Nothing has been ordered yet.")}</p>
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it */}
-      <section className="scroll card" tabIndex={0} aria-label="What was ordered">
+      <section className="scroll card" tabIndex={0} aria-label={say("What was ordered")}>
         <table className="data orders-table">
           <thead>
             <tr>
-              <th scope="col">Ordered</th>
-              <th scope="col">What</th>
-              <th scope="col">State</th>
-              <th scope="col">Next step</th>
+              <th scope="col">{say("Ordered|on")}</th>
+              <th scope="col">{say("What|ordered")}</th>
+              <th scope="col">{say("State|of an order")}</th>
+              <th scope="col">{say("Next step")}</th>
             </tr>
           </thead>
           <tbody>
@@ -40,7 +42,9 @@ export function OrderList({ view, practice, onDone }: ChildPartProps) {
                 <th scope="row">{dateWords(order.body.date)}</th>
                 <td>
                   {orderInWords(order.body)}
-                  {order.body.pharmacy && <span className="small soft">{order.body.pharmacy}</span>}
+                  {order.body.pharmacy && (
+                    <span className="small soft">{pharmacyInWords(order.body.pharmacy)}</span>
+                  )}
                 </td>
                 <td>
                   {sentence(
@@ -50,7 +54,9 @@ export function OrderList({ view, practice, onDone }: ChildPartProps) {
                     }),
                   )}
                   {order.body.override && (
-                    <span className="small caution">Without a consent in force: {order.body.override}</span>
+                    <span className="small caution">
+                      {say("Without a consent in force: {reason}", { reason: order.body.override })}
+                    </span>
                   )}
                 </td>
                 <td>
@@ -90,40 +96,53 @@ function Steps({
   readonly onOpen: (what: Open["what"]) => void
 }) {
   const state = orderState(order.body)
-  const which = `the order of ${dateWords(order.body.date)}`
+  const date = dateWords(order.body.date)
   return (
     <span className="order-steps">
       {state === "ordered" && (
-        <button type="button" aria-label={`Confirm ${which}`} onClick={() => onOpen("confirm")}>
-          Confirm
+        <button
+          type="button"
+          aria-label={say("Confirm the order of {date}", { date })}
+          onClick={() => onOpen("confirm")}
+        >
+          {say("Confirm|an order")}
         </button>
       )}
       {state === "confirmed" && (
-        <button type="button" aria-label={`Receive ${which}`} onClick={() => onOpen("receive")}>
-          Receive
+        <button
+          type="button"
+          aria-label={say("Receive the order of {date}", { date })}
+          onClick={() => onOpen("receive")}
+        >
+          {say("Receive|an order")}
         </button>
       )}
       {state === "ordered" && (
         <button
           type="button"
           className="link"
-          aria-label={`receive ${which}`}
+          aria-label={say("receive the order of {date}", { date })}
           onClick={() => onOpen("receive")}
         >
-          receive
+          {say("receive|an order")}
         </button>
       )}
-      <button type="button" className="link" aria-label={`sheet of ${which}`} onClick={() => onOpen("sheet")}>
-        sheet
+      <button
+        type="button"
+        className="link"
+        aria-label={say("sheet of the order of {date}", { date })}
+        onClick={() => onOpen("sheet")}
+      >
+        {say("sheet|of an order")}
       </button>
       {isAwaited(order.body) && (
         <button
           type="button"
           className="link"
-          aria-label={`call off ${which}`}
+          aria-label={say("call off the order of {date}", { date })}
           onClick={() => onOpen("cancel")}
         >
-          call off
+          {say("call off|an order")}
         </button>
       )}
     </span>

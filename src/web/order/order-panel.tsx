@@ -1,14 +1,16 @@
 import { type FormEvent, useMemo, useState } from "react"
-import { dropsToSupply } from "../../engine/compounding/order-remarks.js"
+import { dosingOf } from "../../engine/compounding/order-remarks.js"
 import { pharmaciesOf } from "../../engine/compounding/usual-pharmacy.js"
+import type { Problem } from "../../engine/problem.js"
+import { msg, say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
-import { counted } from "../../engine/words.js"
 import type { OrderBody } from "../../server/contract/entry.js"
 import type { ChildPartProps } from "../child/child-part-props.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
 import { sentence } from "../format.js"
 import { useRecord, useSession } from "../queries.js"
+import { parseNumber } from "../visit/readings.js"
 import { ConsentNotice } from "./consent-notice.js"
 import { newDraft, type OrderDraft, orderBody, readDraft } from "./order-draft.js"
 import { OrderFields } from "./order-fields.js"
@@ -27,11 +29,9 @@ export function OrderPanel(props: ChildPartProps & { readonly onClose: () => voi
   const record = useRecord<OrderBody>(view.child.id, "orders")
   const faults = faultsOf(record.error, FIELDS)
 
-  const [drops] = dropsToSupply(view.course, today)
-  const read = useMemo(
-    () => readDraft(draft, rules, drops?.nightsPerWeek),
-    [draft, rules, drops?.nightsPerWeek],
-  )
+  const concentrationPercent = parseNumber(draft.strength) ?? Number.NaN
+  const { nightsPerWeek } = dosingOf(view.course, { concentrationPercent, on: today })
+  const read = useMemo(() => readDraft(draft, rules, nightsPerWeek), [draft, rules, nightsPerWeek])
   const { order, pharmacy, problems } = read
   const asked = order && { concentrationPercent: order.concentrationPercent, on: draft.date }
   const consent = asked && consentTo(asked, { view, practice })
@@ -47,7 +47,7 @@ export function OrderPanel(props: ChildPartProps & { readonly onClose: () => voi
         prescriber: session.data?.person.name ?? "",
         eye: draft.eyes === "both" ? undefined : draft.eyes,
         override: draft.override,
-        nightsPerWeek: drops?.nightsPerWeek,
+        nightsPerWeek,
         remarks,
       },
       { view, practice },
@@ -60,14 +60,23 @@ export function OrderPanel(props: ChildPartProps & { readonly onClose: () => voi
       {
         onSuccess: () =>
           onDone(
-            `Recorded: ${counted(body.bottles, "bottle")} of ${treatmentName({ kind: "atropine", concentrationPercent: body.concentrationPercent })} ordered. The sheet for the pharmacist is in the list.`,
+            say(
+              "Recorded: {bottles, plural, one {# bottle} other {# bottles}} of {treatment} ordered. The sheet for the pharmacist is in the list.",
+              {
+                bottles: body.bottles,
+                treatment: treatmentName({
+                  kind: "atropine",
+                  concentrationPercent: body.concentrationPercent,
+                }),
+              },
+            ),
           ),
       },
     )
   }
   return (
     <div className="order-panel">
-      <form className="form card" onSubmit={submit} noValidate aria-label="New order">
+      <form className="form card" onSubmit={submit} noValidate aria-label={say("New order")}>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <OrderFields
           draft={draft}
@@ -92,17 +101,17 @@ export function OrderPanel(props: ChildPartProps & { readonly onClose: () => voi
         )}
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Record order
+            {say("Record order")}
           </button>
           <button type="button" onClick={onClose}>
-            Close
+            {say("Close")}
           </button>
         </div>
       </form>
-      <section className="card order-preview" aria-label="Sheet for the pharmacist">
+      <section className="card order-preview" aria-label={say("Sheet for the pharmacist")}>
         {sheet && <SheetView sheet={sheet} />}
         {!sheet && draft.strength.trim() === "" && (
-          <p className="soft">The sheet appears here once a strength is given.</p>
+          <p className="soft">{say("The sheet appears here once a strength is given.")}</p>
         )}
         {!sheet && draft.strength.trim() !== "" && <NotWorkedOut problems={problems} />}
       </section>
@@ -111,23 +120,31 @@ export function OrderPanel(props: ChildPartProps & { readonly onClose: () => voi
 }
 
 const WORDS: Readonly<Record<string, string>> = {
-  concentrationPercent: "the strength",
-  stockPercent: "the stock",
-  bottles: "the number of bottles",
-  volumeMl: "the volume of a bottle",
+  concentrationPercent: msg("the strength"),
+  stockPercent: msg("the stock"),
+  bottles: msg("the number of bottles"),
+  volumeMl: msg("the volume of a bottle"),
 }
 
-function NotWorkedOut({ problems }: { readonly problems: readonly { path: string; message: string }[] }) {
+function NotWorkedOut({ problems }: { readonly problems: readonly Problem[] }) {
   return (
     <>
-      <p>The order cannot be worked out yet:</p>
+      <p>{say("The order cannot be worked out yet:")}</p>
       <ul>
-        {problems.map(({ path, message }) => (
-          <li key={path}>
-            {sentence(message.replace(/; it is NaN$/, "").replace(path, WORDS[path] ?? path))}
-          </li>
+        {problems.map((problem) => (
+          <li key={problem.path}>{sentence(faultInWords(problem))}</li>
         ))}
       </ul>
     </>
   )
+}
+
+/** What is wrong, by the field's name on the page; what is not a number at all is in view and not repeated. */
+function faultInWords({ path, value, allowed, message }: Problem): string {
+  const known = WORDS[path]
+  if (known === undefined || !message.startsWith(path)) return message
+  const field = say(known)
+  return Number.isNaN(value)
+    ? say("{path} must be {allowed}", { path: field, allowed })
+    : say("{path} must be {allowed}; it is {value}", { path: field, allowed, value: value as number })
 }

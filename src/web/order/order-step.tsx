@@ -1,6 +1,7 @@
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import type { CalendarDate } from "../../engine/course.js"
+import { msg, say } from "../../engine/say.js"
 import type { AmendmentBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
@@ -13,18 +14,18 @@ export type StepKind = "confirm" | "cancel"
 
 const STEPS = {
   confirm: {
-    title: "Confirmed by the pharmacy",
+    title: msg("Confirmed by the pharmacy"),
     field: "confirmed",
-    label: "Confirmed on",
-    action: "Record",
-    done: "Recorded: the pharmacy confirmed the order of",
+    label: msg("Confirmed on"),
+    action: msg("Record"),
+    done: msg("Recorded: the pharmacy confirmed the order of {date}."),
   },
   cancel: {
-    title: "Call off the order",
+    title: msg("Call off the order"),
     field: "cancelled",
-    label: "Called off on",
-    action: "Call off",
-    done: "Called off: the order of",
+    label: msg("Called off on"),
+    action: msg("Call off"),
+    done: msg("Called off: the order of {date}."),
   },
 } as const
 
@@ -46,23 +47,23 @@ export function OrderStep(props: {
   const faults = faultsOf(amend.error, [`fields.${field}`, "reason"])
   const submit = (event: FormEvent) => {
     event.preventDefault()
-    const why = kind === "confirm" ? "the pharmacy confirmed it" : reason
+    const why = kind === "confirm" ? say("the pharmacy confirmed it") : reason
     amend.mutate(
       { ...id, fields: { ...order.body, [field]: day }, reason: why },
-      { onSuccess: () => onDone(`${done} ${dateWords(order.body.date)}.`) },
+      { onSuccess: () => onDone(say(done, { date: dateWords(order.body.date) })) },
     )
   }
   return (
-    <Dialog title={title} onClose={onClose} failure={amend.error}>
+    <Dialog title={say(title)} onClose={onClose} failure={amend.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
-        <Field label={label} fault={faults.at(`fields.${field}`)}>
+        <Field label={say(label)} fault={faults.at(`fields.${field}`)}>
           {(control) => (
             <input {...control} type="date" value={day} onChange={(event) => setDay(event.target.value)} />
           )}
         </Field>
         {kind === "cancel" && (
-          <Field label="Why?" fault={faults.at("reason")}>
+          <Field label={say("Why?")} fault={faults.at("reason")}>
             {(control) => (
               <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />
             )}
@@ -70,7 +71,7 @@ export function OrderStep(props: {
         )}
         <div className="form-actions">
           <button type="submit" className="primary" disabled={amend.isPending}>
-            {action}
+            {say(action)}
           </button>
         </div>
       </form>

@@ -1,5 +1,6 @@
 import "./order.css"
 import { useState } from "react"
+import { say } from "../../engine/say.js"
 import type { ChildPartProps } from "../child/child-part-props.js"
 import { OrderList } from "./order-list.js"
 import { OrderPanel } from "./order-panel.js"
@@ -14,10 +15,10 @@ export function OrdersSection(props: ChildPartProps) {
   return (
     <section className="orders" aria-labelledby="orders">
       <div className="orders-head">
-        <h2 id="orders">Orders</h2>
+        <h2 id="orders">{say("Orders")}</h2>
         {!isOrdering && (
           <button type="button" className="primary" onClick={() => setIsOrdering(true)}>
-            New order
+            {say("New order")}
           </button>
         )}
       </div>

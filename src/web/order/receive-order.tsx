@@ -1,6 +1,8 @@
 import { type FormEvent, useState } from "react"
 import { addDays } from "../../engine/calendar.js"
-import { counted } from "../../engine/words.js"
+import { pharmacyInWords } from "../../engine/compounding/usual-pharmacy.js"
+import { say } from "../../engine/say.js"
+import { inDigits } from "../../engine/words.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { AmendmentBody, SupplyBody } from "../../server/contract/entry.js"
 import type { PracticeAnswer } from "../../server/contract/practice.js"
@@ -55,8 +57,15 @@ export function ReceiveOrder(props: {
         await record.mutateAsync({ ...ids[index + 1], ...bottle, ...inUse })
       }
       const fields = { ...order.body, received: typed.received }
-      await amend.mutateAsync({ ...ids[0], fields, reason: "the bottles came" })
-      onDone(`Recorded: ${counted(bottles, "bottle")} received${typed.lot ? `, lot ${typed.lot}` : ""}.`)
+      await amend.mutateAsync({ ...ids[0], fields, reason: say("the bottles came") })
+      onDone(
+        typed.lot
+          ? say("Recorded: {bottles, plural, one {# bottle} other {# bottles}} received, lot {lot}.", {
+              bottles,
+              lot: typed.lot,
+            })
+          : say("Recorded: {bottles, plural, one {# bottle} other {# bottles}} received.", { bottles }),
+      )
     } catch {
       // Said at the field, from the state of the request.
     }
@@ -79,41 +88,60 @@ export function ReceiveOrder(props: {
     )
   }
   return (
-    <Dialog title={`${counted(bottles, "bottle")} received`} onClose={onClose} failure={error}>
+    <Dialog
+      title={say("{bottles, plural, one {# bottle} other {# bottles}} received", { bottles })}
+      onClose={onClose}
+      failure={error}
+    >
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <p className="soft">
-          Atropine {concentrationPercent} %, {volumeMl} mL{pharmacy ? `, from ${pharmacy}` : ""}. Each is
-          entered as a bottle of its own.
+          {whatCame(order)} {say("Each is entered as a bottle of its own.")}
         </p>
         <div className="form-row three">
-          <Field label="Received" fault={faults.at("fields.received")}>
+          <Field label={say("Received|on")} fault={faults.at("fields.received")}>
             {input("received", "date")}
           </Field>
-          <Field label="Lot" note="As on the label." fault={faults.at("lot")}>
+          <Field label={say("Lot")} note={say("As on the label.")} fault={faults.at("lot")}>
             {input("lot", "text")}
           </Field>
-          <Field label="Handed out" fault={faults.at("dispensed")}>
+          <Field label={say("Handed out|on")} fault={faults.at("dispensed")}>
             {input("dispensed", "date")}
           </Field>
-          <Field label="First one opened" note="Left empty until it is." fault={faults.at("opened")}>
+          <Field
+            label={say("First one opened")}
+            note={say("Left empty until it is.")}
+            fault={faults.at("opened")}
+          >
             {input("opened", "date", open)}
           </Field>
-          <Field label="Its last day of use" fault={faults.at("beyondUse")}>
+          <Field label={say("Its last day of use")} fault={faults.at("beyondUse")}>
             {input("beyondUse", "date")}
           </Field>
         </div>
         <p className="soft small">
-          Check strength, lot and date on every label against the order. Drops are poisonous when swallowed.
+          {say(
+            "Check strength, lot and date on every label against the order. Drops are poisonous when swallowed.",
+          )}
         </p>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={amend.isPending || record.isPending}>
-            Record
+            {say("Record")}
           </button>
         </div>
       </form>
     </Dialog>
   )
+}
+
+function whatCame({ body: { concentrationPercent, volumeMl, pharmacy } }: RecordedOrder): string {
+  const drops = { percent: inDigits(concentrationPercent), volume: inDigits(volumeMl) }
+  return pharmacy
+    ? say("Atropine {percent} %, {volume} mL, from {pharmacy}.", {
+        ...drops,
+        pharmacy: pharmacyInWords(pharmacy),
+      })
+    : say("Atropine {percent} %, {volume} mL.", drops)
 }
 
 const filled = (fields: Readonly<Record<string, string>>) =>

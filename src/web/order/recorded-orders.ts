@@ -1,8 +1,9 @@
 import { addDays, dayNumber } from "../../engine/calendar.js"
 import { orderState } from "../../engine/compounding/order-state.js"
 import type { BottleOrder, CalendarDate } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
-import { counted } from "../../engine/words.js"
+import { inDigits } from "../../engine/words.js"
 import type { ChildView } from "../../server/contract/child.js"
 
 export interface RecordedOrder {
@@ -33,7 +34,11 @@ export function recordedOrders({ entries }: Pick<ChildView, "entries">): readonl
 
 /** "3 bottles of 5 mL, atropine 0.05 %" */
 export function orderInWords({ bottles, volumeMl, concentrationPercent }: BottleOrder): string {
-  return `${counted(bottles, "bottle")} of ${volumeMl} mL, ${treatmentName({ kind: "atropine", concentrationPercent })}`
+  return say("{bottles, plural, one {# bottle} other {# bottles}} of {volume} mL, {treatment}", {
+    bottles,
+    volume: inDigits(volumeMl),
+    treatment: treatmentName({ kind: "atropine", concentrationPercent }),
+  })
 }
 
 /** How far it has come, and when it is expected. Dates are ISO. */
@@ -43,15 +48,31 @@ export function stateInWords(
 ): string {
   const expected = addDays(body.date, leadDays)
   const late = dayNumber(today) - dayNumber(expected)
-  const when = late > 0 ? `${counted(late, "day")} late, expected by ${expected}` : `expected by ${expected}`
+  const { cancelled = "", received = "", confirmed = "" } = body
   switch (orderState(body)) {
     case "cancelled":
-      return `called off on ${body.cancelled}${reason ? `: ${reason}` : ""}`
+      return reason
+        ? say("called off on {date}: {reason}", { date: cancelled, reason })
+        : say("called off on {date}", { date: cancelled })
     case "received":
-      return `received on ${body.received}`
+      return say("received on {date}", { date: received })
     case "confirmed":
-      return `confirmed on ${body.confirmed}, ${when}`
+      return late > 0
+        ? say(
+            "confirmed on {date}, {late, plural, one {# day} other {# days}} late, expected by {expected}",
+            {
+              date: confirmed,
+              late,
+              expected,
+            },
+          )
+        : say("confirmed on {date}, expected by {expected}", { date: confirmed, expected })
     case "ordered":
-      return `not confirmed yet, ${when}`
+      return late > 0
+        ? say("not confirmed yet, {late, plural, one {# day} other {# days}} late, expected by {expected}", {
+            late,
+            expected,
+          })
+        : say("not confirmed yet, expected by {expected}", { expected })
   }
 }

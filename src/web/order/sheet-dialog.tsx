@@ -1,4 +1,5 @@
 import { createPortal } from "react-dom"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { PracticeAnswer } from "../../server/contract/practice.js"
 import { Dialog } from "../parts/dialog.js"
@@ -16,12 +17,12 @@ export function SheetDialog(props: {
   const { order, view, practice, onClose } = props
   const sheet = sheetOfRecorded(order, { view, practice })
   return (
-    <Dialog title="Sheet for the pharmacist" wide onClose={onClose}>
+    <Dialog title={say("Sheet for the pharmacist")} wide onClose={onClose}>
       {sheet ? (
         <>
           <div className="form-actions sheet-actions">
             <button type="button" className="primary" onClick={() => window.print()}>
-              Print
+              {say("Print")}
             </button>
           </div>
           <SheetView sheet={sheet} />
@@ -34,8 +35,9 @@ export function SheetDialog(props: {
         </>
       ) : (
         <p className="form-fault">
-          This order can no longer be worked out with what its pharmacy states it has. Look at the pharmacy in
-          the settings.
+          {say(
+            "This order can no longer be worked out with what its pharmacy states it has. Look at the pharmacy in the settings.",
+          )}
         </p>
       )}
     </Dialog>

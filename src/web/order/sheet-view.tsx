@@ -1,4 +1,5 @@
-import type { Sheet, SheetBlock } from "../../engine/compounding/compounding-sheet.js"
+import type { Sheet, SheetBlock } from "../../engine/compounding/sheet.js"
+import { say } from "../../engine/say.js"
 import { inWords } from "../format.js"
 
 /** The order's paper as it is read on a page and printed on one sheet. */
@@ -7,8 +8,8 @@ export function SheetView({ sheet }: { readonly sheet: Sheet }) {
     <article className="sheet">
       <h3 className="sheet-title">{inWords(sheet.title)}</h3>
       <p className="sheet-statement">{sheet.statement}</p>
-      {sheet.sections.map(({ heading, blocks }) => (
-        <section key={heading}>
+      {sheet.sections.map(({ name, heading, blocks }) => (
+        <section key={name}>
           <h4>{heading}</h4>
           {blocks.map((block) => (
             <Block key={JSON.stringify(block)} block={block} />
@@ -37,7 +38,7 @@ function Block({ block }: { readonly block: SheetBlock }) {
     case "signatures":
       return (
         <Table
-          head={["", "Name", "Signature", "Date"]}
+          head={["", say("Name"), say("Signature"), say("Date")]}
           rows={block.lines.map(({ role, name }) => [role, name, "", ""])}
         />
       )

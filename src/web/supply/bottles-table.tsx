@@ -1,17 +1,20 @@
 import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
+import { pharmacyInWords } from "../../engine/compounding/usual-pharmacy.js"
+import { msg, say } from "../../engine/say.js"
 import type { Bottle } from "../../engine/supply/bottles.js"
 import type { SupplyReport } from "../../engine/supply/supply-report.js"
+import { inDigits } from "../../engine/words.js"
 import type { ChildPartProps } from "../child/child-part-props.js"
 import { LotDialog } from "./lot-dialog.js"
 import { OpenBottle } from "./open-bottle.js"
 import type { RecordedBottle } from "./recorded-bottles.js"
 
 const STATES: Readonly<Record<Bottle["state"], string>> = {
-  "in-date": "in date",
-  spare: "spare",
-  "past-date": "past its date",
-  "not-counted": "not counted",
+  "in-date": msg("in date"),
+  spare: msg("spare"),
+  "past-date": msg("past its date"),
+  "not-counted": msg("not counted"),
 }
 
 interface BottlesTableProps extends Pick<ChildPartProps, "view" | "reading" | "onDone"> {
@@ -27,33 +30,33 @@ export function BottlesTable({ report, bottles, view, reading, onDone }: Bottles
   const rows = isLatestFirst ? report.bottles.toReversed() : report.bottles
   return (
     <section className="card" aria-labelledby="bottles">
-      <h2 id="bottles">Bottles</h2>
+      <h2 id="bottles">{say("Bottles")}</h2>
       {rows.length === 0 ? (
-        <p className="soft">No bottle is recorded.</p>
+        <p className="soft">{say("No bottle is recorded.")}</p>
       ) : (
         <div className="scroll">
           <table className="data bottles">
-            <caption className="unseen">Bottles handed out</caption>
+            <caption className="unseen">{say("Bottles handed out")}</caption>
             <thead>
               <tr>
                 <th scope="col" aria-sort={isLatestFirst ? "descending" : "ascending"}>
                   <button type="button" className="link" onClick={() => setIsLatestFirst(!isLatestFirst)}>
-                    Handed out, {isLatestFirst ? "latest first" : "earliest first"}
+                    {isLatestFirst ? say("Handed out, latest first") : say("Handed out, earliest first")}
                   </button>
                 </th>
-                <th scope="col">Opened</th>
-                <th scope="col">Last day of use</th>
-                <th scope="col">Strength</th>
-                <th scope="col">Lot</th>
-                <th scope="col">Pharmacy</th>
-                <th scope="col">Now</th>
+                <th scope="col">{say("Opened|on")}</th>
+                <th scope="col">{say("Last day of use")}</th>
+                <th scope="col">{say("Strength|of drops")}</th>
+                <th scope="col">{say("Lot")}</th>
+                <th scope="col">{say("Pharmacy")}</th>
+                <th scope="col">{say("Now|state")}</th>
               </tr>
             </thead>
             <tbody>
               {rows.map((bottle) => (
                 <tr key={bottles[bottle.index]?.entryId}>
                   <th scope="row" className="day">
-                    {bottle.dispensed ? dateWords(bottle.dispensed) : "not recorded"}
+                    {bottle.dispensed ? dateWords(bottle.dispensed) : say("not recorded")}
                   </th>
                   <td className="day">
                     {bottle.opened ? (
@@ -64,15 +67,15 @@ export function BottlesTable({ report, bottles, view, reading, onDone }: Bottles
                         className="link"
                         onClick={() => setOpening(bottles[bottle.index] ?? null)}
                       >
-                        Record opening
+                        {say("Record opening")}
                       </button>
                     )}
                   </td>
                   <td>{lastDay(bottle)}</td>
                   <td>
                     {bottle.concentrationPercent === undefined
-                      ? "not stated"
-                      : `${bottle.concentrationPercent} %`}
+                      ? say("not stated")
+                      : say("{percent} %", { percent: inDigits(bottle.concentrationPercent) })}
                   </td>
                   <td>
                     {bottle.lot ? (
@@ -83,8 +86,8 @@ export function BottlesTable({ report, bottles, view, reading, onDone }: Bottles
                       "–"
                     )}
                   </td>
-                  <td>{bottle.pharmacy ?? "–"}</td>
-                  <td>{STATES[bottle.state]}</td>
+                  <td>{bottle.pharmacy === undefined ? "–" : pharmacyInWords(bottle.pharmacy)}</td>
+                  <td>{say(STATES[bottle.state])}</td>
                 </tr>
               ))}
             </tbody>
@@ -111,5 +114,7 @@ export function BottlesTable({ report, bottles, view, reading, onDone }: Bottles
 /** The date on the bottle; where it has none, the last night that is counted. */
 function lastDay({ beyondUse, lastNight, state }: Bottle): string {
   if (beyondUse) return dateWords(beyondUse)
-  return lastNight && state !== "spare" ? `${dateWords(lastNight)}, taken as a month` : "not stated"
+  return lastNight && state !== "spare"
+    ? say("{date}, taken as a month", { date: dateWords(lastNight) })
+    : say("not stated")
 }

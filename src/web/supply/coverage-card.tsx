@@ -2,10 +2,10 @@ import { useRef } from "react"
 import { coverageStrip } from "../../chart/coverage-strip.js"
 import { dateWords } from "../../chart/words.js"
 import type { CalendarDate, Course } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import { ADHERENCE_RULE } from "../../engine/supply/definition.js"
 import { missedNightsTold } from "../../engine/supply/missed-nights.js"
 import type { PrescriptionCoverage, SupplyReport } from "../../engine/supply/supply-report.js"
-import { counted } from "../../engine/words.js"
 import { percent } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
 import { useWidth } from "../parts/use-width.js"
@@ -15,9 +15,9 @@ export function CoverageCard({ report, course }: { readonly report: SupplyReport
   const { window, gaps, prescriptions } = report
   return (
     <section className="card" aria-labelledby="nights-covered">
-      <h2 id="nights-covered">Nights covered</h2>
+      <h2 id="nights-covered">{say("Nights covered")}</h2>
       {window === null ? (
-        <p>No drops were prescribed before today.</p>
+        <p>{say("No drops were prescribed before today.")}</p>
       ) : (
         <>
           <p className="big">{heading(report)}</p>
@@ -28,23 +28,29 @@ export function CoverageCard({ report, course }: { readonly report: SupplyReport
           {prescriptions.length > 1 && <Prescriptions prescriptions={prescriptions} />}
           {gaps.length > 0 && (
             <>
-              <h3>Gaps</h3>
+              <h3>{say("Gaps")}</h3>
               <ul className="gaps">
                 {gaps.map(({ from, to, nights: count }) => (
                   <li key={from}>
-                    {spanWords({ from, to })}: {counted(count, "night")}
+                    {say("{span}: {count, plural, one {# night} other {# nights}}", {
+                      span: spanWords({ from, to }),
+                      count,
+                    })}
                   </li>
                 ))}
               </ul>
               <p className="soft small">
-                In a gap there was no drop, or one from a bottle past its date. The growth is judged as
-                untreated there.
+                {say(
+                  "In a gap there was no drop, or one from a bottle past its date. The growth is judged as untreated there.",
+                )}
               </p>
             </>
           )}
           <p className="soft small">
-            Proportion of days covered: {report.definition}. Here {ADHERENCE_RULE}. Bottles tell how many
-            nights could have had a drop, not how many had one.
+            {say(
+              "Proportion of days covered: {definition}. Here {rule}. Bottles tell how many nights could have had a drop, not how many had one.",
+              { definition: report.definition, rule: say(ADHERENCE_RULE) },
+            )}
           </p>
         </>
       )}
@@ -76,8 +82,10 @@ function Strip({ report, course }: { readonly report: SupplyReport; readonly cou
 
 function heading({ proportionOfDaysCovered, proportionWithDrop, isPoor }: SupplyReport): string {
   const share = proportionWithDrop ?? proportionOfDaysCovered
-  if (share === null) return "Not known: no bottle is recorded"
-  return `${percent(share)} of nights${isPoor ? ", poor coverage" : ""}`
+  if (share === null) return say("Not known: no bottle is recorded")
+  return isPoor
+    ? say("{share} of nights, poor coverage", { share: percent(share) })
+    : say("{share} of nights", { share: percent(share) })
 }
 
 function sentences(report: SupplyReport): readonly string[] {
@@ -86,25 +94,39 @@ function sentences(report: SupplyReport): readonly string[] {
   const span = report.window === null ? "" : spanWords(report.window)
   const byBottles =
     proportionOfDaysCovered === null
-      ? `${counted(daysPrescribed, "night")} of prescription, ${span}.`
-      : `${daysCovered} of ${counted(daysPrescribed, "night")} had a bottle in date, ${span}: ${percent(proportionOfDaysCovered)}.`
+      ? say("{nights, plural, one {# night} other {# nights}} of prescription, {span}.", {
+          nights: daysPrescribed,
+          span,
+        })
+      : say(
+          "{covered} of {nights, plural, one {# night} other {# nights}} had a bottle in date, {span}: {share}.",
+          {
+            covered: daysCovered,
+            nights: daysPrescribed,
+            span,
+            share: percent(proportionOfDaysCovered),
+          },
+        )
   if (nightsReportedMissed === 0 || proportionWithDrop === null) return [byBottles]
-  const told = counted(nightsReportedMissed, "missed night")
-  return [byBottles, `The family told of ${told}: ${percent(proportionWithDrop)} with those taken off.`]
+  const told = say(
+    "The family told of {nights, plural, one {# missed night} other {# missed nights}}: {share} with those taken off.",
+    { nights: nightsReportedMissed, share: percent(proportionWithDrop) },
+  )
+  return [byBottles, told]
 }
 
 function Prescriptions({ prescriptions }: { readonly prescriptions: readonly PrescriptionCoverage[] }) {
   return (
     <div className="scroll">
       <table className="data">
-        <caption className="unseen">Nights covered of each prescription</caption>
+        <caption className="unseen">{say("Nights covered of each prescription")}</caption>
         <thead>
           <tr>
-            <th scope="col">Prescription</th>
-            <th scope="col">From</th>
-            <th scope="col">Nights</th>
-            <th scope="col">With a bottle in date</th>
-            <th scope="col">Share</th>
+            <th scope="col">{say("Prescription")}</th>
+            <th scope="col">{say("From|day")}</th>
+            <th scope="col">{say("Nights")}</th>
+            <th scope="col">{say("With a bottle in date")}</th>
+            <th scope="col">{say("Share|of nights")}</th>
           </tr>
         </thead>
         <tbody>
@@ -113,9 +135,11 @@ function Prescriptions({ prescriptions }: { readonly prescriptions: readonly Pre
               <th scope="row">{one.prescription}</th>
               <td className="day">{dateWords(one.from)}</td>
               <td>{one.daysPrescribed}</td>
-              <td>{one.proportionOfDaysCovered === null ? "no bottle on record" : one.daysCovered}</td>
+              <td>{one.proportionOfDaysCovered === null ? say("no bottle on record") : one.daysCovered}</td>
               <td>
-                {one.proportionOfDaysCovered === null ? "not known" : percent(one.proportionOfDaysCovered)}
+                {one.proportionOfDaysCovered === null
+                  ? say("not known")
+                  : percent(one.proportionOfDaysCovered)}
               </td>
             </tr>
           ))}
@@ -126,4 +150,4 @@ function Prescriptions({ prescriptions }: { readonly prescriptions: readonly Pre
 }
 
 const spanWords = ({ from, to }: { readonly from: CalendarDate; readonly to: CalendarDate }): string =>
-  from === to ? dateWords(from) : `${dateWords(from)} to ${dateWords(to)}`
+  from === to ? dateWords(from) : say("{from} to {to}", { from: dateWords(from), to: dateWords(to) })

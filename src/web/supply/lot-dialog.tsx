@@ -1,7 +1,8 @@
 import { useQuery } from "@tanstack/react-query"
 import { Link } from "@tanstack/react-router"
 import { dateWords } from "../../chart/words.js"
-import { counted } from "../../engine/words.js"
+import { listed, say } from "../../engine/say.js"
+import { inDigits } from "../../engine/words.js"
 import type { LotAnswer } from "../../server/contract/lot.js"
 import { ask, failureInWords } from "../client.js"
 import { Dialog } from "../parts/dialog.js"
@@ -23,9 +24,9 @@ export function LotDialog({
     queryFn: () => ask<LotAnswer>("GET", `/api/lots/${encodeURIComponent(lot)}`),
   })
   return (
-    <Dialog title={`Lot ${lot}`} onClose={onClose}>
+    <Dialog title={say("Lot {lot}", { lot })} onClose={onClose}>
       {found.error && <p className="form-fault">{failureInWords(found.error)}</p>}
-      {found.isPending && <Waiting for="the children" />}
+      {found.isPending && <Waiting for={say("the children")} />}
       {found.data && <Children answer={found.data} childId={childId} />}
     </Dialog>
   )
@@ -38,23 +39,26 @@ function Children({ answer, childId }: { readonly answer: LotAnswer; readonly ch
     <>
       <p>
         {children.length === 1 && children[0]?.id === childId
-          ? "No other child had a bottle of this lot."
-          : `${counted(children.length, "child").replace("childs", "children")} had a bottle of this lot.`}
+          ? say("No other child had a bottle of this lot.")
+          : say("{children, plural, one {# child} other {# children}} had a bottle of this lot.", {
+              children: children.length,
+            })}
       </p>
       {strengths.size > 1 && (
         <p className="form-fault">
-          Bottles of this lot are recorded with{" "}
-          {[...strengths].map((one) => (one === null ? "no strength" : `${one} %`)).join(" and ")}: one lot is
-          one making, so check the labels.
+          {say(
+            "Bottles of this lot are recorded with {strengths}: one lot is one making, so check the labels.",
+            { strengths: listed([...strengths].map(strengthInWords)) },
+          )}
         </p>
       )}
       <table className="data">
-        <caption className="unseen">Children with a bottle of this lot</caption>
+        <caption className="unseen">{say("Children with a bottle of this lot")}</caption>
         <thead>
           <tr>
-            <th scope="col">Child</th>
-            <th scope="col">Number</th>
-            <th scope="col">Bottles</th>
+            <th scope="col">{say("Child")}</th>
+            <th scope="col">{say("Number|of the child")}</th>
+            <th scope="col">{say("Bottles")}</th>
           </tr>
         </thead>
         <tbody>
@@ -75,12 +79,15 @@ function Children({ answer, childId }: { readonly answer: LotAnswer; readonly ch
   )
 }
 
+const strengthInWords = (percent: number | null): string =>
+  percent === null ? say("no strength") : say("{percent} %", { percent: inDigits(percent) })
+
 function bottleWords(bottle: LotAnswer["children"][number]["bottles"][number]): string {
   const { dispensed, opened, concentrationPercent } = bottle
   return [
-    concentrationPercent === null ? null : `${concentrationPercent} %`,
-    dispensed === null ? null : `handed out ${dateWords(dispensed)}`,
-    opened === null ? "not recorded as opened" : `opened ${dateWords(opened)}`,
+    concentrationPercent === null ? null : strengthInWords(concentrationPercent),
+    dispensed === null ? null : say("handed out {date}", { date: dateWords(dispensed) }),
+    opened === null ? say("not recorded as opened") : say("opened {date}", { date: dateWords(opened) }),
   ]
     .filter((part) => part !== null)
     .join(", ")

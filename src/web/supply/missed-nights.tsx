@@ -1,7 +1,7 @@
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import { addDays } from "../../engine/calendar.js"
-import { counted } from "../../engine/words.js"
+import { say } from "../../engine/say.js"
 import type { MissedNightsBody } from "../../server/contract/entry.js"
 import type { EnterProps } from "../enter/enter-props.js"
 import { newEntryId } from "../entry-id.js"
@@ -34,17 +34,21 @@ export function EnterMissedNights({ view, reading, onClose, onDone }: EnterProps
       {
         onSuccess: () =>
           onDone(
-            `Recorded: ${counted(Number(count), "missed night")}, ${dateWords(from)} to ${dateWords(to)}.`,
+            say("Recorded: {nights, plural, one {# missed night} other {# missed nights}}, {from} to {to}.", {
+              nights: Number(count),
+              from: dateWords(from),
+              to: dateWords(to),
+            }),
           ),
       },
     )
   }
   return (
-    <Dialog title="Missed nights" onClose={onClose} failure={record.error}>
+    <Dialog title={say("Missed nights")} onClose={onClose} failure={record.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row three">
-          <Field label="From" fault={faults.at("from")}>
+          <Field label={say("From|day")} fault={faults.at("from")}>
             {(control) => (
               <input
                 {...control}
@@ -54,12 +58,12 @@ export function EnterMissedNights({ view, reading, onClose, onDone }: EnterProps
               />
             )}
           </Field>
-          <Field label="To, included" fault={faults.at("to")}>
+          <Field label={say("To, included")} fault={faults.at("to")}>
             {(control) => (
               <input {...control} type="date" value={to} onChange={(event) => setTo(event.target.value)} />
             )}
           </Field>
-          <Field label="Nights without a drop" fault={faults.at("nights")}>
+          <Field label={say("Nights without a drop")} fault={faults.at("nights")}>
             {(control) => (
               <input
                 {...control}
@@ -72,12 +76,13 @@ export function EnterMissedNights({ view, reading, onClose, onDone }: EnterProps
           </Field>
         </div>
         <p className="soft small">
-          They are spread evenly over the nights with a bottle in date and count as untreated. In a pilot of
-          seven children parents told of fewer than an electronic cap counted.
+          {say(
+            "They are spread evenly over the nights with a bottle in date and count as untreated. In a pilot of seven children parents told of fewer than an electronic cap counted.",
+          )}
         </p>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Record missed nights
+            {say("Record missed nights")}
           </button>
         </div>
       </form>

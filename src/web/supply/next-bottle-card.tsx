@@ -1,9 +1,9 @@
 import { dateWords } from "../../chart/words.js"
 import { dayNumber } from "../../engine/calendar.js"
 import type { CalendarDate, Course } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import type { NextBottle, SupplyReport } from "../../engine/supply/supply-report.js"
 import { treatmentName } from "../../engine/treatment-name.js"
-import { counted } from "../../engine/words.js"
 import { capitalised, sentence } from "../format.js"
 import { treatmentsAfter } from "../treatments-on.js"
 
@@ -21,14 +21,17 @@ export function NextBottleCard({
   const coming = treatmentsAfter(course, today).find(({ kind }) => kind === "atropine")
   return (
     <section className="card" aria-labelledby="next-bottle">
-      <h2 id="next-bottle">Next bottle</h2>
+      <h2 id="next-bottle">{say("Next bottle")}</h2>
       {nextBottles.length === 0 && (
         <p className="soft">
           {coming
             ? sentence(
-                `${treatmentName(coming)} begins on ${dateWords(coming.from)}: its bottles have to be there by then`,
+                say("{treatment} begins on {date}: its bottles have to be there by then", {
+                  treatment: treatmentName(coming),
+                  date: dateWords(coming.from),
+                }),
               )
-            : "No bottle is owed: no drops go on past the bottles in hand."}
+            : say("No bottle is owed: no drops go on past the bottles in hand.")}
         </p>
       )}
       {nextBottles.map((next) => (
@@ -42,7 +45,7 @@ export function NextBottleCard({
       ))}
       {faults.length > 0 && (
         <>
-          <h3>To look at</h3>
+          <h3>{say("To look at")}</h3>
           <ul className="bottle-faults">
             {faults.map(({ path, kind, why }) => {
               const index = Number(/\d+/.exec(path)?.[0])
@@ -50,8 +53,7 @@ export function NextBottleCard({
               const date = bottle?.opened ?? bottle?.dispensed
               return (
                 <li key={`${path} ${kind}`}>
-                  {date && `Bottle of ${dateWords(date)}: `}
-                  {date ? sentence(why).replace(/^./, (letter) => letter.toLowerCase()) : sentence(why)}
+                  {sentence(date ? say("Bottle of {date}: {fault}", { date, fault: why }) : why)}
                 </li>
               )
             })}
@@ -64,15 +66,25 @@ export function NextBottleCard({
 
 function due({ state, due: last, orderBy }: NextBottle, today: CalendarDate): string {
   const days = dayNumber(today) - dayNumber(last)
-  if (state === "overdue") return `${counted(days, "day")} without a bottle, needed by ${dateWords(last)}.`
-  const ask =
-    orderBy < today
-      ? `was to be asked for by ${dateWords(orderBy)}`
-      : `to be asked for by ${dateWords(orderBy)}`
-  return `needed by ${dateWords(last)}, ${ask}.`
+  const needed = dateWords(last)
+  if (state === "overdue")
+    return say("{days, plural, one {# day} other {# days}} without a bottle, needed by {needed}.", {
+      days,
+      needed,
+    })
+  const asked = dateWords(orderBy)
+  return orderBy < today
+    ? say("needed by {needed}, was to be asked for by {asked}.", { needed, asked })
+    : say("needed by {needed}, to be asked for by {asked}.", { needed, asked })
 }
 
 function lead({ lead: { days, from } }: NextBottle): string {
-  const whose = from.kind === "pharmacy" ? `${from.name} takes` : "By the protocol a bottle takes"
-  return `${whose} ${counted(days, "day")} from order to family.`
+  return from.kind === "pharmacy"
+    ? say("{pharmacy} takes {days, plural, one {# day} other {# days}} from order to family.", {
+        pharmacy: from.name,
+        days,
+      })
+    : say("By the protocol a bottle takes {days, plural, one {# day} other {# days}} from order to family.", {
+        days,
+      })
 }

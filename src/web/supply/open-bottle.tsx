@@ -1,10 +1,13 @@
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import { addDays } from "../../engine/calendar.js"
+import { say } from "../../engine/say.js"
+import { inDigits } from "../../engine/words.js"
 import type { AmendmentBody } from "../../server/contract/entry.js"
 import type { EnterProps } from "../enter/enter-props.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
+import { sentence } from "../format.js"
 import { Dialog } from "../parts/dialog.js"
 import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
@@ -31,23 +34,17 @@ export function OpenBottle({
     event.preventDefault()
     const fields = { ...known, opened: opened || undefined, ...(beyondUse ? { beyondUse } : {}) }
     amend.mutate(
-      { ...id, fields, reason: `opened on ${opened}` },
-      { onSuccess: () => onDone(`Recorded: bottle opened, ${dateWords(opened)}.`) },
+      { ...id, fields, reason: say("opened on {date}", { date: opened }) },
+      { onSuccess: () => onDone(say("Recorded: bottle opened, {date}.", { date: dateWords(opened) })) },
     )
   }
   return (
-    <Dialog title="Bottle opened" onClose={onClose} failure={amend.error}>
+    <Dialog title={say("Bottle opened")} onClose={onClose} failure={amend.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
-        <p>
-          {known.concentrationPercent === undefined
-            ? "A bottle"
-            : `A bottle of ${known.concentrationPercent} %`}
-          {known.dispensed && `, handed out on ${dateWords(known.dispensed)}`}
-          {known.lot && `, lot ${known.lot}`}.
-        </p>
+        <p>{bottleInWords(known)}</p>
         <div className="form-row">
-          <Field label="Opened" fault={faults.at("fields.opened")}>
+          <Field label={say("Opened|on")} fault={faults.at("fields.opened")}>
             {(control) => (
               <input
                 {...control}
@@ -61,11 +58,14 @@ export function OpenBottle({
             )}
           </Field>
           <Field
-            label="Last day of use"
+            label={say("Last day of use")}
             note={
               pharmacy
-                ? `${pharmacy.name} states ${pharmacy.daysAfterOpening} days after opening.`
-                : "As on its label."
+                ? say("{pharmacy} states {days, plural, one {# day} other {# days}} after opening.", {
+                    pharmacy: pharmacy.name,
+                    days: pharmacy.daysAfterOpening,
+                  })
+                : say("As on its label.")
             }
             fault={faults.at("fields.beyondUse")}
           >
@@ -81,10 +81,22 @@ export function OpenBottle({
         </div>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={amend.isPending || opened === ""}>
-            Record opening
+            {say("Record opening")}
           </button>
         </div>
       </form>
     </Dialog>
   )
+}
+
+/** Which bottle it is: what is known of it, one after the other. */
+function bottleInWords({ concentrationPercent, dispensed, lot }: RecordedBottle["body"]): string {
+  const known = [
+    concentrationPercent === undefined
+      ? say("A bottle")
+      : say("A bottle of {percent} %", { percent: inDigits(concentrationPercent) }),
+    ...(dispensed ? [say("handed out on {date}", { date: dateWords(dispensed) })] : []),
+    ...(lot ? [say("lot {lot}", { lot })] : []),
+  ]
+  return sentence(known.join(", "))
 }

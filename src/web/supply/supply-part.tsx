@@ -1,5 +1,6 @@
 import "./supply.css"
 import { lazy, Suspense, useMemo, useState } from "react"
+import { say } from "../../engine/say.js"
 import { supplyReport } from "../../engine/supply/supply-report.js"
 import type { ChildPartProps } from "../child/child-part-props.js"
 import { EnterBottle } from "../enter/bottle.js"
@@ -38,16 +39,16 @@ export function SupplyPart(props: ChildPartProps) {
     <div className="supply-part">
       <div className="supply-actions">
         <button type="button" className="primary" onClick={() => setForm("bottle")}>
-          Bottle handed out
+          {say("Bottle handed out")}
         </button>
         <button type="button" onClick={() => setForm("missed")}>
-          Missed nights told of
+          {say("Missed nights told of")}
         </button>
       </div>
       <CoverageCard report={report} course={reading.course} />
       <NextBottleCard report={report} course={reading.course} today={reading.today} />
       <BottlesTable report={report} bottles={bottles} {...props} />
-      <Suspense fallback={<Waiting for="the orders" />}>
+      <Suspense fallback={<Waiting for={say("the orders")} />}>
         <OrdersSection {...props} />
       </Suspense>
       {form === "bottle" && <EnterBottle {...shared} />}
