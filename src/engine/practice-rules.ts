@@ -21,6 +21,8 @@ export interface PracticeRules {
   readonly letterhead?: PracticeLetterhead | undefined
   /** The practice's own order and words of a document, one for each document and language. */
   readonly templates?: readonly DocumentTemplate[] | undefined
+  /** How families are written to; nobody is until a practice has set it. */
+  readonly messages?: MessageRules | undefined
 }
 
 export interface PracticeLetterhead {
@@ -106,6 +108,25 @@ export interface Contacts {
   readonly urgent?: string | undefined
   /** ISO 3166-1 alpha-2. */
   readonly country?: string | undefined
+}
+
+export interface MessageRules {
+  /** Off until a practice turns it on: then nothing is planned and nothing sent. */
+  readonly isOn: boolean
+  /** The practice as families know it. */
+  readonly sender: string
+  /** E-mail address that messages come from. */
+  readonly from: string
+  /** Where answers go; to `from` when absent. */
+  readonly replyTo?: string | undefined
+  readonly telephone: string
+  /** IANA, such as Europe/Dublin. */
+  readonly timeZone: string
+  /** By the clock on the wall, "HH:MM"; may reach over midnight. Nothing is sent in these hours. */
+  readonly quietFrom: string
+  readonly quietTo: string
+  /** How many days before a visit's window opens, and before it is due, a family is reminded. */
+  readonly daysBefore: number
 }
 
 /** What is in force until a practice sets anything. */

@@ -13,11 +13,13 @@ import type {
   Treatment,
   Visit,
 } from "../engine/course.js"
+import type { FamilyContact } from "../engine/messages/family-contact.js"
 import type {
   ConsentWording,
   Contacts,
   DocumentTemplate,
   FeeSchedule,
+  MessageRules,
   Pharmacy,
   PracticeLetterhead,
 } from "../engine/practice-rules.js"
@@ -57,6 +59,7 @@ export type Content =
   | { readonly kind: "order"; readonly body: BottleOrder }
   | { readonly kind: "explanation"; readonly body: Explanation }
   | { readonly kind: "payment"; readonly body: Payment }
+  | { readonly kind: "family"; readonly body: FamilyContact }
   | PracticePaper
   | { readonly kind: "withdrawal"; readonly body: Readonly<Record<string, never>> }
 
@@ -72,6 +75,7 @@ export type PracticePaper =
   | { readonly kind: "contacts"; readonly body: Contacts }
   | { readonly kind: "letterhead"; readonly body: PracticeLetterhead }
   | { readonly kind: "template"; readonly body: DocumentTemplate }
+  | { readonly kind: "messages"; readonly body: MessageRules }
 
 export const PAPER_KINDS = [
   "protocol",
@@ -82,6 +86,7 @@ export const PAPER_KINDS = [
   "contacts",
   "letterhead",
   "template",
+  "messages",
 ] as const
 export type PaperKind = PracticePaper["kind"]
 
@@ -134,6 +139,8 @@ export function dayOf(content: Content): CalendarDate | null {
     case "fees":
     case "wording":
       return content.body.from
+    case "family":
+      return content.body.agreed?.on ?? null
     case "concern":
       return content.body.opened
     case "supply":
@@ -145,6 +152,7 @@ export function dayOf(content: Content): CalendarDate | null {
     case "contacts":
     case "letterhead":
     case "template":
+    case "messages":
       return null
   }
 }

@@ -19,6 +19,15 @@ export { type FamilyLink, LINK_FAILURES_ALLOWED } from "./family-links.js"
 export { lockFolder } from "./folder-lock.js"
 export type { BottleOfLot } from "./lots.js"
 export { migrate } from "./migrations.js"
+// Messages to families.
+export type { Outbox } from "./outbox.js"
+export {
+  OUTBOX_PROBLEMS,
+  OUTBOX_STATES,
+  type OutboxMessage,
+  type OutboxProblem,
+  type OutboxState,
+} from "./outbox-message.js"
 export type { Person } from "./people.js"
 export { type PracticeRecord, practiceRecord } from "./practice-record.js"
 export { addPractice, practicesIn } from "./practices.js"

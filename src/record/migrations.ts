@@ -2,6 +2,7 @@ import { type Kysely, sql } from "kysely"
 import type { OpenDatabase } from "./driver.js"
 import { recordTables } from "./migrations/0001-record.js"
 import { filesTable } from "./migrations/0002-files.js"
+import { outboxTables } from "./migrations/0003-outbox.js"
 import { familyLinksTables } from "./migrations/0004-family-links.js"
 import { RecordError } from "./record-error.js"
 import type { Tables } from "./tables.js"
@@ -12,6 +13,7 @@ type Step = (queries: Kysely<Tables>, database: OpenDatabase) => Promise<void>
 const STEPS: readonly (readonly [name: string, step: Step])[] = [
   ["0001-record", recordTables],
   ["0002-files", filesTable],
+  ["0003-outbox", outboxTables],
   ["0004-family-links", familyLinksTables],
 ]
 

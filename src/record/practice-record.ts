@@ -13,6 +13,7 @@ import { courseFrom, currentEntriesOfMany } from "./courses.js"
 import type { OpenDatabase } from "./driver.js"
 import { appendEntries, currentOf, entriesOf, type Saved } from "./entries.js"
 import type { Draft, Entry } from "./entry.js"
+import { familyContacts } from "./family-contacts.js"
 import {
   addFamilyLink,
   type FamilyLink,
@@ -26,6 +27,7 @@ import {
 import { addFile, fileOf, mediaTypeOf, type NewFile, type StoredFile } from "./files.js"
 import { clearLogInAttempts, type LogInAttempts, logInAttempts, setLogInAttempts } from "./log-in-attempts.js"
 import { type BottleOfLot, bottlesOfLot } from "./lots.js"
+import { outbox } from "./outbox.js"
 import { addPerson, type NewPerson, type Person, peopleOf, personByLogIn, setPasswordHash } from "./people.js"
 import { practiceRulesFrom } from "./practice-rules.js"
 import type { Practice } from "./practices.js"
@@ -93,6 +95,11 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
     addFile: (file: NewFile): Promise<string> => addFile(queries, id, file),
     file: (sha256: string): Promise<StoredFile | null> => fileOf(queries, id, sha256),
     mediaTypeOf: (sha256: string): Promise<string | null> => mediaTypeOf(queries, id, sha256),
+
+    /** Messages to families: what is to be sent and what was. */
+    outbox: outbox(queries, id),
+    /** Contacts of the families that have one in force, by child. */
+    familyContacts: () => familyContacts(queries, id),
 
     bottlesOfLot: (lot: string): Promise<readonly BottleOfLot[]> => bottlesOfLot(queries, id, lot),
 

@@ -1,4 +1,4 @@
-import type { PracticeLetterhead, PracticeRules } from "../engine/practice-rules.js"
+import type { MessageRules, PracticeLetterhead, PracticeRules } from "../engine/practice-rules.js"
 import { currentOf } from "./entries.js"
 import type { Entry, PaperKind, PracticePaper } from "./entry.js"
 
@@ -18,6 +18,7 @@ export function practiceRulesFrom(papers: readonly Entry[]): PracticeRules {
     contacts: Object.assign({}, ...of("contacts")),
     ...letterheadOf(of("letterhead")),
     templates: of("template"),
+    ...messagesOf(of("messages")),
   }
 }
 
@@ -25,4 +26,10 @@ export function practiceRulesFrom(papers: readonly Entry[]): PracticeRules {
 function letterheadOf(letterheads: readonly PracticeLetterhead[]): Pick<PracticeRules, "letterhead"> {
   const letterhead = letterheads.at(-1)
   return letterhead ? { letterhead } : {}
+}
+
+/** The latest, when there is any. */
+function messagesOf(papers: readonly MessageRules[]): Pick<PracticeRules, "messages"> {
+  const messages = papers.at(-1)
+  return messages ? { messages } : {}
 }

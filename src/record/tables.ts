@@ -11,6 +11,8 @@ export interface Tables {
   children: ChildrenTable
   sessions: SessionsTable
   log_in_attempts: LogInAttemptsTable
+  outbox: OutboxTable
+  outbox_events: OutboxEventsTable
   signing_keys: SigningKeysTable
   family_links: FamilyLinksTable
 }
@@ -118,4 +120,54 @@ export interface FamilyLinksTable {
   failures: number
   opened_count: number
   last_opened_at: string | null
+}
+
+/** Messages to families, what is to be sent and what was; how each came to its state is in `outbox_events`. */
+export interface OutboxTable {
+  practice: string
+  id: string
+  /** What the message is about: of one thing there is never a second message. */
+  key: string
+  child: string
+  kind: string
+  channel: string
+  /** E-mail address, telephone number or postal address. */
+  recipient: string
+  name: string
+  language: string
+  subject: string
+  text: string
+  /** The day the message is about, and the day it was to be said. */
+  due: string
+  planned_for: string
+  state: string
+  /** How often a mail server has answered. */
+  attempts: number
+  /** Not before this instant; null for at once. */
+  next_attempt_at: string | null
+  /** The same in every attempt, so that whoever gets it twice can see that it is one. */
+  message_id: string
+  /** Why it is in its state, as a word of `OUTBOX_PROBLEMS`. */
+  problem: string | null
+  /** What the mail server said, in its own words. */
+  reply: string | null
+  created_at: string
+  changed_at: string
+  /** Who brought it into its state; null for the program. */
+  changed_by: string | null
+  /** The exported list it was handed over in. */
+  list: string | null
+}
+
+/** Append-only: every state a message was in. */
+interface OutboxEventsTable {
+  practice: string
+  message: string
+  /** 1, 2, 3 ... within the message. */
+  position: number
+  state: string
+  at: string
+  by: string | null
+  problem: string | null
+  reply: string | null
 }

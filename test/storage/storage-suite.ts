@@ -1,11 +1,13 @@
 import type { OpenDatabase } from "../../src/record/index.js"
 import { entriesSuite } from "./entries-suite.js"
 import { filesSuite } from "./files-suite.js"
+import { outboxSuite } from "./outbox-suite.js"
 import { viewsSuite } from "./views-suite.js"
 
 /** What every database under the record must do. `openDatabase` gives a fresh, empty one each time. */
 export function storageSuite(name: string, openDatabase: () => Promise<OpenDatabase>): void {
   entriesSuite(name, openDatabase)
   filesSuite(name, openDatabase)
+  outboxSuite(name, openDatabase)
   viewsSuite(name, openDatabase)
 }
