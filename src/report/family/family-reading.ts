@@ -1,5 +1,6 @@
 import { assess } from "../../engine/assess.js"
 import type { Assessment, Forecast } from "../../engine/assessment.js"
+import { type BeforeMyopia, beforeMyopia } from "../../engine/before-myopia/before-myopia.js"
 import { ageYears } from "../../engine/calendar.js"
 import { type CalendarDate, type Course, EYES, type Eye, type Treatment } from "../../engine/course.js"
 import { forecast } from "../../engine/forecast.js"
@@ -13,6 +14,7 @@ import { inDoubt } from "../../engine/response/doubtful-figures.js"
 import { type OpenConcern, openConcerns } from "../../engine/safety/open-concerns.js"
 import { type SupplyReport, supplyReport } from "../../engine/supply/supply-report.js"
 import { unansweredFinding } from "../../engine/today/unanswered-finding.js"
+import { beforeMyopiaEvidence } from "../../evidence/before-myopia.js"
 import { evidence } from "../../evidence/index.js"
 import type { DocumentInput } from "../document-input.js"
 
@@ -34,6 +36,8 @@ export interface FamilyReading {
   readonly assessment: Assessment
   readonly forecast: Forecast
   readonly myopia: Myopia
+  /** What is known of children who are not short-sighted; null for one who is, or was treated. */
+  readonly beforeMyopia: BeforeMyopia | null
   /** A figure that the growth rests on is so unlikely that it is measured again first. */
   readonly isInDoubt: boolean
   /** Every length measured by today, oldest first. */
@@ -55,6 +59,7 @@ const DOUBTFUL = ["eyes-exchanged", "implausible-change"]
 export function familyReading(input: DocumentInput): FamilyReading {
   const { settings, rules, today } = input
   const { latitude } = input.practice
+  const myopiaCutOffD = evidence.growth.values.myopiaCutOffD.value
   const course: Course =
     input.course.practice?.latitude === undefined && latitude !== undefined
       ? { ...input.course, practice: { latitude } }
@@ -69,6 +74,12 @@ export function familyReading(input: DocumentInput): FamilyReading {
     wordings: rules.consentWordings,
     pharmacies: rules.pharmacies,
   })
+  const before = beforeMyopia({
+    course,
+    asOf: today,
+    evidence: { onset: beforeMyopiaEvidence, emmetropic: evidence.emmetropic, myopiaCutOffD },
+    protocol,
+  })
   const treated = realTreatments(course)
   const doubts = assessment.checks.filter(({ kind }) => DOUBTFUL.includes(kind))
   return {
@@ -77,7 +88,8 @@ export function familyReading(input: DocumentInput): FamilyReading {
     today,
     assessment,
     forecast: forecast({ ...asked, toAgeYears: GROWN_UP_YEARS }),
-    myopia: myopiaOf(course, today, evidence.growth.values.myopiaCutOffD.value),
+    myopia: myopiaOf(course, today, myopiaCutOffD),
+    beforeMyopia: "refused" in before ? null : before,
     isInDoubt: inDoubt({ course }, doubts) !== null,
     lengths: lengthsOf(course, today),
     treatments: treated.filter((treatment) => isInUse(treatment, today)),

@@ -29,7 +29,8 @@ function usualMm(ageYears: number): number | null {
 /** Eyes to scale: a usual one of that age, the child's longer eye now, and where it was heading. */
 export function eyesFigure(reading: FamilyReading, options: FamilyFigureOptions): readonly Block[] {
   const now = longerEye(reading)
-  if (!now) return []
+  // An eye is not drawn from a figure that may belong to the other eye, or to none.
+  if (!now || reading.isInDoubt) return []
   const usual = usualMm(now.ageYears)
   const ahead = grownUp(reading, now)
   const eyes: readonly EyeOfSize[] = [
@@ -82,10 +83,10 @@ const eyeAhead = ({ middle, low, high }: LengthAhead): EyeOfSize => ({
   isMeasured: false,
 })
 
-/** Where the longer eye goes without treatment from today on; null where no forecast is made or a figure is in doubt. */
-function grownUp({ forecast, isInDoubt }: FamilyReading, { eye }: MeasuredLength): LengthAhead | null {
+/** Where the longer eye goes without treatment from today on; null where no forecast is made. */
+function grownUp({ forecast }: FamilyReading, { eye }: MeasuredLength): LengthAhead | null {
   const lines = forecast.eyes[eye]
-  return isInDoubt || lines === undefined ? null : (pathAhead(lines, lines.untreated).at(-1) ?? null)
+  return lines === undefined ? null : (pathAhead(lines, lines.untreated).at(-1) ?? null)
 }
 
 const pathAhead = ({ ages }: EyeForecast, { p5, p50, p95 }: Fan): readonly LengthAhead[] =>

@@ -156,7 +156,8 @@ export function weakGlasses() {
 }
 
 /**
- * A source as it is named beside an answer: who and when, without its title.
+ * A source as it is named beside an answer: who and when, else the journal and when, else its first word; never its title,
+ * which is English and may hold the name of a product.
  *
  * @example
  * shortCitation("treatments/yam2022") // => "Yam 2022"
@@ -166,5 +167,6 @@ export function shortCitation(id: string): string {
   if (citation === undefined) throw new Error(`no source is registered as ${id}`)
   const year = /\b(19|20)\d\d\b/.exec(citation)?.[0] ?? ""
   const author = /^([\p{Lu}][\p{L}'-]+(?: [\p{Lu}][\p{L}'-]+)*?) (?:[A-Z]{1,3}\b)/u.exec(citation)?.[1]
-  return `${author ?? citation.split(/[.,;:]/)[0]} ${year}`.trim()
+  const journal = /[.?] ([\p{Lu}][\p{L} ]+?) (?:19|20)\d\d\b/u.exec(citation)?.[1]
+  return `${author ?? journal ?? citation.split(/\W/)[0]} ${year}`.trim()
 }

@@ -13,7 +13,13 @@ import { treatmentQuestions } from "./treatment-questions.js"
  */
 export const questions = (reading: FamilyReading, atMost = Number.POSITIVE_INFINITY): readonly Block[] => [
   { kind: "heading", level: 1, text: say("What families ask") },
-  ...[...treatmentQuestions(reading), daylight(), exercises(), screens(), glasses()].slice(0, atMost),
+  ...[
+    ...treatmentQuestions(reading),
+    daylight(),
+    exercises(),
+    screens(),
+    ...(reading.myopia === "not-myopic" ? [] : [glasses()]),
+  ].slice(0, atMost),
 ]
 
 function daylight(): Answer {

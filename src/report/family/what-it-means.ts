@@ -9,7 +9,7 @@ import { ofTen } from "./of-ten.js"
 
 /** What the figures mean, and apart from it whether the treatment is behind them. */
 export function whatItMeans(reading: FamilyReading): readonly Block[] {
-  const texts = [...comparison(reading), whyLength()]
+  const texts = [...comparison(reading), ...mayBecomeMyopic(reading), whyLength()]
   return [
     { kind: "heading", level: 1, text: say("What it means") },
     ...texts.map((text) => ({ kind: "text", text }) as const),
@@ -21,15 +21,32 @@ export function whatItMeans(reading: FamilyReading): readonly Block[] {
 function comparison(reading: FamilyReading): readonly string[] {
   const grown = grownMm(reading)
   if (!grown) return []
+  const { months } = grown
   const usual = millimetres(grown.emmetropicMm)
   if (grown.naturalMm === undefined)
     return [
-      say("In that time, eyes that are not short-sighted grow about {usual} mm at this age.", { usual }),
+      say(
+        "In {months, plural, one {# month} other {# months}}, eyes that are not short-sighted grow about {usual} mm at this age.",
+        { months, usual },
+      ),
     ]
   return [
     say(
-      "In that time, the eyes of {sex, select, female {short-sighted girls} other {short-sighted boys}} of this age grow about {natural} mm without treatment, and eyes that are not short-sighted about {usual} mm.",
-      { sex: childWords(reading.input).sex, natural: millimetres(grown.naturalMm), usual },
+      "In {months, plural, one {# month} other {# months}}, the eyes of {sex, select, female {short-sighted girls} other {short-sighted boys}} of this age grow about {natural} mm without treatment, and eyes that are not short-sighted about {usual} mm.",
+      { sex: childWords(reading.input).sex, natural: millimetres(grown.naturalMm), months, usual },
+    ),
+  ]
+}
+
+/** What became of children with such eyes in a study, where one followed children of this age. */
+function mayBecomeMyopic({ beforeMyopia }: FamilyReading): readonly string[] {
+  if (!beforeMyopia || "refused" in beforeMyopia.refraction) return []
+  const { share } = beforeMyopia.refraction
+  if (share === null) return []
+  return [
+    say(
+      "In one study of {children} children of this age with eyes like these, {became} became short-sighted within 5 years.",
+      { children: share.n, became: share.became },
     ),
   ]
 }

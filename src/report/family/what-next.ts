@@ -15,7 +15,7 @@ export function whatNext(reading: FamilyReading): readonly Block[] {
     ...comingTreatments(reading),
     ...bottles(reading),
     ...(reading.isDecisionOpen
-      ? [say("We talk with you about what the last visit showed, and what to change.")]
+      ? [say("We talk with you about what the last visit showed, and whether to change anything.")]
       : []),
     ...visitItem(nextVisit(reading)),
     ...decisionItem(nextDecision(reading)),
@@ -23,7 +23,7 @@ export function whatNext(reading: FamilyReading): readonly Block[] {
   return [
     { kind: "heading", level: 1, text: say("What we do next") },
     items.length > 0
-      ? { kind: "list", items, isNumbered: true }
+      ? { kind: "list", items, isNumbered: items.length > 1 }
       : {
           kind: "text",
           text: say("No visit is planned. Call us when something about the eyes worries you."),

@@ -26,17 +26,20 @@ export function whatWeSaw(reading: FamilyReading): readonly Block[] {
   ]
 }
 
+/** Both eyes in one line where they were measured on one day. */
 function lengthPairs(reading: FamilyReading): readonly Pair[] {
-  return EYES.flatMap((eye): Pair[] => {
-    const length = lastLength(reading, eye)
+  const [right, left] = EYES.map((eye) => lastLength(reading, eye))
+  if (right && left && right.date === left.date) {
+    const values = { right: millimetres(right.mm), left: millimetres(left.mm), date: dayInWords(right.date) }
+    return [[say("Length of the eyes"), say("right {right} mm, left {left} mm on {date}", values)]]
+  }
+  return [right, left].flatMap((length): Pair[] => {
     if (!length) return []
     const values = { mm: millimetres(length.mm), date: dayInWords(length.date) }
-    return [
-      [
-        say("{eye, select, right {Right eye} other {Left eye}}", { eye }),
-        say("{mm} mm long on {date}", values),
-      ],
-    ]
+    const label = say("{eye, select, right {Length of the right eye} other {Length of the left eye}}", {
+      eye: length.eye,
+    })
+    return [[label, say("{mm} mm on {date}", values)]]
   })
 }
 
@@ -58,9 +61,12 @@ const howSure = ({ low95, high95 }: GrownMm): string =>
     high: millimetres(high95),
   })
 
-function glassesPairs({ course, today }: FamilyReading): readonly Pair[] {
+/** A visit at which a sign seems to be lost is passed over: a family is not told a figure that looks wrong. */
+function glassesPairs({ course, today, assessment }: FamilyReading): readonly Pair[] {
+  const isOdd = (index: number) =>
+    assessment.checks.some(({ kind, path }) => kind === "sign-changed" && path.startsWith(`visits[${index}]`))
   const visit = course.visits
-    .filter(({ date }) => date <= today)
+    .filter(({ date }, index) => date <= today && !isOdd(index))
     .toSorted((a, b) => (a.date < b.date ? 1 : -1))
     .find((each) => EYES.some((eye) => each[eye]?.refraction))
   if (!visit) return []
@@ -68,7 +74,7 @@ function glassesPairs({ course, today }: FamilyReading): readonly Pair[] {
     const refraction = visit[eye]?.refraction
     return refraction ? [{ eye, power: power(refraction) }] : []
   })
-  return [[say("Strength of glasses"), powersInWords(powers, visit.date)]]
+  return [[say("Glasses, mean strength"), powersInWords(powers, visit.date)]]
 }
 
 function powersInWords(

@@ -91,11 +91,11 @@ export const family: Catalogue = {
   "We have no figures for this age to compare {named, select, yes {{name}'s eyes} other {your child's eyes}} with.":
     "No tenemos cifras de esta edad con las que comparar los ojos de {named, select, yes {{name}} other {su hijo o hija}}.",
   "{named, select, yes {{name}'s eyes} other {Your child's eyes}} have most likely grown more slowly than is usual without treatment, but we cannot be sure yet by how much.":
-    "Lo más probable es que los ojos de {named, select, yes {{name}} other {su hijo o hija}} hayan crecido más despacio de lo habitual sin tratamiento, pero aún no podemos estar seguros de cuánto.",
+    "Los ojos de {named, select, yes {{name}} other {su hijo o hija}} probablemente han crecido más despacio de lo habitual sin tratamiento, pero aún no sabemos cuánto.",
   "{named, select, yes {{name}'s eyes} other {Your child's eyes}} have most likely not grown faster than is usual without treatment, but we cannot be sure yet whether they grew more slowly.":
-    "Lo más probable es que los ojos de {named, select, yes {{name}} other {su hijo o hija}} no hayan crecido más deprisa de lo habitual sin tratamiento, pero aún no podemos estar seguros de si crecieron más despacio.",
+    "Los ojos de {named, select, yes {{name}} other {su hijo o hija}} probablemente no han crecido más deprisa de lo habitual sin tratamiento, pero aún no sabemos si más despacio.",
   "{named, select, yes {{name}'s eyes} other {Your child's eyes}} have most likely grown at least as fast as is usual without treatment, but we cannot be sure yet.":
-    "Lo más probable es que los ojos de {named, select, yes {{name}} other {su hijo o hija}} hayan crecido al menos tan deprisa como es habitual sin tratamiento, pero aún no podemos estar seguros.",
+    "Los ojos de {named, select, yes {{name}} other {su hijo o hija}} probablemente han crecido al menos tan deprisa como es habitual sin tratamiento, pero aún no es seguro.",
   "Code that opens this page on a phone": "Código que abre esta página en un teléfono",
   "This page on your phone, with more answers: scan the code.":
     "Esta página en su teléfono, con más respuestas: escanee el código.",
@@ -156,16 +156,18 @@ export const family: Catalogue = {
   "The drops are poison when swallowed. Keep the bottle away from all children. If any was swallowed, call the poison centre at once: {centre}. If a child is confused, hot and flushed or has a fit, call an ambulance.":
     "Las gotas son venenosas si se tragan. Guarde el frasco lejos de todos los niños. Si alguien las ha tragado, llame enseguida al centro de toxicología: {centre}. Si un niño está confuso, caliente y enrojecido o tiene convulsiones, llame a una ambulancia.",
   "What it means": "Qué significa",
-  "In that time, eyes that are not short-sighted grow about {usual} mm at this age.":
-    "En ese tiempo, los ojos sin miopía crecen unos {usual} mm a esta edad.",
-  "In that time, the eyes of {sex, select, female {short-sighted girls} other {short-sighted boys}} of this age grow about {natural} mm without treatment, and eyes that are not short-sighted about {usual} mm.":
-    "En ese tiempo, los ojos de {sex, select, female {niñas miopes} other {niños miopes}} de esta edad crecen unos {natural} mm sin tratamiento, y los ojos sin miopía unos {usual} mm.",
+  "In {months, plural, one {# month} other {# months}}, eyes that are not short-sighted grow about {usual} mm at this age.":
+    "En {months, plural, one {# mes} other {# meses}}, los ojos sin miopía crecen unos {usual} mm a esta edad.",
+  "In {months, plural, one {# month} other {# months}}, the eyes of {sex, select, female {short-sighted girls} other {short-sighted boys}} of this age grow about {natural} mm without treatment, and eyes that are not short-sighted about {usual} mm.":
+    "En {months, plural, one {# mes} other {# meses}}, los ojos de {sex, select, female {niñas miopes} other {niños miopes}} de esta edad crecen unos {natural} mm sin tratamiento, y los ojos sin miopía unos {usual} mm.",
+  "In one study of {children} children of this age with eyes like these, {became} became short-sighted within 5 years.":
+    "En un estudio de {children} niños de esta edad con ojos como estos, {became} llegaron a ser miopes en 5 años.",
   "Why length counts: among adults, harm at the back of the eye was about {percent} % less common for each dioptre (D) less of short sight.":
     "Por qué cuenta la longitud: en adultos, los daños en el fondo del ojo fueron alrededor de un {percent} % menos frecuentes por cada dioptría (D) menos de miopía.",
   "{means, select, drops {Is it the drops?} glasses {Is it the glasses?} lenses {Is it the lenses?} other {Is it the treatment?}}":
     "{means, select, drops {¿Es por las gotas?} glasses {¿Es por las gafas?} lenses {¿Es por las lentes?} other {¿Es por el tratamiento?}}",
   "Most likely yes. What we measured is {many, select, yes {more than 100 times} other {about {times} times}} as likely with a treatment that works as in the trials as with one that does nothing. No answer for one child is ever certain.":
-    "Lo más probable es que sí. Lo que medimos es {many, select, yes {más de 100 veces} other {unas {times} veces}} más probable con un tratamiento que funciona como en los ensayos que con uno que no hace nada. En un solo niño ninguna respuesta es segura.",
+    "Probablemente sí. Lo que medimos es {many, select, yes {más de 100 veces} other {unas {times} veces}} más probable con un tratamiento que funciona como en los ensayos que con uno que no hace nada. En un solo niño ninguna respuesta es segura.",
   "Probably not. What we measured is {many, select, yes {more than 100 times} other {about {times} times}} as likely with a treatment that does nothing as with one that works as in the trials. No answer for one child is ever certain.":
     "Probablemente no. Lo que medimos es {many, select, yes {más de 100 veces} other {unas {times} veces}} más probable con un tratamiento que no hace nada que con uno que funciona como en los ensayos. En un solo niño ninguna respuesta es segura.",
   "We will look at this when the figure that looks wrong has been measured again.":
@@ -175,11 +177,11 @@ export const family: Catalogue = {
   "We cannot tell. In one child it is hard to tell a treatment from the child's own pace. What counts most is how fast the eyes grow.":
     "No lo podemos saber. En un solo niño es difícil distinguir un tratamiento del ritmo propio del niño. Lo que más cuenta es lo deprisa que crecen los ojos.",
   "We cannot tell yet. Of 10 children like {named, select, yes {{name}} other {your child}} whose treatment works, {share, select, under {fewer than {count}} over {more than {count}} other {about {count}}} would give us a clear answer by {date}.":
-    "Todavía no lo sabemos. De cada 10 niños como {named, select, yes {{name}} other {su hijo o hija}} a los que el tratamiento les funciona, {share, select, under {menos de {count}} over {más de {count}} other {unos {count}}} nos darían una respuesta clara para el {date}.",
+    "Todavía no lo sabemos. De cada 10 niños como {named, select, yes {{name}} other {su hijo o hija}} a los que el tratamiento les funciona, {share, select, under {menos de {count} nos daría} over {más de {count} nos darían} other {{count, plural, one {alrededor de # nos daría} other {alrededor de # nos darían}}}} una respuesta clara para el {date}.",
   "Perhaps, but we cannot tell yet. Of 10 children like {named, select, yes {{name}} other {your child}} whose treatment works, {share, select, under {fewer than {count}} over {more than {count}} other {about {count}}} would give us a clear answer by {date}.":
-    "Quizá, pero todavía no lo sabemos. De cada 10 niños como {named, select, yes {{name}} other {su hijo o hija}} a los que el tratamiento les funciona, {share, select, under {menos de {count}} over {más de {count}} other {unos {count}}} nos darían una respuesta clara para el {date}.",
+    "Quizá, pero todavía no lo sabemos. De cada 10 niños como {named, select, yes {{name}} other {su hijo o hija}} a los que el tratamiento les funciona, {share, select, under {menos de {count} nos daría} over {más de {count} nos darían} other {{count, plural, one {alrededor de # nos daría} other {alrededor de # nos darían}}}} una respuesta clara para el {date}.",
   "Perhaps not, but we cannot tell yet. Of 10 children like {named, select, yes {{name}} other {your child}} whose treatment works, {share, select, under {fewer than {count}} over {more than {count}} other {about {count}}} would give us a clear answer by {date}.":
-    "Quizá no, pero todavía no lo sabemos. De cada 10 niños como {named, select, yes {{name}} other {su hijo o hija}} a los que el tratamiento les funciona, {share, select, under {menos de {count}} over {más de {count}} other {unos {count}}} nos darían una respuesta clara para el {date}.",
+    "Quizá no, pero todavía no lo sabemos. De cada 10 niños como {named, select, yes {{name}} other {su hijo o hija}} a los que el tratamiento les funciona, {share, select, under {menos de {count} nos daría} over {más de {count} nos darían} other {{count, plural, one {alrededor de # nos daría} other {alrededor de # nos darían}}}} una respuesta clara para el {date}.",
   "So far the eyes do not seem to catch up what the treatment held back. To grow again as without treatment is what we expect.":
     "Por ahora los ojos no parecen recuperar lo que el tratamiento frenó. Que vuelvan a crecer como sin tratamiento es lo que esperamos.",
   "The eyes seem to have grown faster than eyes that were never treated. Some of what was held back may be lost again.":
@@ -188,8 +190,8 @@ export const family: Catalogue = {
     "Todavía no sabemos si los ojos recuperan lo que el tratamiento frenó. Las próximas visitas ayudarán a verlo.",
   "Do the eyes catch up after the stop?": "¿Crecen de más los ojos al dejarlo?",
   "We measure the eyes again as soon as you can come.": "Volvemos a medir los ojos en cuanto puedan venir.",
-  "We talk with you about what the last visit showed, and what to change.":
-    "Hablamos con ustedes de lo que mostró la última visita y de qué cambiar.",
+  "We talk with you about what the last visit showed, and whether to change anything.":
+    "Hablamos con ustedes de lo que mostró la última visita y de si hay que cambiar algo.",
   "What we do next": "Qué hacemos ahora",
   "No visit is planned. Call us when something about the eyes worries you.":
     "No hay ninguna visita prevista. Llámenos si algo de los ojos le preocupa.",
@@ -219,17 +221,19 @@ export const family: Catalogue = {
     "Entre el {opens} y el {closes} decidimos con ustedes {what, select, restart {si tratar de nuevo} fewer {si bastan menos noches} other {si acabar el tratamiento}}.",
   "What we saw": "Qué vimos",
   "Nothing has been measured yet.": "Aún no se ha medido nada.",
-  "{eye, select, right {Right eye} other {Left eye}}":
-    "{eye, select, right {Ojo derecho} other {Ojo izquierdo}}",
-  "{mm} mm long on {date}": "{mm} mm de largo el {date}",
+  "Length of the eyes": "Longitud de los ojos",
+  "right {right} mm, left {left} mm on {date}": "derecho {right} mm, izquierdo {left} mm el {date}",
+  "{eye, select, right {Length of the right eye} other {Length of the left eye}}":
+    "{eye, select, right {Longitud del ojo derecho} other {Longitud del ojo izquierdo}}",
+  "{mm} mm on {date}": "{mm} mm el {date}",
   Growth: "Crecimiento",
   "{eye, select, right {Growth of the right eye} other {Growth of the left eye}}":
     "{eye, select, right {Crecimiento del ojo derecho} other {Crecimiento del ojo izquierdo}}",
   "{mm} mm in {months, plural, one {# month} other {# months}}":
     "{mm} mm en {months, plural, one {# mes} other {# meses}}",
   "No measurement is exact: the true growth is very likely (95 of 100) between {low} and {high} mm.":
-    "Ninguna medida es exacta: el crecimiento real está muy probablemente (95 de cada 100) entre {low} y {high} mm.",
-  "Strength of glasses": "Graduación",
+    "Ninguna medida es exacta: lo real está muy probablemente (95 de 100) entre {low} y {high} mm.",
+  "Glasses, mean strength": "Graduación media",
   "right {right} D, left {left} D on {date}": "derecho {right} D, izquierdo {left} D el {date}",
   "{eye, select, right {right eye} other {left eye}} {power} D on {date}":
     "{eye, select, right {ojo derecho} other {ojo izquierdo}} {power} D el {date}",

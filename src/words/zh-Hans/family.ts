@@ -150,10 +150,12 @@ export const family: Catalogue = {
   "The drops are poison when swallowed. Keep the bottle away from all children. If any was swallowed, call the poison centre at once: {centre}. If a child is confused, hot and flushed or has a fit, call an ambulance.":
     "滴眼液吞下会中毒。请把药瓶放在所有孩子都够不到的地方。如果有人吞下，请马上给中毒急救中心打电话：{centre}。如果孩子神志不清、发热潮红或抽搐，请叫救护车。",
   "What it means": "这说明什么",
-  "In that time, eyes that are not short-sighted grow about {usual} mm at this age.":
-    "在这段时间里，这个年龄没有近视的眼睛大约增长 {usual} mm。",
-  "In that time, the eyes of {sex, select, female {short-sighted girls} other {short-sighted boys}} of this age grow about {natural} mm without treatment, and eyes that are not short-sighted about {usual} mm.":
-    "在这段时间里，同龄{sex, select, female {近视女孩} other {近视男孩}}的眼睛在未治疗时大约增长 {natural} mm，没有近视的眼睛大约增长 {usual} mm。",
+  "In {months, plural, one {# month} other {# months}}, eyes that are not short-sighted grow about {usual} mm at this age.":
+    "{months} 个月里，这个年龄没有近视的眼睛大约增长 {usual} mm。",
+  "In {months, plural, one {# month} other {# months}}, the eyes of {sex, select, female {short-sighted girls} other {short-sighted boys}} of this age grow about {natural} mm without treatment, and eyes that are not short-sighted about {usual} mm.":
+    "{months} 个月里，同龄{sex, select, female {近视女孩} other {近视男孩}}的眼睛在未治疗时大约增长 {natural} mm，没有近视的眼睛大约增长 {usual} mm。",
+  "In one study of {children} children of this age with eyes like these, {became} became short-sighted within 5 years.":
+    "在一项研究中，{children} 名眼睛情况相似的同龄儿童里有 {became} 名在 5 年内变成近视。",
   "Why length counts: among adults, harm at the back of the eye was about {percent} % less common for each dioptre (D) less of short sight.":
     "为什么要看长度：在成人中，近视每少 1 屈光度（D），眼底损害大约少 {percent} %。",
   "{means, select, drops {Is it the drops?} glasses {Is it the glasses?} lenses {Is it the lenses?} other {Is it the treatment?}}":
@@ -182,8 +184,8 @@ export const family: Catalogue = {
     "现在还无法判断眼睛会不会把治疗抑制的增长补回来。接下来的检查会帮助我们看清。",
   "Do the eyes catch up after the stop?": "停止治疗后眼睛会反弹吗？",
   "We measure the eyes again as soon as you can come.": "请尽快来，我们重新测量眼睛。",
-  "We talk with you about what the last visit showed, and what to change.":
-    "我们和您谈谈最近一次检查的结果，以及要改变什么。",
+  "We talk with you about what the last visit showed, and whether to change anything.":
+    "我们和您谈谈最近一次检查的结果，以及是否需要改变。",
   "What we do next": "接下来做什么",
   "No visit is planned. Call us when something about the eyes worries you.":
     "目前没有安排检查。如果眼睛有什么让您担心，请给我们打电话。",
@@ -211,15 +213,18 @@ export const family: Catalogue = {
     "我们在{opens}至{closes}之间和您一起决定{what, select, restart {是否再次治疗} fewer {是否可以减少用药的晚数} other {是否停止治疗}}。",
   "What we saw": "我们看到了什么",
   "Nothing has been measured yet.": "还没有测量。",
-  "{eye, select, right {Right eye} other {Left eye}}": "{eye, select, right {右眼} other {左眼}}",
-  "{mm} mm long on {date}": "{date}长 {mm} mm",
+  "Length of the eyes": "眼睛长度",
+  "right {right} mm, left {left} mm on {date}": "{date}右眼 {right} mm，左眼 {left} mm",
+  "{eye, select, right {Length of the right eye} other {Length of the left eye}}":
+    "{eye, select, right {右眼长度} other {左眼长度}}",
+  "{mm} mm on {date}": "{date} {mm} mm",
   Growth: "增长",
   "{eye, select, right {Growth of the right eye} other {Growth of the left eye}}":
     "{eye, select, right {右眼增长} other {左眼增长}}",
   "{mm} mm in {months, plural, one {# month} other {# months}}": "{months} 个月增长 {mm} mm",
   "No measurement is exact: the true growth is very likely (95 of 100) between {low} and {high} mm.":
     "任何测量都不是绝对精确的：真实的增长很可能（100 次中有 95 次）在 {low} 至 {high} mm 之间。",
-  "Strength of glasses": "眼镜度数",
+  "Glasses, mean strength": "平均度数",
   "right {right} D, left {left} D on {date}": "{date}右眼 {right} D，左眼 {left} D",
   "{eye, select, right {right eye} other {left eye}} {power} D on {date}":
     "{date}{eye, select, right {右眼} other {左眼}} {power} D",
