@@ -1,4 +1,4 @@
-import { dayNumber } from "../calendar.js"
+import { addDays, dayNumber } from "../calendar.js"
 import type { BottleOrder, CalendarDate, Course, Treatment } from "../course.js"
 import type { PracticeRules } from "../practice-rules.js"
 import type { Problem } from "../problem.js"
@@ -27,7 +27,10 @@ export type NoPlannedOrder =
   | { readonly kind: "no-strength" }
   | { readonly kind: "refused"; readonly problems: readonly Problem[] }
 
-/** Bottles from the first night on to the next review, counted for the largest drops; bottles in hand are not taken off. */
+/**
+ * Bottles from the first night on to the next review after they can have come, counted for the largest drops; bottles in hand are not
+ * taken off.
+ */
 export function plannedOrder({
   course,
   today,
@@ -43,7 +46,8 @@ export function plannedOrder({
   const { concentrationPercent } = drops
   if (concentrationPercent === undefined) return { kind: "no-strength" }
   const from = drops.from > today ? drops.from : today
-  const until = lastsTo({ course, today, rules, drops, from })
+  const comes = addDays(today, pharmacy.leadDays)
+  const until = lastsTo({ course, today, rules, drops, from, comes })
   const nights = until.kind === "usual" ? USUAL_NIGHTS : dayNumber(until.date) - dayNumber(from)
   const { eye, nightsPerWeek } = dosingOf(course, { concentrationPercent, on: today })
   const { bottleMl: volumeMl, daysAfterOpening, isPreserved: preserved } = pharmacy
@@ -73,15 +77,19 @@ function lastsTo({
   rules,
   drops: { to },
   from,
+  comes,
 }: {
   readonly course: Course
   readonly today: CalendarDate
   readonly rules: Pick<PracticeRules, "protocols">
   readonly drops: Treatment
   readonly from: CalendarDate
+  readonly comes: CalendarDate
 }): PlannedOrder["until"] {
   const protocol = protocolFor({ course, today, rules })
-  const review = plannedReviews({ course, protocol, today }).reviews.find(({ date }) => date > from)
+  const review = plannedReviews({ course, protocol, today }).reviews.find(
+    ({ date }) => date > from && date > comes,
+  )
   if (to != null && (review === undefined || to < review.date)) return { kind: "stop", date: to }
   return review ? { kind: "review", date: review.date } : { kind: "usual" }
 }

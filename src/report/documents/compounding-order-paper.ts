@@ -1,4 +1,4 @@
-import { type OrderAbout, orderPaper } from "../../engine/compounding/order-paper.js"
+import { consentTo, type OrderAbout, orderPaper } from "../../engine/compounding/order-paper.js"
 import { dropsToSupply, orderRemarks } from "../../engine/compounding/order-remarks.js"
 import {
   type NoPlannedOrder,
@@ -112,11 +112,13 @@ const notOrdered = ({ course, today }: DocumentInput, { order: { concentrationPe
 })
 
 /** What a paper that nobody ordered yet rests on, to be seen before it is taken for an order. */
-function plannedPart(planned: PlannedOrder, { course, today }: DocumentInput): DocumentPart {
+function plannedPart(planned: PlannedOrder, { course, today, rules }: DocumentInput): DocumentPart {
   const { drops } = planned
   const treatment = treatmentName(drops)
+  const { concentrationPercent } = planned.order
+  const consent = consentTo({ concentrationPercent, on: today }, { course, rules })
   const others = dropsToSupply(course, today).filter(
-    ({ concentrationPercent }) => concentrationPercent !== drops.concentrationPercent,
+    (other) => other.concentrationPercent !== concentrationPercent,
   )
   const lines = [
     drops.from > today
@@ -126,6 +128,9 @@ function plannedPart(planned: PlannedOrder, { course, today }: DocumentInput): D
         })
       : say("Not yet ordered: worked out for the treatment in use, {treatment}.", { treatment }),
     spanOf(planned),
+    ...(consent.kind === "in-force"
+      ? []
+      : [say("It is not to go out before a consent is in force: {why}.", { why: consent.why })]),
     ...others.map((other) =>
       say("{treatment} is given or decided on as well: it needs a sheet of its own.", {
         treatment: treatmentName(other),
@@ -139,7 +144,7 @@ function spanOf({ nights, from, until }: PlannedOrder): string {
   switch (until.kind) {
     case "review":
       return say(
-        "The bottles are counted from {from} to the next review on {date}: {nights, plural, one {# night} other {# nights}}. Bottles in hand are not taken off.",
+        "The bottles are counted from {from} to the next review after delivery, on {date}: {nights, plural, one {# night} other {# nights}}. Bottles in hand are not taken off.",
         { from, date: until.date, nights },
       )
     case "stop":

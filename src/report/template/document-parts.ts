@@ -1,3 +1,4 @@
+import { SHEET_PARTS } from "../../engine/compounding/sheet.js"
 import type { DocumentKind } from "../document.js"
 
 type Names = Readonly<Record<DocumentKind, readonly string[]>>
@@ -6,7 +7,7 @@ type Names = Readonly<Record<DocumentKind, readonly string[]>>
 export const PARTS_OF: Names = {
   family: [],
   consent: [],
-  order: [],
+  order: ["statement", "not-ordered", ...SHEET_PARTS],
   letter: [],
   estimate: [],
   travel: [],
@@ -18,7 +19,7 @@ export const PARTS_OF: Names = {
 export const VALUES_OF: Names = {
   family: [],
   consent: [],
-  order: [],
+  order: ["child", "practice", "today", "ordered", "prescriber", "pharmacy", "strength", "bottles", "volume"],
   letter: [],
   estimate: [],
   travel: [],
@@ -30,7 +31,7 @@ export const VALUES_OF: Names = {
 export const REQUIRED_PARTS: Names = {
   family: [],
   consent: [],
-  order: [],
+  order: ["statement", "not-ordered", "ordered", "dilution", "content", "label", "checked"],
   letter: [],
   estimate: [],
   travel: [],

@@ -208,10 +208,12 @@ export const order: Catalogue = {
     "Aún sin pedir: calculado para el tratamiento en curso, {treatment}.",
   "Not yet ordered: worked out for {treatment}, which begins on {date}.":
     "Aún sin pedir: calculado para {treatment}, que empieza el {date}.",
+  "It is not to go out before a consent is in force: {why}.":
+    "No debe enviarse antes de que haya un consentimiento vigente: {why}.",
   "{treatment} is given or decided on as well: it needs a sheet of its own.":
     "También se usa o está decidido {treatment}: necesita una hoja propia.",
-  "The bottles are counted from {from} to the next review on {date}: {nights, plural, one {# night} other {# nights}}. Bottles in hand are not taken off.":
-    "Los frascos se cuentan desde el {from} hasta la próxima revisión, el {date}: {nights, plural, one {# noche} other {# noches}}. No se descuentan los frascos disponibles.",
+  "The bottles are counted from {from} to the next review after delivery, on {date}: {nights, plural, one {# night} other {# nights}}. Bottles in hand are not taken off.":
+    "Los frascos se cuentan desde el {from} hasta la próxima revisión tras la entrega, el {date}: {nights, plural, one {# noche} other {# noches}}. No se descuentan los frascos disponibles.",
   "The bottles are counted from {from} to the end of the treatment on {date}: {nights, plural, one {# night} other {# nights}}. Bottles in hand are not taken off.":
     "Los frascos se cuentan desde el {from} hasta el final del tratamiento, el {date}: {nights, plural, one {# noche} other {# noches}}. No se descuentan los frascos disponibles.",
   "No review is planned: the bottles are counted for {nights, plural, one {# night} other {# nights}} from {from}. Bottles in hand are not taken off.":

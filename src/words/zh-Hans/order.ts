@@ -203,10 +203,11 @@ export const order: Catalogue = {
     "尚未订购：按目前使用的治疗（{treatment}）计算。",
   "Not yet ordered: worked out for {treatment}, which begins on {date}.":
     "尚未订购：按将于 {date} 开始的{treatment}计算。",
+  "It is not to go out before a consent is in force: {why}.": "知情同意生效之前不得发出：{why}。",
   "{treatment} is given or decided on as well: it needs a sheet of its own.":
     "另外还使用或已决定使用{treatment}：需要单独一份配制单。",
-  "The bottles are counted from {from} to the next review on {date}: {nights, plural, one {# night} other {# nights}}. Bottles in hand are not taken off.":
-    "瓶数按 {from} 至下次复查（{date}）计算：{nights, plural, other {# 晚}}。未扣除现有的瓶数。",
+  "The bottles are counted from {from} to the next review after delivery, on {date}: {nights, plural, one {# night} other {# nights}}. Bottles in hand are not taken off.":
+    "瓶数按 {from} 至到货后的下次复查（{date}）计算：{nights, plural, other {# 晚}}。未扣除现有的瓶数。",
   "The bottles are counted from {from} to the end of the treatment on {date}: {nights, plural, one {# night} other {# nights}}. Bottles in hand are not taken off.":
     "瓶数按 {from} 至治疗结束（{date}）计算：{nights, plural, other {# 晚}}。未扣除现有的瓶数。",
   "No review is planned: the bottles are counted for {nights, plural, one {# night} other {# nights}} from {from}. Bottles in hand are not taken off.":
