@@ -3,6 +3,7 @@ import { dayNumberOrNull } from "../engine/calendar.js"
 import { ANCESTRIES, type CalendarDate, SEXES, TREATMENT_KINDS } from "../engine/course.js"
 import { METHOD_VERSION } from "../engine/method.js"
 import { STAGES } from "../engine/protocol/protocol.js"
+import { LANGUAGES } from "../engine/say.js"
 import { ROLES } from "../engine/today/owed.js"
 import type { ExitCode, Io } from "./io.js"
 
@@ -136,6 +137,7 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     )
     .option("--concentration <percent>", "strength of drops, % w/v", number)
     .option("--text", "the wording that ships, with its figures")
+    .addOption(new Option("--language <language>", "language of the text (default: en)").choices(LANGUAGES))
     .addOption(asOf())
   verb("order", "how a strength of drops is made from stock", () => import("./commands/order.js"))
     .requiredOption("--concentration <percent>", "strength ordered, % w/v", number)

@@ -42,6 +42,31 @@ describe("lengthwise consent", () => {
   })
 
   it.each([
+    ["es", "0,20 mm de promedio; los ojos con gotas sin el medicamento, 0,41 mm"],
+    ["zh-Hans", "眼轴平均增长 0.20 毫米；使用不含药物的滴眼液的眼睛增长 0.41 毫米"],
+  ])("gives it in %s, the same figures", async (language, words) => {
+    const { stdout } = await consent(
+      ...drops,
+      "0.05",
+      "--as-of",
+      "2025-03-01",
+      "--text",
+      "--language",
+      language,
+    )
+    expect(stdout.replaceAll("\u00a0", " ")).toContain(words)
+    expect(stdout).toContain(language)
+    // What the practice reads about the consent stays in the language of the command line.
+    expect(stdout).toMatch(/^On 1 March 2025 the consent of 10 January 2025 covers atropine 0\.05 %\./)
+  })
+
+  it("knows no other language, and says which there are", async () => {
+    const { code, stderr } = await consent(...drops, "0.05", "--text", "--language", "fr")
+    expect(code).toBe(2)
+    expect(stderr).toContain("en, es, zh-Hans")
+  })
+
+  it.each([
     ["drops without a strength", ["--for", "atropine"], "the strength asked about"],
     ["a strength no drop has", [...drops, "5"], "at most 1.5"],
     ["glasses with a strength", ["--for", "lenslet-spectacles", "--concentration", "1"], "has no strength"],

@@ -163,7 +163,7 @@ describe("what no longer holds", () => {
   it("is withdrawn with a reason, stays in the list, and is owed again", async () => {
     const page = await app.open(`/children/${unsigned}/consent`)
     await page.getByRole("button", { name: /^withdraw the consent/ }).click()
-    await page.getByText("Atropine 0.05 % is in use. Its stop is entered apart").waitFor()
+    await page.getByText("Atropine 0.05 % is in use. The stop is entered apart").waitFor()
     await expectAccessible(page)
     await page.getByLabel("Why, as the family says").fill("none given")
     await page.getByRole("button", { name: "Withdraw consent" }).click()
@@ -176,7 +176,7 @@ describe("what no longer holds", () => {
 
   it("follows from a wording of the practice, which says what is wrong with it before it is recorded", async () => {
     const page = await app.open("/settings/wording")
-    await page.getByRole("button", { name: "change a copy of version 1 of drops" }).click()
+    await page.getByRole("button", { name: "change a copy of version 1 of drops in English" }).click()
     await page.getByLabel("Heading").first().fill("What we talk about")
     await page.getByRole("heading", { name: "What we talk about" }).waitFor()
     await expectAccessible(page)

@@ -1,8 +1,9 @@
 import { consentInForce } from "../../engine/consent/consent-in-force.js"
 import { consentPlainText, consentText } from "../../engine/consent/consent-text.js"
-import { wordingsFor } from "../../engine/consent/default-wording.js"
+import { wordingIn, wordingsFor } from "../../engine/consent/default-wording.js"
 import type { CalendarDate, TreatmentChoice, TreatmentKind } from "../../engine/course.js"
 import type { Problem } from "../../engine/problem.js"
+import type { Language } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { courseInput } from "../course-input.js"
 import type { ExitCode, Io } from "../io.js"
@@ -15,6 +16,8 @@ export interface ConsentArguments {
   readonly concentration?: number | undefined
   readonly asOf?: CalendarDate | undefined
   readonly text?: boolean | undefined
+  /** What the text is read in. */
+  readonly language?: Language | undefined
   readonly json?: boolean | undefined
 }
 
@@ -30,7 +33,7 @@ export async function run(args: ConsentArguments, io: Io): Promise<ExitCode> {
     ...(args.concentration === undefined ? {} : { concentrationPercent: args.concentration }),
   }
   const state = consentInForce({ course, treatment, on: asOf })
-  const text = args.text ? await textFor(treatment, asOf) : undefined
+  const text = args.text ? await textFor(treatment, { on: asOf, language: args.language ?? "en" }) : undefined
   if (json) {
     const found = state.kind === "in-force" ? { consent: state.consent } : { why: state.why }
     return toldJson({ asOf, treatment, state: state.kind, ...found, ...(text !== undefined && { text }) }, io)
@@ -65,9 +68,15 @@ function strengthProblems({ for: kind, concentration }: ConsentArguments): reado
 }
 
 /** The wording that ships: a course file holds no practice's own. */
-async function textFor(treatment: TreatmentChoice, on: CalendarDate): Promise<string> {
-  const { consentEvidence } = await import("../../evidence/consent.js")
-  const [wording] = wordingsFor({ kind: treatment.kind, on, wordings: [] })
-  if (!wording) throw new RangeError(`no wording ships for ${treatment.kind}`)
+async function textFor(
+  treatment: TreatmentChoice,
+  { on, language }: { readonly on: CalendarDate; readonly language: Language },
+): Promise<string> {
+  const [{ consentEvidence }, { learnEveryLanguage }] = await Promise.all([
+    import("../../evidence/consent.js"),
+    import("../../words/index.js"),
+  ])
+  learnEveryLanguage()
+  const wording = wordingIn(language, wordingsFor({ kind: treatment.kind, on, wordings: [] }))
   return consentPlainText(consentText({ wording, treatment, evidence: consentEvidence }))
 }

@@ -1,5 +1,8 @@
 import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
+import { ASSENT_NAMES } from "../../engine/consent/signing-words.js"
+import { languageName } from "../../engine/consent/wording-language.js"
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { capitalised, inWords } from "../format.js"
@@ -20,23 +23,24 @@ export function ConsentList(props: {
   const [withdrawing, setWithdrawing] = useState<ConsentRow | null>(null)
   return (
     <section className="card" aria-labelledby="consents">
-      <h2 id="consents">Consents</h2>
+      <h2 id="consents">{say("Consents")}</h2>
       {rows.length === 0 ? (
-        <p className="soft">None is recorded.</p>
+        <p className="soft">{say("None is recorded.")}</p>
       ) : (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it
-        <section className="scroll" tabIndex={0} aria-label="Consents of the family">
+        <section className="scroll" tabIndex={0} aria-label={say("Consents of the family")}>
           <table className="data">
             <thead>
               <tr>
-                <th scope="col">Given</th>
-                <th scope="col">Covers</th>
-                <th scope="col">State</th>
-                <th scope="col">By</th>
-                <th scope="col">The child</th>
-                <th scope="col">Wording</th>
+                <th scope="col">{say("Given")}</th>
+                <th scope="col">{say("Covers")}</th>
+                <th scope="col">{say("State")}</th>
+                <th scope="col">{say("By|person")}</th>
+                <th scope="col">{say("The child")}</th>
+                <th scope="col">{say("Wording")}</th>
+                <th scope="col">{say("Language")}</th>
                 <th scope="col">
-                  <span className="unseen">Look at it or withdraw it</span>
+                  <span className="unseen">{say("Look at it or withdraw it")}</span>
                 </th>
               </tr>
             </thead>
@@ -69,28 +73,35 @@ function Row(props: {
 }) {
   const { row, onShow, onWithdraw } = props
   const { consent, state } = row
-  const what = `the consent of ${dateWords(consent.date)} to ${treatmentName(consent.covers)}`
+  const [date, treatment] = [dateWords(consent.date), treatmentName(consent.covers)]
+  const { wording } = consent
   return (
     <tr>
       <th scope="row">{dateWords(consent.date)}</th>
       <td>{capitalised(treatmentName(consent.covers))}</td>
       <td className={`consent-state ${state === "in-force" ? "" : "late"}`}>{stateInWords(row)}</td>
       <td>{byInWords(consent)}</td>
-      <td>{consent.assent ? ASSENT_WORDS[consent.assent] : "not recorded"}</td>
-      <td>{consent.wording ? `version ${consent.wording.version}` : "not recorded"}</td>
+      <td>{consent.assent ? say(ASSENT_NAMES[consent.assent]) : say("not recorded")}</td>
+      <td>{wording ? say("version {version}", { version: wording.version }) : say("not recorded")}</td>
+      <td>{wording?.language === undefined ? say("not recorded") : languageName(wording.language)}</td>
       <td>
         <span className="row-actions">
-          <button type="button" className="link" aria-label={`show ${what}`} onClick={() => onShow(row)}>
-            show
+          <button
+            type="button"
+            className="link"
+            aria-label={say("show the consent of {date} to {treatment}", { date, treatment })}
+            onClick={() => onShow(row)}
+          >
+            {say("show")}
           </button>
           {consent.until === undefined && state !== "withdrawn" && (
             <button
               type="button"
               className="link"
-              aria-label={`withdraw ${what}`}
+              aria-label={say("withdraw the consent of {date} to {treatment}", { date, treatment })}
               onClick={() => onWithdraw(row)}
             >
-              withdraw
+              {say("withdraw")}
             </button>
           )}
         </span>
@@ -99,17 +110,16 @@ function Row(props: {
   )
 }
 
-const ASSENT_WORDS = { given: "agrees", declined: "does not agree", "not-asked": "was not asked" } as const
-
-function stateInWords({ state, consent, why }: ConsentRow): string {
+function stateInWords({ state, consent, why, since }: ConsentRow): string {
   if (state === "in-force")
-    return consent.until === undefined ? "in force" : `in force until ${dateWords(consent.until)}`
-  return inWords(
-    state === "withdrawn" ? (why ?? "withdrawn").replace(/^consent to .* was /, "") : (why ?? ""),
-  )
+    return consent.until === undefined
+      ? say("in force")
+      : say("in force until {date}", { date: dateWords(consent.until) })
+  if (state === "withdrawn" && since !== null) return say("withdrawn on {date}", { date: dateWords(since) })
+  return inWords(why ?? "")
 }
 
 function byInWords({ by }: SignedConsent): string {
   const words = [by?.name, by?.relation].filter((part) => part !== undefined)
-  return words.length > 0 ? words.join(", ") : "not recorded"
+  return words.length > 0 ? words.join(", ") : say("not recorded")
 }

@@ -1,6 +1,7 @@
 import "./consent.css"
 import { useLocation, useNavigate } from "@tanstack/react-router"
 import { lazy, Suspense } from "react"
+import { say } from "../../engine/say.js"
 import type { ChildPartProps } from "../child/child-part-props.js"
 import { sentence } from "../format.js"
 import { Waiting } from "../parts/waiting.js"
@@ -25,7 +26,7 @@ export function ConsentPart(props: ChildPartProps) {
   const rows = consentRows({ view, on: reading.today, wordings: reading.rules.consentWordings })
   if (isNew)
     return (
-      <Suspense fallback={<Waiting for="the wording and its figures" />}>
+      <Suspense fallback={<Waiting for={say("the wording and its figures")} />}>
         <NewConsent
           {...props}
           onClose={() => open("")}
@@ -40,13 +41,13 @@ export function ConsentPart(props: ChildPartProps) {
     <div className="consent-part">
       <section className="card" aria-labelledby="consent-owed">
         <div className="consent-head">
-          <h2 id="consent-owed">What is owed</h2>
+          <h2 id="consent-owed">{say("What is owed")}</h2>
           <button type="button" className="primary" onClick={() => open("new")}>
-            New consent
+            {say("New consent")}
           </button>
         </div>
         {owed.length === 0 ? (
-          <p className="soft">Nothing. Whatever is in use or planned is covered.</p>
+          <p className="soft">{say("Nothing. Whatever is in use or planned is covered.")}</p>
         ) : (
           <ul className="consent-owed">
             {owed.map((duty) => (

@@ -11,8 +11,9 @@ export interface ConsentRow {
   readonly entry: ChildView["entries"][number]
   readonly consent: SignedConsent
   readonly state: ConsentState["kind"]
-  /** Why it does not hold. */
+  /** Why it does not hold, and since when where that is a day. */
   readonly why: string | null
+  readonly since: CalendarDate | null
 }
 
 /** The consents that stand in the record, the latest first, each with whether it holds on a day. */
@@ -34,7 +35,8 @@ export function consentRows({
       // A later withdrawal ends the earlier consents to the same treatment with it.
       const together = consentInForce({ ...asked, course: view.course })
       const state = alone.kind === "in-force" && together.kind === "withdrawn" ? together : alone
-      return { entry, consent, state: state.kind, why: state.kind === "in-force" ? null : state.why }
+      if (state.kind === "in-force") return { entry, consent, state: state.kind, why: null, since: null }
+      return { entry, consent, state: state.kind, why: state.why, since: state.since ?? null }
     })
     .toSorted(
       (a, b) =>

@@ -1,8 +1,12 @@
 import type { ReactNode } from "react"
-import { dateWords } from "../../chart/words.js"
-import type { ConsentText } from "../../engine/consent/consent-text.js"
+import { type ConsentText, sourcesHeading, wordingInWords } from "../../engine/consent/consent-text.js"
+import { SIGNING, saidIn } from "../../engine/consent/signing-words.js"
+import { dayInWords, msg } from "../../engine/say.js"
 
-/** The text of a consent as it is read, on the screen and on paper. `children` stand below it on paper only. */
+/**
+ * The text of a consent as it is read, on the screen and on paper, in its own language. `children` stand below it on
+ * paper only.
+ */
 export function ConsentSheet({
   text,
   children,
@@ -11,7 +15,7 @@ export function ConsentSheet({
   readonly children?: ReactNode
 }) {
   return (
-    <article className="consent-sheet" aria-labelledby="consent-title">
+    <article className="consent-sheet" aria-labelledby="consent-title" lang={text.wording.language}>
       <h2 id="consent-title">{text.title}</h2>
       {text.sections.map(({ heading, paragraphs }) => (
         <section key={heading}>
@@ -22,17 +26,17 @@ export function ConsentSheet({
         </section>
       ))}
       {text.sources.length > 0 && (
-        <section className="consent-sources">
-          <h3>Where the figures come from</h3>
-          <ul>
+        <section className="consent-sources" lang={text.spoken}>
+          <h3>{sourcesHeading(text)}</h3>
+          <ul lang="en">
             {text.sources.map((source) => (
               <li key={source}>{source}</li>
             ))}
           </ul>
         </section>
       )}
-      <p className="soft small">
-        Wording “{text.wording.id}”, version {text.wording.version}
+      <p className="soft small" lang={text.spoken}>
+        {wordingInWords(text)}
       </p>
       {children}
     </article>
@@ -40,25 +44,30 @@ export function ConsentSheet({
 }
 
 /** Who it is about and the lines to sign on, for paper. */
-export function PaperLines(props: {
+export function PaperLines({
+  text: { spoken },
+  practice,
+  childName,
+  born,
+}: {
+  readonly text: ConsentText
   readonly practice: string
   readonly childName: string
   readonly born: string
 }) {
+  const { paperName, relation, paperDate, signature, paperAssent } = SIGNING
   return (
-    <div className="print-only consent-lines">
+    <div className="print-only consent-lines" lang={spoken}>
       <p>
-        {props.practice}. Child: {props.childName}, born {dateWords(props.born)}.
+        {saidIn(spoken, msg("{practice}. Child: {name}, born {born}."), {
+          practice,
+          name: childName,
+          born: dayInWords(born, spoken),
+        })}
       </p>
-      {[
-        "Name of the parent or guardian",
-        "Relation to the child",
-        "Date",
-        "Signature",
-        "The child agrees: yes / no / was not asked",
-      ].map((line) => (
+      {[paperName, relation, paperDate, signature, paperAssent].map((line) => (
         <p className="consent-line" key={line}>
-          {line}
+          {saidIn(spoken, line)}
         </p>
       ))}
     </div>

@@ -1,4 +1,6 @@
 import type { ChangeEvent } from "react"
+import { say } from "../../engine/say.js"
+import { fixed } from "../../engine/words.js"
 import {
   FILE_TYPES,
   type FileType,
@@ -12,12 +14,16 @@ const LARGEST = `${LARGEST_FILE_BYTES / 1_000_000} MB`
 
 /** What is wrong with a file chosen as a scan, as "must be ..." goes on; null when nothing is. */
 export function scanFault(file: File | null): string | null {
-  if (file === null) return `must be a file: ${ALLOWED}`
+  if (file === null) return say("must be a file: {types}", { types: ALLOWED })
   if (!(SCAN_TYPES as readonly string[]).includes(file.type))
-    return `must be ${ALLOWED}; ${file.name} is none of them`
-  if (file.size === 0) return "must be a file that is not empty"
+    return say("must be {types}; {name} is none of them", { types: ALLOWED, name: file.name })
+  if (file.size === 0) return say("must be a file that is not empty")
   if (file.size > LARGEST_FILE_BYTES)
-    return `must be at most ${LARGEST}; ${file.name} has ${(file.size / 1_000_000).toFixed(1)} MB`
+    return say("must be at most {most}; {name} has {size} MB", {
+      most: LARGEST,
+      name: file.name,
+      size: fixed(file.size / 1_000_000, 1),
+    })
   return null
 }
 
@@ -29,7 +35,11 @@ export function ScanField(props: {
   readonly onChange: (file: File | null) => void
 }) {
   return (
-    <Field label="Scan of the signed paper" note={`${ALLOWED}; at most ${LARGEST}.`} fault={props.fault}>
+    <Field
+      label={say("Scan of the signed paper")}
+      note={say("{types}; at most {most}.", { types: ALLOWED, most: LARGEST })}
+      fault={props.fault}
+    >
       {(control) => (
         <input
           {...control}

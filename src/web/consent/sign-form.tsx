@@ -1,33 +1,31 @@
 import { type FormEvent, useCallback, useRef, useState } from "react"
 import { type ConsentText, consentPlainText } from "../../engine/consent/consent-text.js"
-import type { ASSENTS } from "../../engine/course.js"
+import { SIGNING, saidIn } from "../../engine/consent/signing-words.js"
 import type { ConsentWording } from "../../engine/practice-rules.js"
+import { msg, say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import type { ConsentBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
 import { Choices, Field } from "../parts/field.js"
+import { type Assent, AssentField, RelationField } from "./asked-of-family.js"
 import { ScanField, scanFault, typeOfScan } from "./scan-field.js"
 import { type DrawnSignature, SignatureField } from "./signature-pad.js"
 import { type ConsentToRecord, useRecordConsent } from "./use-record-consent.js"
 
 type Way = "drawn" | "typed" | "scan" | "elsewhere"
-type Assent = (typeof ASSENTS)[number]
 
 const WAYS: readonly (readonly [Way, string])[] = [
-  ["drawn", "drawn on this screen"],
-  ["typed", "name typed"],
-  ["scan", "on paper, scanned"],
-  ["elsewhere", "on paper, kept elsewhere"],
+  ["drawn", msg("drawn on this screen")],
+  ["typed", msg("name typed")],
+  ["scan", msg("on paper, scanned")],
+  ["elsewhere", msg("on paper, kept elsewhere")],
 ]
-const ASSENT_CHOICES: readonly (readonly [Assent, string])[] = [
-  ["given", "agrees"],
-  ["declined", "does not agree"],
-  ["not-asked", "was not asked"],
-]
-const RELATIONS = ["mother", "father", "legal guardian", "the young person"]
 
-/** Who consents to the text beside it, what the child says, and the signature. */
+/**
+ * Who consents to the text beside it, what the child says, and the signature. What the family fills in is asked in the
+ * language of its text; the rest is the practice's.
+ */
 export function SignForm(props: {
   readonly childId: string
   readonly today: string
@@ -52,13 +50,14 @@ export function SignForm(props: {
   const form = useRef<HTMLFormElement>(null)
   const record = useRecordConsent(childId)
 
+  const told = (message: string) => saidIn(text.spoken, message)
   const isOnScreen = way === "drawn" || way === "typed"
   const server = faultsOf(record.error, ["date", "by.name", "by.relation", "file"])
   const own = {
-    name: name.trim() === "" ? "must be the name of who signs" : undefined,
-    relation: relation.trim() === "" ? "must say how who signs is related to the child" : undefined,
-    assent: assent === null ? "must be chosen" : undefined,
-    typed: way === "typed" && typedName.trim() === "" ? "must be the name, typed by who signs" : undefined,
+    name: name.trim() === "" ? told(SIGNING.needsName) : undefined,
+    relation: relation.trim() === "" ? told(SIGNING.needsRelation) : undefined,
+    assent: assent === null ? told(SIGNING.needsAssent) : undefined,
+    typed: way === "typed" && typedName.trim() === "" ? told(SIGNING.needsTypedName) : undefined,
     scan: way === "scan" ? (scanFault(scan) ?? undefined) : undefined,
   }
   const shown = (fault: string | undefined) => (isTried ? fault : undefined)
@@ -91,30 +90,46 @@ export function SignForm(props: {
       by: { name: name.trim(), relation: relation.trim() },
       form: isOnScreen ? "screen" : "paper",
       ...(assent ? { assent } : {}),
-      ...(isRead ? { wording: { id: wording.id, version: wording.version } } : {}),
+      ...(isRead
+        ? { wording: { id: wording.id, version: wording.version, language: wording.language } }
+        : {}),
     }
     record.mutate(
       { consent, text: isRead ? consentPlainText(text) : null, signature },
-      { onSuccess: () => onDone(`Recorded: consent to ${treatmentName(text.treatment)}.`) },
+      {
+        onSuccess: () =>
+          onDone(say("Recorded: consent to {treatment}.", { treatment: treatmentName(text.treatment) })),
+      },
     )
   }
 
   return (
     <form ref={form} className="form card consent-form" onSubmit={submit} noValidate aria-labelledby="sign">
-      <h2 id="sign">Who consents</h2>
+      <h2 id="sign" lang={text.spoken}>
+        {told(SIGNING.whoConsents)}
+      </h2>
       <div role="alert">
         {server.general && <p className="form-fault">{server.general}</p>}
-        {isTried && isMissing && <p className="form-fault">Something is still missing; see below.</p>}
+        {isTried && isMissing && (
+          <p className="form-fault" lang={text.spoken}>
+            {told(SIGNING.isMissing)}
+          </p>
+        )}
       </div>
-      <Choices legend="Signed" options={WAYS} value={way} onChange={setWay} />
+      <Choices
+        legend={say("Signed")}
+        options={WAYS.map(([value, words]) => [value, say(words)] as const)}
+        value={way}
+        onChange={setWay}
+      />
       {!isOnScreen && (
         <>
           <p>
             <button type="button" onClick={() => window.print()}>
-              Print the text to sign on paper
+              {say("Print the text to sign on paper")}
             </button>
           </p>
-          <Field label="Given on" fault={server.at("date")}>
+          <Field label={say("Given on")} fault={server.at("date")}>
             {(control) => (
               <input
                 {...control}
@@ -130,75 +145,55 @@ export function SignForm(props: {
               checked={isThisText}
               onChange={(event) => setIsThisText(event.target.checked)}
             />
-            What was signed is the text shown here
+            {say("What was signed is the text shown here")}
           </label>
         </>
       )}
-      <div className="form-row">
-        <Field label="Who signs" fault={shown(own.name) ?? server.at("by.name")}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              value={name}
-              onChange={(event) => setName(event.target.value)}
-            />
-          )}
-        </Field>
-        <Field label="Relation to the child" fault={shown(own.relation) ?? server.at("by.relation")}>
-          {(control) => (
-            <>
+      <div className="consent-family" lang={text.spoken}>
+        <div className="form-row">
+          <Field label={told(SIGNING.whoSigns)} fault={shown(own.name) ?? server.at("by.name")}>
+            {(control) => (
               <input
                 {...control}
                 autoComplete="off"
-                list="relations"
-                value={relation}
-                onChange={(event) => setRelation(event.target.value)}
+                value={name}
+                onChange={(event) => setName(event.target.value)}
               />
-              <datalist id="relations">
-                {RELATIONS.map((each) => (
-                  <option key={each} value={each} />
-                ))}
-              </datalist>
-            </>
-          )}
-        </Field>
+            )}
+          </Field>
+          <RelationField
+            spoken={text.spoken}
+            value={relation}
+            fault={shown(own.relation) ?? server.at("by.relation")}
+            onChange={setRelation}
+          />
+        </div>
+        <AssentField spoken={text.spoken} value={assent} fault={shown(own.assent)} onChange={setAssent} />
+        {way === "drawn" && (
+          <SignatureField
+            spoken={text.spoken}
+            drawn={drawn}
+            onSigned={onSigned}
+            fault={isUnsigned ? told(SIGNING.needsSignature) : undefined}
+          />
+        )}
+        {way === "typed" && (
+          <Field label={told(SIGNING.typedName)} fault={shown(own.typed)}>
+            {(control) => (
+              <input
+                {...control}
+                autoComplete="off"
+                value={typedName}
+                onChange={(event) => setTypedName(event.target.value)}
+              />
+            )}
+          </Field>
+        )}
       </div>
-      <Choices
-        legend="The child, asked in the four steps of the text"
-        options={ASSENT_CHOICES}
-        value={assent}
-        onChange={setAssent}
-        fault={shown(own.assent)}
-      />
-      {assent === "declined" && (
-        <p className="field-caution">
-          The child says no. That is recorded with the consent; talk it over before anything is started.
-        </p>
-      )}
-      {way === "drawn" && (
-        <SignatureField
-          drawn={drawn}
-          onSigned={onSigned}
-          fault={isUnsigned ? "must be signed; with a keyboard choose “name typed”" : undefined}
-        />
-      )}
-      {way === "typed" && (
-        <Field label="Name, typed by who signs in place of a signature" fault={shown(own.typed)}>
-          {(control) => (
-            <input
-              {...control}
-              autoComplete="off"
-              value={typedName}
-              onChange={(event) => setTypedName(event.target.value)}
-            />
-          )}
-        </Field>
-      )}
       {way === "scan" && <ScanField fault={shown(own.scan) ?? server.at("file")} onChange={setScan} />}
       <div className="form-actions">
         <button type="submit" className="primary" disabled={record.isPending}>
-          Record consent
+          {say("Record consent")}
         </button>
       </div>
     </form>

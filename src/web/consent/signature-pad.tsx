@@ -1,5 +1,7 @@
 import { type RefObject, useEffect, useId, useRef, useState } from "react"
 import type SignaturePad from "signature_pad"
+import { SIGNING, saidIn } from "../../engine/consent/signing-words.js"
+import type { Language } from "../../engine/say.js"
 
 /** Reads the drawing as SVG; null while nothing is drawn. */
 export interface DrawnSignature {
@@ -8,10 +10,12 @@ export interface DrawnSignature {
 
 /** A field to sign in with a pen, a finger or a mouse. With a keyboard a name is typed instead. */
 export function SignatureField({
+  spoken,
   drawn,
   fault,
   onSigned,
 }: {
+  readonly spoken: Language
   readonly drawn: RefObject<DrawnSignature | null>
   readonly fault: string | undefined
   /** Called after each stroke. */
@@ -53,7 +57,7 @@ export function SignatureField({
   return (
     <div className="field">
       <p className="signature-label" id={id}>
-        Signature
+        {saidIn(spoken, SIGNING.signature)}
       </p>
       <canvas
         ref={canvas}
@@ -63,7 +67,7 @@ export function SignatureField({
         aria-invalid={fault !== undefined || undefined}
       />
       <div className="signature-under">
-        <p className="field-note">{isEmpty ? "Sign here with a pen, a finger or the mouse." : "Signed."}</p>
+        <p className="field-note">{saidIn(spoken, isEmpty ? SIGNING.signHere : SIGNING.signed)}</p>
         <button
           type="button"
           className="link"
@@ -73,7 +77,7 @@ export function SignatureField({
             setIsEmpty(true)
           }}
         >
-          clear the signature
+          {saidIn(spoken, SIGNING.clear)}
         </button>
       </div>
       {fault && <p className="field-fault">{fault}</p>}

@@ -1,3 +1,4 @@
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { TreatmentFields, type TypedTreatment } from "../enter/treatment-fields.js"
 import { capitalised } from "../format.js"
@@ -21,7 +22,7 @@ export function TreatmentAsked(props: {
   return (
     <>
       {likely.length > 0 && (
-        <Field label="Consent to">
+        <Field label={say("Consent to")}>
           {(control) => (
             <select
               {...control}
@@ -35,14 +36,14 @@ export function TreatmentAsked(props: {
                   {capitalised(treatmentName(treatment))}, {words}
                 </option>
               ))}
-              <option value={ANOTHER}>Another treatment or strength</option>
+              <option value={ANOTHER}>{say("Another treatment or strength")}</option>
             </select>
           )}
         </Field>
       )}
       {"typed" in value && (
         <TreatmentFields
-          label={likely.length > 0 ? "Treatment" : "Consent to"}
+          label={say(likely.length > 0 ? "Treatment" : "Consent to")}
           value={value.typed}
           onChange={(typed) => onChange({ typed })}
           kindFault={undefined}

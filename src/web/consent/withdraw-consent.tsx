@@ -1,6 +1,7 @@
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
-import { treatmentName } from "../../engine/treatment-name.js"
+import { say } from "../../engine/say.js"
+import { isPluralName, treatmentName } from "../../engine/treatment-name.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { AmendmentBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
@@ -38,17 +39,26 @@ export function WithdrawConsent(props: {
       { ...id, fields: { ...consent, until }, reason },
       {
         onSuccess: () => {
-          onDone(`Withdrawn from ${dateWords(until)}: the consent to ${name}. It stays in the record.`)
+          onDone(
+            say("Withdrawn from {date}: the consent to {treatment}. It stays in the record.", {
+              date: dateWords(until),
+              treatment: name,
+            }),
+          )
           onClose()
         },
       },
     )
   }
   return (
-    <Dialog title={`Withdraw the consent to ${name}`} onClose={onClose} failure={record.error}>
+    <Dialog
+      title={say("Withdraw the consent to {treatment}", { treatment: name })}
+      onClose={onClose}
+      failure={record.error}
+    >
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
-        <Field label="First day it no longer holds" fault={faults.at("fields.until")}>
+        <Field label={say("First day it no longer holds")} fault={faults.at("fields.until")}>
           {(control) => (
             <input
               {...control}
@@ -59,8 +69,8 @@ export function WithdrawConsent(props: {
           )}
         </Field>
         <Field
-          label="Why, as the family says"
-          note="No family has to give a reason: “none given” is one."
+          label={say("Why, as the family says")}
+          note={say("No family has to give a reason: “none given” is one.")}
           fault={faults.at("reason")}
         >
           {(control) => (
@@ -69,13 +79,15 @@ export function WithdrawConsent(props: {
         </Field>
         {isInUse && (
           <p className="field-caution">
-            {capitalised(name)} is in use. Its stop is entered apart, on the child’s page; until then a
-            consent is owed.
+            {say(
+              "{treatment} {verb, select, plural {are in use} other {is in use}}. The stop is entered apart, on the child’s page; until then a consent is owed.",
+              { treatment: capitalised(name), verb: isPluralName(name) ? "plural" : "singular" },
+            )}
           </p>
         )}
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Withdraw consent
+            {say("Withdraw consent")}
           </button>
         </div>
       </form>

@@ -1,6 +1,8 @@
 import { type FormEvent, useState } from "react"
 import { FILLED_IN } from "../../engine/consent/consent-text.js"
+import { spokenFor } from "../../engine/consent/wording-language.js"
 import type { PracticeRules } from "../../engine/practice-rules.js"
+import { say } from "../../engine/say.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
 import { Field } from "../parts/field.js"
@@ -32,21 +34,33 @@ export function WordingEditor(props: {
     event.preventDefault()
     record.mutate(
       { ...id, body: wording },
-      { onSuccess: () => onDone(`Recorded: version ${wording.version} of the wording “${wording.id}”.`) },
+      {
+        onSuccess: () =>
+          onDone(
+            say("Recorded: version {version} of the wording “{id}”.", {
+              version: wording.version,
+              id: wording.id,
+            }),
+          ),
+      },
     )
   }
   return (
     <div className="wording-edit">
       <form className="form card" onSubmit={submit} noValidate aria-labelledby="wording-new">
         <div className="consent-head">
-          <h2 id="wording-new">New version of “{draft.id}”</h2>
+          <h2 id="wording-new">{say("New version of “{id}”", { id: draft.id })}</h2>
           <button type="button" onClick={onClose}>
-            Close without recording
+            {say("Close without recording")}
           </button>
         </div>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row">
-          <Field label="Version" fault={faults.at("body.version")} note="Never used before.">
+          <Field
+            label={say("Version")}
+            fault={faults.at("body.version")}
+            note={say("Never used before; a translation bears the name of the version it translates.")}
+          >
             {(control) => (
               <input
                 {...control}
@@ -55,7 +69,7 @@ export function WordingEditor(props: {
               />
             )}
           </Field>
-          <Field label="In force from" fault={faults.at("body.from")}>
+          <Field label={say("In force from")} fault={faults.at("body.from")}>
             {(control) => (
               <input
                 {...control}
@@ -65,7 +79,15 @@ export function WordingEditor(props: {
               />
             )}
           </Field>
-          <Field label="Language" fault={faults.at("body.language")} note="As a code: en, es, zh-Hans.">
+          <Field
+            label={say("Language")}
+            fault={faults.at("body.language")}
+            note={say(
+              spokenFor(draft.language) === null
+                ? "As a code: en, es, zh-Hans. Figures in any other language are told in English."
+                : "As a code: en, es, zh-Hans.",
+            )}
+          >
             {(control) => (
               <input
                 {...control}
@@ -81,9 +103,9 @@ export function WordingEditor(props: {
             checked={draft.isMaterial}
             onChange={({ target }) => change({ isMaterial: target.checked })}
           />
-          Material: families who signed an earlier version are asked again
+          {say("Material: families who signed an earlier version, in any language, are asked again")}
         </label>
-        <Field label="Title" fault={faults.at("body.title")}>
+        <Field label={say("Title")} fault={faults.at("body.title")}>
           {(control) => (
             <input
               {...control}
@@ -93,14 +115,14 @@ export function WordingEditor(props: {
           )}
         </Field>
         <details>
-          <summary>What is filled in</summary>
+          <summary>{say("What is filled in")}</summary>
           <dl className="wording-names">
             {Object.entries(FILLED_IN).map(([name, words]) => (
               <div key={name}>
                 <dt>
                   <code>{`{${name}}`}</code>
                 </dt>
-                <dd>{words}</dd>
+                <dd>{say(words)}</dd>
               </div>
             ))}
           </dl>
@@ -109,7 +131,7 @@ export function WordingEditor(props: {
         <Sections sections={draft.sections} onChange={(sections) => change({ sections })} />
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Record this version
+            {say("Record this version")}
           </button>
         </div>
       </form>
@@ -131,8 +153,8 @@ function Sections(props: {
     <>
       {sections.map(({ key, heading, text }, at) => (
         <fieldset key={key} className="wording-section">
-          <legend>Section {at + 1}</legend>
-          <Field label="Heading">
+          <legend>{say("Section {number}", { number: at + 1 })}</legend>
+          <Field label={say("Heading")}>
             {(control) => (
               <input
                 {...control}
@@ -141,7 +163,7 @@ function Sections(props: {
               />
             )}
           </Field>
-          <Field label="Text">
+          <Field label={say("Text")}>
             {(control) => (
               <textarea
                 {...control}
@@ -156,27 +178,27 @@ function Sections(props: {
               type="button"
               className="link"
               disabled={at === 0}
-              aria-label={`move section ${at + 1} up`}
+              aria-label={say("move section {number} up", { number: at + 1 })}
               onClick={() => onChange(moved(sections, { at, by: -1 }))}
             >
-              up
+              {say("up|order")}
             </button>
             <button
               type="button"
               className="link"
               disabled={at === sections.length - 1}
-              aria-label={`move section ${at + 1} down`}
+              aria-label={say("move section {number} down", { number: at + 1 })}
               onClick={() => onChange(moved(sections, { at, by: 1 }))}
             >
-              down
+              {say("down|order")}
             </button>
             <button
               type="button"
               className="link"
-              aria-label={`take section ${at + 1} out`}
+              aria-label={say("take section {number} out", { number: at + 1 })}
               onClick={() => onChange(sections.filter((_, index) => index !== at))}
             >
-              take out
+              {say("take out")}
             </button>
           </p>
         </fieldset>
@@ -191,7 +213,7 @@ function Sections(props: {
             ])
           }
         >
-          Add a section
+          {say("Add a section")}
         </button>
       </p>
     </>

@@ -1,7 +1,14 @@
+import { say } from "../../engine/say.js"
 import "../consent/consent.css"
 import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
-import { defaultWordings } from "../../engine/consent/default-wording.js"
+import {
+  defaultWordings,
+  WORDING_IDS,
+  type WordingId,
+  wordingsFor,
+} from "../../engine/consent/default-wording.js"
+import { languageName } from "../../engine/consent/wording-language.js"
 import type { ConsentWording } from "../../engine/practice-rules.js"
 import { draftOf, type WordingDraft } from "../consent/wording-draft.js"
 import { WordingEditor } from "../consent/wording-editor.js"
@@ -33,15 +40,21 @@ export function WordingPart({ practice, rules: { rules, papers }, onDone }: Sett
   return (
     <div className="consent-part">
       <p className="soft">
-        The wording that ships is a sound beginning, and not legal advice: local law may ask for more.
-        Changing it makes a version of your own. Consents keep the very text that was signed.
+        {say(
+          "The wording that ships is a sound beginning, and not legal advice: local law may ask for more. Changing it makes a version of your own. Consents keep the very text that was signed.",
+        )}
       </p>
-      {defaultWordings.map((shipped) => (
-        <section className="card" key={shipped.id} aria-labelledby={`wording-${shipped.id}`}>
-          <h2 id={`wording-${shipped.id}`}>{ABOUT[shipped.id as keyof typeof ABOUT]}</h2>
+      {WORDING_IDS.map((wordingId) => (
+        <section className="card" key={wordingId} aria-labelledby={`wording-${wordingId}`}>
+          <h2 id={`wording-${wordingId}`}>{ABOUT[wordingId]}</h2>
           <Versions
-            shipped={shipped}
-            own={rules.consentWordings.filter(({ id }) => id === shipped.id)}
+            id={wordingId}
+            inForce={wordingsFor({
+              kind: wordingId === "drops" ? "atropine" : "lenslet-spectacles",
+              on: practice.today,
+              wordings: rules.consentWordings,
+            })}
+            own={rules.consentWordings.filter(({ id }) => id === wordingId)}
             today={practice.today}
             onShow={setShown}
             onCopy={(wording) => setDraft(draftOf(wording, { from: practice.today, used }))}
@@ -58,51 +71,54 @@ export function WordingPart({ practice, rules: { rules, papers }, onDone }: Sett
 }
 
 function Versions(props: {
-  readonly shipped: ConsentWording
+  readonly id: WordingId
+  /** What families read today, one for each language. */
+  readonly inForce: readonly ConsentWording[]
   readonly own: readonly ConsentWording[]
   readonly today: string
   readonly onShow: (wording: ConsentWording) => void
   readonly onCopy: (wording: ConsentWording) => void
 }) {
-  const { shipped, own, today, onShow, onCopy } = props
+  const { id, inForce, own, today, onShow, onCopy } = props
   const latestFirst = own.toSorted((a, b) => b.from.localeCompare(a.from))
   const stateOf = (wording: ConsentWording): string => {
     if (wording.from > today) return `from ${dateWords(wording.from)}`
-    const begun = latestFirst.find(({ from, language }) => from <= today && language === wording.language)
-    return begun === wording ? "in force" : "earlier"
+    return inForce.includes(wording) ? "in force" : "earlier"
   }
   const rows = [
     ...latestFirst.map((wording) => ({ wording, state: stateOf(wording), by: "yours" })),
-    {
-      wording: shipped,
-      state: latestFirst.some(({ from }) => from <= today) ? "replaced by yours" : "in force",
-      by: "ships with the program",
-    },
+    ...defaultWordings
+      .filter((shipped) => shipped.id === id)
+      .map((wording) => ({
+        wording,
+        state: inForce.includes(wording) ? "in force" : "replaced by yours",
+        by: "ships with the program",
+      })),
   ]
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it
-    <section className="scroll" tabIndex={0} aria-label={`Versions of ${shipped.id}`}>
+    <section className="scroll" tabIndex={0} aria-label={`Versions of ${id}`}>
       <table className="data">
         <thead>
           <tr>
-            <th scope="col">Version</th>
-            <th scope="col">In force from</th>
-            <th scope="col">State</th>
-            <th scope="col">Language</th>
-            <th scope="col">Families asked again</th>
-            <th scope="col">Whose</th>
+            <th scope="col">{say("Version")}</th>
+            <th scope="col">{say("In force from")}</th>
+            <th scope="col">{say("State")}</th>
+            <th scope="col">{say("Language")}</th>
+            <th scope="col">{say("Families asked again")}</th>
+            <th scope="col">{say("Whose")}</th>
             <th scope="col">
-              <span className="unseen">Look at it or copy it</span>
+              <span className="unseen">{say("Look at it or copy it")}</span>
             </th>
           </tr>
         </thead>
         <tbody>
           {rows.map(({ wording, state, by }) => (
-            <tr key={`${by} ${wording.version}`}>
+            <tr key={`${by} ${wording.version} ${wording.language}`}>
               <th scope="row">{wording.version}</th>
               <td className="day">{dateWords(wording.from)}</td>
               <td>{state}</td>
-              <td>{wording.language}</td>
+              <td>{languageName(wording.language)}</td>
               <td>{wording.isMaterial ? "yes" : "no"}</td>
               <td>{by}</td>
               <td>
@@ -110,18 +126,18 @@ function Versions(props: {
                   <button
                     type="button"
                     className="link"
-                    aria-label={`show version ${wording.version} of ${shipped.id}`}
+                    aria-label={`show version ${wording.version} of ${id} in ${languageName(wording.language)}`}
                     onClick={() => onShow(wording)}
                   >
-                    show
+                    {say("show")}
                   </button>
                   <button
                     type="button"
                     className="link"
-                    aria-label={`change a copy of version ${wording.version} of ${shipped.id}`}
+                    aria-label={`change a copy of version ${wording.version} of ${id} in ${languageName(wording.language)}`}
                     onClick={() => onCopy(wording)}
                   >
-                    change a copy
+                    {say("change a copy")}
                   </button>
                 </span>
               </td>

@@ -131,4 +131,54 @@ export const consent: Catalogue = {
   "a version that has not been used before, or the very name of the one it translates":
     "未曾用过的版本，或它所翻译的版本的原名",
   "text with no other names in braces than {names}": "花括号内只含以下名称的文字：{names}",
+  "Who consents": "谁同意",
+  "Who signs": "签名人",
+  "Relation to the child": "与孩子的关系",
+  "The child, asked in the four steps of the text": "按文中四个步骤询问孩子",
+  "The child says no. That is recorded with the consent; talk it over before anything is started.":
+    "孩子说不愿意。这会与同意书一起记录；在开始任何治疗之前请先商量。",
+  "Sign here with a pen, a finger or the mouse.": "请用笔、手指或鼠标在此签名。",
+  "Signed.": "已签名。",
+  "clear the signature": "清除签名",
+  "Name, typed by who signs in place of a signature": "姓名（由签名人输入，代替签名）",
+  "Something is still missing; see below.": "还有内容未填；请看下方。",
+  "must be the name of who signs": "请填写签名人的姓名",
+  "must say how who signs is related to the child": "请填写签名人与孩子的关系",
+  "must be chosen": "请选择一项",
+  "must be the name, typed by who signs": "请由签名人输入姓名",
+  "must be signed; with a keyboard choose “name typed”": "请签名；只用键盘时请选择“输入姓名”",
+  "Name of the parent or guardian": "父母或监护人姓名",
+  "The child agrees: yes / no / was not asked": "孩子同意：是 / 否 / 未询问",
+  agrees: "同意",
+  "does not agree": "不同意",
+  "was not asked": "未询问",
+  mother: "母亲",
+  father: "父亲",
+  "legal guardian": "法定监护人",
+  "the young person": "本人（青少年）",
+  "{practice}. Child: {name}, born {born}.": "{practice}。孩子：{name}，出生日期：{born}。",
+  "your child": "您的孩子",
+  "For your decision with your eye doctor, whose advice it does not replace. Local law, product licences and the pharmacist decide. Not a medical device.":
+    "供您与眼科医生一起作决定，不能代替医生的意见。以当地法律、产品许可和药剂师的决定为准。不是医疗器械。",
+  "nobody consents to having no treatment": "不治疗不需要同意书",
+  "a consent to drops names their strength, and none is given":
+    "滴眼液的同意书要写明浓度，而这里没有给出浓度",
+  "no treatment that needs a consent is asked about, in use, planned or decided for this child":
+    "这个孩子没有询问、正在使用、计划或决定使用需要同意书的治疗",
+  Child: "孩子",
+  Born: "出生日期",
+  Number: "编号",
+  Treatment: "治疗",
+  "Printed on": "打印日期",
+  "Flashes, floaters, a curtain over the sight, pain or sudden loss of sight: have the eye seen on the same day. Call: {urgent}.":
+    "眼前闪光、有飘浮的黑影、像有帘子遮住视野、眼痛或视力突然下降：请当天就让医生检查眼睛。请致电：{urgent}。",
+  "These drops are poisonous when swallowed: keep them from children. If a child may have swallowed some, do not wait. Call: {poisonCentre}.":
+    "这种滴眼液吞下去有毒：请放在孩子拿不到的地方。如果孩子可能吞下了药水，请不要等待。请致电：{poisonCentre}。",
+  "I have read this text or had it read to me, my questions were answered, and I consent. I may change my mind at any time.":
+    "我已阅读或有人为我朗读了本文，我的问题得到了回答，我表示同意。我可以随时改变主意。",
+  "Parent or guardian, and relation to the child": "父母或监护人，以及与孩子的关系",
+  "The child, if able and willing to sign": "孩子（如能够并愿意签名）",
+  "Clinician who explained it": "作说明的医务人员",
+  "The practice has no wording of its own in force in this language: this is the one that ships.":
+    "本诊所没有此语言的自有文本在用：这是随程序提供的文本。",
 }
