@@ -10,6 +10,11 @@ const WORDS: Readonly<Record<Coverage, string>> = {
 
 export const coverageInWords = (coverage: Coverage): string => say(WORDS[coverage])
 
+const SHORT: Readonly<Record<Coverage, string>> = { ...WORDS, uncertain: msg("uncertain|whether covered") }
+
+/** For a column that asks "covered?". */
+export const coverageInShort = (coverage: Coverage): string => say(SHORT[coverage])
+
 /** Sums by who bears them, in the smallest unit of the currency. */
 export interface CoverageTotals {
   readonly coveredCents: number

@@ -96,4 +96,5 @@ export const cost: Catalogue = {
     "La lista de tarifas «{title}» está en {currency}, una moneda que aquí no se conoce.",
   "The fee schedule from {first} is in {currency}, the one from {other} in {otherCurrency}; amounts in two currencies are not added up.":
     "La lista de tarifas del {first} está en {currency}, la del {other} en {otherCurrency}; no se suman importes en dos monedas.",
+  "uncertain|whether covered": "incierto",
 }

@@ -1,5 +1,6 @@
 import type { Catalogue } from "../../engine/say.js"
 import { beforeMyopia } from "./before-myopia.js"
+import { calendar } from "./calendar.js"
 import { chart } from "./chart.js"
 import { child } from "./child.js"
 import { choices } from "./choices.js"
@@ -23,6 +24,7 @@ import { share } from "./share.js"
 import { supply } from "./supply.js"
 import { templates } from "./templates.js"
 import { today } from "./today.js"
+import { travel } from "./travel.js"
 import { visit } from "./visit.js"
 import { webConsent } from "./web-consent.js"
 import { webCost } from "./web-cost.js"
@@ -35,6 +37,7 @@ import { why } from "./why.js"
 /** Everything said in Spanish. */
 export const spanish: Catalogue = {
   ...beforeMyopia,
+  ...calendar,
   ...chart,
   ...child,
   ...choices,
@@ -55,6 +58,7 @@ export const spanish: Catalogue = {
   ...settings,
   ...supply,
   ...today,
+  ...travel,
   ...visit,
   ...webConsent,
   ...webCost,

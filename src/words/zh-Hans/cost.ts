@@ -91,4 +91,5 @@ export const cost: Catalogue = {
     "收费标准“{title}”使用 {currency}，这种货币在这里不认识。",
   "The fee schedule from {first} is in {currency}, the one from {other} in {otherCurrency}; amounts in two currencies are not added up.":
     "自{first}起的收费标准使用 {currency}，自{other}起的使用 {otherCurrency}；两种货币的金额不会相加。",
+  "uncertain|whether covered": "不确定",
 }

@@ -1,4 +1,5 @@
 import type { Catalogue } from "../../engine/say.js"
+import { calendar } from "./calendar.js"
 import { consent } from "./consent.js"
 import { cost } from "./cost.js"
 import { documents } from "./documents.js"
@@ -8,10 +9,12 @@ import { messages } from "./messages.js"
 import { order } from "./order.js"
 import { safety } from "./safety.js"
 import { share } from "./share.js"
+import { travel } from "./travel.js"
 import { webPapers } from "./web-papers.js"
 
 /** Everything said in Simplified Chinese: what families read. */
 export const simplifiedChinese: Catalogue = {
+  ...calendar,
   ...consent,
   ...cost,
   ...documents,
@@ -21,5 +24,6 @@ export const simplifiedChinese: Catalogue = {
   ...order,
   ...safety,
   ...share,
+  ...travel,
   ...webPapers,
 }
