@@ -26,6 +26,7 @@ const tern: Pharmacy = {
 const consent = { date: "2026-01-04", covers: { kind: "atropine", concentrationPercent: 0.05 } } as const
 const drops = { kind: "atropine", from: "2026-01-05", concentrationPercent: 0.05 } as const
 const course: Course = {
+  lengthwise: 1,
   child: { born: "2017-03-14", sex: "female" },
   visits: [{ date: "2026-01-05" }],
   treatments: [drops],

@@ -4,7 +4,7 @@ import {
   bottlesNeeded,
 } from "../../engine/compounding/bottles-needed.js"
 import { type CompoundingOrder, compoundingOrder } from "../../engine/compounding/compounding-order.js"
-import { dropsToSupply } from "../../engine/compounding/order-remarks.js"
+import { dosingOf, dropsToSupply } from "../../engine/compounding/order-remarks.js"
 import {
   pharmaciesOf,
   pharmacyRequest,
@@ -14,6 +14,7 @@ import {
 import type { CalendarDate, Course, Eye } from "../../engine/course.js"
 import type { Pharmacy, PracticeRules } from "../../engine/practice-rules.js"
 import type { Problem } from "../../engine/problem.js"
+import { withDecimalSign } from "../../engine/say.js"
 import type { OrderBody } from "../../server/contract/entry.js"
 import { parseNumber } from "../visit/readings.js"
 
@@ -45,12 +46,16 @@ export function newDraft({
 }): OrderDraft {
   const [drops] = dropsToSupply(course, today)
   const [pharmacy] = pharmaciesOf(rules.pharmacies)
+  const { eye } = dosingOf(course, {
+    concentrationPercent: drops?.concentrationPercent ?? Number.NaN,
+    on: today,
+  })
   return {
     date: today,
     ...fromPharmacy(pharmacy!),
-    strength: String(drops?.concentrationPercent ?? ""),
+    strength: withDecimalSign(String(drops?.concentrationPercent ?? "")),
     nights: String(USUAL_NIGHTS),
-    eyes: drops?.eye ?? "both",
+    eyes: eye ?? "both",
     override: "",
   }
 }
@@ -61,7 +66,13 @@ export function fromPharmacy({
   bottleMl,
   isPreserved,
 }: Pharmacy): Pick<OrderDraft, "pharmacyId" | "bottleMl" | "preserved" | "stock" | "bottles"> {
-  return { pharmacyId: id, bottleMl: String(bottleMl), preserved: isPreserved, stock: null, bottles: null }
+  return {
+    pharmacyId: id,
+    bottleMl: withDecimalSign(String(bottleMl)),
+    preserved: isPreserved,
+    stock: null,
+    bottles: null,
+  }
 }
 
 export interface ReadDraft {
