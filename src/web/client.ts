@@ -1,4 +1,4 @@
-import { language } from "../engine/say.js"
+import { language, say } from "../engine/say.js"
 import type { Problem, ProblemAnswer } from "../server/contract/problem.js"
 
 /** A refusal of the server: every problem with its path, to be shown at its field. */
@@ -16,7 +16,7 @@ export class Refused extends Error {
 /** The server could not be reached, or answered with something that is no answer. */
 export class Unreachable extends Error {
   constructor(cause: unknown) {
-    super("The server cannot be reached. Nothing was saved; what you typed is still here.", { cause })
+    super(say("The server cannot be reached. Nothing was saved; what you typed is still here."), { cause })
     this.name = "Unreachable"
   }
 }
@@ -41,8 +41,8 @@ export async function ask<Answer>(
     throw new Unreachable(cause)
   })
   if (response.ok) return answer as Answer
-  const { title = `The server answered ${response.status}`, problems = [] } = (answer ??
-    {}) as Partial<ProblemAnswer>
+  const { title = say("The server answered {status}", { status: response.status }), problems = [] } =
+    (answer ?? {}) as Partial<ProblemAnswer>
   throw new Refused(response.status, title, problems)
 }
 

@@ -1,3 +1,4 @@
+import { say } from "../engine/say.js"
 import type { Problem } from "../server/contract/problem.js"
 import { failureInWords, Refused } from "./client.js"
 import { inWords } from "./format.js"
@@ -10,7 +11,7 @@ export interface Faults {
 
 /** At a field only the rule is said: which field and what stands there is in view. */
 export function ruleInWords({ allowed, message }: Problem): string {
-  return inWords(allowed === "" ? message : `must be ${allowed}`)
+  return inWords(allowed === "" ? message : say("must be {allowed}", { allowed }))
 }
 
 /**

@@ -1,6 +1,7 @@
 import { dateWords, fixed } from "../chart/words.js"
 import { dayNumber, dayNumberOrNull, yearsBetween } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import { sentence as inSentence } from "../engine/words.js"
 
 export { capitalised, odds, percent } from "../engine/words.js"
@@ -29,8 +30,9 @@ export function monthAndYear(date: CalendarDate): string {
 export function intervalInWords({ from, to }: { from: CalendarDate; to: CalendarDate }): string {
   const years = yearsBetween({ from, to })
   const months = Math.round(years * 12)
-  if (months >= 2) return `${months} months`
-  return `${Math.max(1, Math.round((dayNumber(to) - dayNumber(from)) / 7))} weeks`
+  if (months >= 2) return say("{months, plural, one {# month} other {# months}}", { months })
+  const weeks = Math.max(1, Math.round((dayNumber(to) - dayNumber(from)) / 7))
+  return say("{weeks, plural, one {# week} other {# weeks}}", { weeks })
 }
 
 /** A kind written with hyphens, as words: "length-review" becomes "length review". */

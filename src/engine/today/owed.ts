@@ -5,7 +5,8 @@ import type { PracticeRules } from "../practice-rules.js"
 import { seenHere } from "../protocol/measured.js"
 import type { Protocol } from "../protocol/protocol.js"
 import { openConcerns } from "../safety/open-concerns.js"
-import { counted } from "../words.js"
+import { say } from "../say.js"
+import { inDigits } from "../words.js"
 import { lastGrowthVisit, telling, unansweredFinding } from "./unanswered-finding.js"
 
 /** What a day's work is made of, in the order in which it is shown: what concerns a child's safety first. */
@@ -79,8 +80,8 @@ function concernRows({ course, today, protocol, rules }: OwedInput): readonly Ow
   return openConcerns({ course, today, protocol, switches: rules.examinationSwitches }).map(
     ({ what, since, owner, isRedFlag }) => ({
       group: "concern",
-      what: isRedFlag ? `same-day care: ${what}` : what,
-      why: owner === null ? "nobody looks after it yet" : `looked after by ${owner}`,
+      what: isRedFlag ? say("same-day care: {what}", { what }) : what,
+      why: owner === null ? say("nobody looks after it yet") : say("looked after by {owner}", { owner }),
       since,
       // A warning sign is owed on the day it was told of.
       due: isRedFlag ? since : null,
@@ -114,7 +115,7 @@ function decisionRows(input: OwedInput): readonly Owed[] {
     {
       group: "decide",
       what: finding.what,
-      why: "no decision since that visit",
+      why: say("no decision since that visit"),
       since: finding.since,
       due: null,
       closes: null,
@@ -174,7 +175,7 @@ function orderRows(input: OwedInput): readonly Owed[] {
   return (
     openOrders(input)
       .map((order) => {
-        const name = `${counted(order.bottles, "bottle")} of ${order.concentrationPercent} %`
+        const bottles = { count: order.bottles, percent: inDigits(order.concentrationPercent) }
         const lead = rules.pharmacies.find(
           ({ name: known, id }) => known === order.pharmacy || id === order.pharmacy,
         )
@@ -183,7 +184,13 @@ function orderRows(input: OwedInput): readonly Owed[] {
           : addDays(order.date, ANSWER_WITHIN_DAYS)
         return {
           group: "supply",
-          what: order.confirmed ? `${name} on the way` : `order of ${name} not confirmed`,
+          what: order.confirmed
+            ? say("{count, plural, one {# bottle} other {# bottles}} of {percent} % on the way", bottles)
+            : say(
+                "order of {count, plural, one {# bottle} other {# bottles}} of {percent} % not confirmed",
+                bottles,
+              ),
+          isOnTheWay: order.confirmed !== undefined,
           why: order.pharmacy ?? "",
           since: order.date,
           due,
@@ -191,10 +198,11 @@ function orderRows(input: OwedInput): readonly Owed[] {
           state: today > due ? "overdue" : "open",
           role: "front-desk",
           action: "supply",
-        } satisfies Owed
+        } as const
       })
       // What is on its way and not late needs nobody today.
-      .filter(({ state, what }) => state === "overdue" || !what.endsWith("on the way"))
+      .filter(({ state, isOnTheWay }) => state === "overdue" || !isOnTheWay)
+      .map(({ isOnTheWay: _, ...row }): Owed => row)
   )
 }
 
@@ -206,7 +214,7 @@ function untoldRows(input: OwedInput): readonly Owed[] {
   return [
     {
       group: "tell",
-      what: "results not explained to the family",
+      what: say("results not explained to the family"),
       why: "",
       since: visit.date,
       due: null,

@@ -2,6 +2,8 @@ import type { Assessment } from "../assessment.js"
 import { type CalendarDate, type Course, EYES, type Visit } from "../course.js"
 import { seenHere } from "../protocol/measured.js"
 import { realTreatments } from "../protocol/treatment-course.js"
+import { say } from "../say.js"
+import { fixed } from "../words.js"
 
 interface FindingInput {
   readonly course: Course
@@ -11,12 +13,28 @@ interface FindingInput {
 
 /** What the last visit showed that calls for a decision, in words; empty when nothing does. */
 export function telling({ assessment: { finding, growth } }: Pick<FindingInput, "assessment">): string {
-  const rate = growth.mmPerYear === null ? "" : `, ${growth.mmPerYear.toFixed(2)} mm per year`
   return [
-    ...(finding.state === "not-slowed" ? [`${finding.treatment ?? "the treatment"}: not slowed`] : []),
-    ...(growth.state === "as-untreated" ? [`grows as untreated${rate}`] : []),
-    ...(growth.state === "faster" ? [`grows faster than untreated${rate}`] : []),
+    ...(finding.state === "not-slowed"
+      ? [say("{treatment}: not slowed", { treatment: finding.treatment ?? say("the treatment") })]
+      : []),
+    ...growing(growth),
   ].join("; ")
+}
+
+function growing({ state, mmPerYear }: Assessment["growth"]): readonly string[] {
+  const mm = mmPerYear === null ? null : fixed(mmPerYear)
+  switch (state) {
+    case "as-untreated":
+      return [mm === null ? say("grows as untreated") : say("grows as untreated, {mm} mm per year", { mm })]
+    case "faster":
+      return [
+        mm === null
+          ? say("grows faster than untreated")
+          : say("grows faster than untreated, {mm} mm per year", { mm }),
+      ]
+    default:
+      return []
+  }
 }
 
 /**

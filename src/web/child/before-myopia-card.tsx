@@ -1,3 +1,4 @@
+import { say } from "../../engine/say.js"
 import "./before-myopia.css"
 import { beforeMyopia } from "../../engine/before-myopia/before-myopia.js"
 import { beforeMyopiaInWords } from "../../engine/before-myopia/in-words.js"
@@ -23,15 +24,15 @@ export function BeforeMyopiaCard({ reading }: { readonly reading: CourseReading 
   const words = beforeMyopiaInWords(answer)
   return (
     <section className="card answer before-myopia" aria-labelledby="before-myopia">
-      <h2 id="before-myopia">Before myopia</h2>
+      <h2 id="before-myopia">{say("Before myopia")}</h2>
       <p className="middle">{words.first}</p>
       <div className="before-myopia-parts">
-        <Part title="Length" sentences={words.length} />
-        <Part title="Refraction" sentences={words.refraction} />
-        <Part title="Parents" sentences={words.parents} />
-        <Part title="Reviews" sentences={words.review} />
+        <Part title={say("Length")} sentences={words.length} />
+        <Part title={say("Refraction")} sentences={words.refraction} />
+        <Part title={say("Parents")} sentences={words.parents} />
+        <Part title={say("Reviews")} sentences={words.review} />
         <div>
-          <h3>Advice</h3>
+          <h3>{say("Advice")}</h3>
           {words.advice.map(({ what, findings }) => (
             <details key={what}>
               <summary>{what}</summary>
@@ -43,7 +44,7 @@ export function BeforeMyopiaCard({ reading }: { readonly reading: CourseReading 
             </details>
           ))}
         </div>
-        <Part title="Not said" sentences={words.notSaid} />
+        <Part title={say("Not said")} sentences={words.notSaid} />
       </div>
     </section>
   )

@@ -1,3 +1,4 @@
+import { say } from "../../engine/say.js"
 import { percent } from "../format.js"
 import type { CourseReading } from "../reading.js"
 import { WhyButton } from "../why/why-button.js"
@@ -12,19 +13,19 @@ export function ByEighteenCard({ reading }: { readonly reading: CourseReading })
   ] as const
   return (
     <section className="card answer" aria-labelledby="by-eighteen">
-      <h2 id="by-eighteen">By 18 years</h2>
+      <h2 id="by-eighteen">{say("By 18 years")}</h2>
       {forecast.refused ? (
         <Reasons reasons={[forecast.refused]} />
       ) : (
         <table className="figures">
           <thead>
             <tr>
-              <th scope="col">Chance of</th>
+              <th scope="col">{say("Chance of")}</th>
               <th scope="col" className="number">
-                untreated
+                {say("untreated")}
               </th>
               <th scope="col" className="number">
-                as now
+                {say("as now")}
               </th>
             </tr>
           </thead>

@@ -1,6 +1,7 @@
 import { Link } from "@tanstack/react-router"
 import type { Check } from "../../engine/assessment.js"
 import { openConcerns } from "../../engine/safety/open-concerns.js"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { capitalised, kindInWords, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
@@ -79,7 +80,7 @@ export function CheckList({
                   params={{ childId: view.child.id }}
                   search={{ corrects: entry }}
                 >
-                  correct this visit
+                  {say("correct this visit")}
                 </Link>
               )}
             </li>

@@ -1,4 +1,5 @@
 import type { Ancestry, Sex } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import type { NewChildBody } from "../../server/contract/child.js"
 import { Choices, Field } from "../parts/field.js"
 
@@ -64,7 +65,7 @@ export function ChildFields({
   return (
     <>
       <div className="form-row">
-        <Field label="Name" fault={faultAt("name")}>
+        <Field label={say("Name")} fault={faultAt("name")}>
           {(control) => (
             <input
               {...control}
@@ -74,7 +75,11 @@ export function ChildFields({
             />
           )}
         </Field>
-        <Field label="Number" note="The practice's own, if there is one." fault={faultAt("number")}>
+        <Field
+          label={say("Number")}
+          note={say("The practice's own, if there is one.")}
+          fault={faultAt("number")}
+        >
           {(control) => (
             <input
               {...control}
@@ -86,7 +91,7 @@ export function ChildFields({
         </Field>
       </div>
       <div className="form-row">
-        <Field label="Birth date" fault={faultAt("born")}>
+        <Field label={say("Birth date")} fault={faultAt("born")}>
           {(control) => (
             <input
               {...control}
@@ -97,18 +102,18 @@ export function ChildFields({
           )}
         </Field>
         <Choices
-          legend="Girl or boy"
+          legend={say("Girl or boy")}
           options={SEXES}
           value={typed.sex}
           onChange={(sex) => set({ sex })}
-          note="Growth and reference differ by sex."
+          note={say("Growth and reference differ by sex.")}
           fault={faultAt("sex")}
         />
       </div>
       <div className="form-row">
         <Field
-          label="Ancestry"
-          note="Chooses the expected growth and the reference; both are always named on the page."
+          label={say("Ancestry")}
+          note={say("Chooses the expected growth and the reference; both are always named on the page.")}
           fault={faultAt("ancestry")}
         >
           {(control) => (
@@ -125,17 +130,17 @@ export function ChildFields({
             </select>
           )}
         </Field>
-        <Field label="Myopic parents" fault={faultAt("myopicParents")}>
+        <Field label={say("Myopic parents")} fault={faultAt("myopicParents")}>
           {(control) => (
             <select
               {...control}
               value={typed.myopicParents}
               onChange={(event) => set({ myopicParents: event.target.value })}
             >
-              <option value="">not known</option>
-              <option value="0">none</option>
-              <option value="1">one</option>
-              <option value="2">both</option>
+              <option value="">{say("not known")}</option>
+              <option value="0">{say("none")}</option>
+              <option value="1">{say("one")}</option>
+              <option value="2">{say("both")}</option>
             </select>
           )}
         </Field>

@@ -1,4 +1,5 @@
 import { Link } from "@tanstack/react-router"
+import { say } from "../../engine/say.js"
 import { CHILD_PARTS } from "./child-parts.js"
 
 /** The parts of a child's page, the course first. */
@@ -6,14 +7,14 @@ export function ChildTabs({ childId }: { readonly childId: string }) {
   const parts = Object.entries(CHILD_PARTS)
   if (parts.length === 0) return null
   return (
-    <nav className="tabs" aria-label="Parts of the child’s page">
+    <nav className="tabs" aria-label={say("Parts of the child’s page")}>
       <Link
         to="/children/$childId"
         params={{ childId }}
         activeOptions={{ exact: true }}
         activeProps={{ "aria-current": "page" }}
       >
-        Course
+        {say("Course")}
       </Link>
       {parts.map(([name, { title }]) => (
         <Link
@@ -22,7 +23,7 @@ export function ChildTabs({ childId }: { readonly childId: string }) {
           params={{ childId, part: name }}
           activeProps={{ "aria-current": "page" }}
         >
-          {title}
+          {say(title)}
         </Link>
       ))}
     </nav>

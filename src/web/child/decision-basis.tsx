@@ -2,6 +2,7 @@ import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import { DECISION_WORDS } from "../../engine/choices/decision-words.js"
 import type { Decision } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import { capitalised, inWords } from "../format.js"
 import { Dialog } from "../parts/dialog.js"
 
@@ -14,7 +15,7 @@ export function DecisionBasis({ decision }: { readonly decision: Decision }) {
     <>
       {" "}
       <button type="button" className="link" onClick={() => setOpen(true)}>
-        what was shown then
+        {say("what was shown then")}
       </button>
       {open && (
         <Dialog title={`Decision of ${dateWords(date)}`} wide onClose={() => setOpen(false)}>
@@ -26,8 +27,8 @@ export function DecisionBasis({ decision }: { readonly decision: Decision }) {
             <table className="data basis">
               <thead>
                 <tr>
-                  <th scope="col">Figure</th>
-                  <th scope="col">As it was shown</th>
+                  <th scope="col">{say("Figure")}</th>
+                  <th scope="col">{say("As it was shown")}</th>
                 </tr>
               </thead>
               <tbody>

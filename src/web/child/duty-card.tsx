@@ -2,6 +2,7 @@ import { Link } from "@tanstack/react-router"
 import { dateWords } from "../../chart/words.js"
 import type { Duty } from "../../engine/assessment.js"
 import { nextDuty } from "../../engine/protocol/duties.js"
+import { say } from "../../engine/say.js"
 import { capitalised, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
 import { WhyButton } from "../why/why-button.js"
@@ -24,7 +25,7 @@ export function DutyCard({
   const later = duties.filter((duty) => duty !== next && isOwed(duty)).slice(0, AFTER_THAT)
   return (
     <section className="card answer" aria-labelledby="next-duty">
-      <h2 id="next-duty">Next duty</h2>
+      <h2 id="next-duty">{say("Next duty")}</h2>
       {next ? (
         <>
           <p className="middle">{capitalised(next.step)}</p>
@@ -35,7 +36,7 @@ export function DutyCard({
           {next.needs.length > 0 && <p className="small">{sentence(`needs: ${next.needs.join(", ")}`)}</p>}
         </>
       ) : (
-        <p>Nothing is owed.</p>
+        <p>{say("Nothing is owed.")}</p>
       )}
       {later.length > 0 && (
         <ul className="plain small">
@@ -69,7 +70,7 @@ function DutyLink({ duty, childId }: { readonly duty: Duty; readonly childId: st
     return (
       <p className="small">
         <Link to="/children/$childId/visit" params={{ childId }} search={{}}>
-          Go to the visit
+          {say("Go to the visit")}
         </Link>
       </p>
     )

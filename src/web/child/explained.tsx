@@ -1,6 +1,7 @@
 import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import { seenHere } from "../../engine/protocol/measured.js"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { ExplanationBody } from "../../server/contract/entry.js"
 import { failureInWords } from "../client.js"
@@ -51,7 +52,7 @@ export function Explained({
               )
             }
           >
-            Explained to the family
+            {say("Explained to the family")}
           </button>
         </>
       ) : (

@@ -1,6 +1,7 @@
 import { useMemo, useState } from "react"
 import { type CourseFigureInput, courseFigure, courseTable } from "../../chart/index.js"
 import { courseCurves } from "../../engine/course-curves.js"
+import { say } from "../../engine/say.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { CourseFigure } from "../parts/course-figure.js"
@@ -45,7 +46,7 @@ export function FigureSection({
     setSaid("The figure is saved to your downloads.")
   }
   return (
-    <section className="card course" aria-label="Course">
+    <section className="card course" aria-label={say("Course")}>
       <CourseFigure input={input} toAge18={toAge18} />
       <div className="links">
         <button type="button" className="link" aria-expanded={asTable} onClick={() => setAsTable(!asTable)}>
@@ -55,13 +56,13 @@ export function FigureSection({
           {toAge18 ? "the coming years only" : "to age 18"}
         </button>
         <button type="button" className="link" onClick={copy}>
-          copy figure
+          {say("copy figure")}
         </button>
         <button type="button" className="link" onClick={save}>
-          save figure
+          {say("save figure")}
         </button>
         <button type="button" className="link" onClick={() => window.print()}>
-          print
+          {say("print")}
         </button>
         <span className="soft small hint">
           <kbd>←</kbd> <kbd>→</kbd> read the figure

@@ -3,6 +3,7 @@ import { growthScale } from "../../chart/index.js"
 import { fixed, rangeWords } from "../../chart/words.js"
 import type { EyeAssessment } from "../../engine/assessment.js"
 import { EYES } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import { centileInWords } from "../../engine/words.js"
 import { sentence } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
@@ -29,7 +30,7 @@ export function GrowthCard({
   const measured = EYES.filter((eye) => eyes[eye].length !== null)
   return (
     <section className="card answer" aria-labelledby="growth-question">
-      <h2 id="growth-question">Is the eye growing slowly enough?</h2>
+      <h2 id="growth-question">{say("Is the eye growing slowly enough?")}</h2>
       <p className="big">{growthInWords(growth.state)}</p>
       <p>{growthSentence(growth, course.child.sex) ?? growth.reasons.map(sentence).join(" ")}</p>
       {toDecide}

@@ -2,6 +2,7 @@ import { Link } from "@tanstack/react-router"
 import { useMemo, useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import type { Decision } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { capitalised, inWords } from "../format.js"
 import { DecisionBasis } from "./decision-basis.js"
@@ -26,7 +27,9 @@ export function RecordEntries({
   const entries = useMemo(() => listedEntries(view.entries, { search, kind }), [view.entries, search, kind])
   return (
     <>
-      <p className="soft small">Nothing is overwritten: a correction is a new entry with its reason.</p>
+      <p className="soft small">
+        {say("Nothing is overwritten: a correction is a new entry with its reason.")}
+      </p>
       <div className="record-find">
         <label>
           Find <input type="search" value={search} onChange={(event) => setSearch(event.target.value)} />
@@ -34,7 +37,7 @@ export function RecordEntries({
         <label>
           Kind{" "}
           <select value={kind} onChange={(event) => setKind(event.target.value)}>
-            <option value="">all</option>
+            <option value="">{say("all")}</option>
             {kinds.map((one) => (
               <option key={one} value={one}>
                 {entryKindInWords(one)}
@@ -47,18 +50,18 @@ export function RecordEntries({
         </span>
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it */}
-      <section className="scroll" tabIndex={0} aria-label="Entries">
+      <section className="scroll" tabIndex={0} aria-label={say("Entries")}>
         <table className="data entries">
           <thead>
             <tr>
-              <th scope="col">Day</th>
-              <th scope="col">Entry</th>
-              <th scope="col">What it says</th>
-              <th scope="col">By</th>
-              <th scope="col">Recorded</th>
-              <th scope="col">State</th>
+              <th scope="col">{say("Day")}</th>
+              <th scope="col">{say("Entry")}</th>
+              <th scope="col">{say("What it says")}</th>
+              <th scope="col">{say("By")}</th>
+              <th scope="col">{say("Recorded")}</th>
+              <th scope="col">{say("State")}</th>
               <th scope="col">
-                <span className="unseen">Correct or withdraw</span>
+                <span className="unseen">{say("Correct or withdraw")}</span>
               </th>
             </tr>
           </thead>
@@ -125,11 +128,11 @@ function EntryActions(props: {
           search={{ corrects: entry.id }}
           aria-label={`correct ${what}`}
         >
-          correct
+          {say("correct")}
         </Link>
       )}
       <button type="button" className="link" aria-label={`withdraw ${what}`} onClick={onWithdraw}>
-        withdraw
+        {say("withdraw")}
       </button>
     </span>
   )

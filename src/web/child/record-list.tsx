@@ -1,4 +1,5 @@
 import { lazy, Suspense, useState } from "react"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { Waiting } from "../parts/waiting.js"
 
@@ -19,7 +20,7 @@ export function RecordList({
     <details className="card record" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
       <summary>Record: {count === 1 ? "1 entry" : `${count} entries`}</summary>
       {opened && (
-        <Suspense fallback={<Waiting for="the entries" />}>
+        <Suspense fallback={<Waiting for={say("the entries")} />}>
           <RecordEntries view={view} onDone={onDone} />
         </Suspense>
       )}

@@ -1,5 +1,6 @@
 import { Link } from "@tanstack/react-router"
 import { dateWords } from "../../chart/words.js"
+import { say } from "../../engine/say.js"
 import { unansweredFinding } from "../../engine/today/unanswered-finding.js"
 import type { CourseReading } from "../reading.js"
 
@@ -18,10 +19,10 @@ export function ToDecide({
   if (!asked && !unanswered) return null
   return (
     <p>
-      <b>To decide now:</b>{" "}
+      <b>{say("To decide now:")}</b>{" "}
       {asked?.step ?? `no decision since the visit of ${dateWords(unanswered?.since ?? reading.today)}`}.{" "}
       <Link to="/children/$childId/$part" params={{ childId, part: "choices" }}>
-        Open choices
+        {say("Open choices")}
       </Link>
     </p>
   )

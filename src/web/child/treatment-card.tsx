@@ -2,6 +2,7 @@ import { useMemo, useState } from "react"
 import { answerScale } from "../../chart/index.js"
 import { dateWords } from "../../chart/words.js"
 import type { Chance } from "../../engine/assessment.js"
+import { say } from "../../engine/say.js"
 import { isPluralName, treatmentName } from "../../engine/treatment-name.js"
 import { capitalised, monthAndYear, percent, sentence } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
@@ -38,7 +39,7 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
           {afterStop && (
             <>
               <p>
-                <b>After the stop:</b> {afterStopInWords(afterStop.state)}.
+                <b>{say("After the stop:")}</b> {afterStopInWords(afterStop.state)}.
               </p>
               <Reasons reasons={[afterStop.why]} />
             </>
@@ -71,15 +72,17 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
 function ChancesTable({ chances }: { readonly chances: readonly Chance[] }) {
   return (
     <table className="figures">
-      <caption className="unseen">Chance of an answer about the treatment by each planned review</caption>
+      <caption className="unseen">
+        {say("Chance of an answer about the treatment by each planned review")}
+      </caption>
       <thead>
         <tr>
-          <th scope="col">Chance of an answer by</th>
+          <th scope="col">{say("Chance of an answer by")}</th>
           <th scope="col" className="number">
-            if it works
+            {say("if it works")}
           </th>
           <th scope="col" className="number">
-            if not
+            {say("if not")}
           </th>
         </tr>
       </thead>
@@ -118,7 +121,7 @@ function BeforeTreatment({ reading }: { readonly reading: CourseReading }) {
         </p>
       ))}
       <p>
-        <label htmlFor="possible-treatment">If it began today with </label>
+        <label htmlFor="possible-treatment">{say("If it began today with")} </label>
         <select
           id="possible-treatment"
           value={index}

@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { WithdrawalBody } from "../../server/contract/entry.js"
 import { faultsOf } from "../faults.js"
@@ -41,8 +42,8 @@ export function Withdraw(props: {
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <Field
-          label="Why?"
-          note="For an entry that should not be there at all, such as one made for the wrong child."
+          label={say("Why?")}
+          note={say("For an entry that should not be there at all, such as one made for the wrong child.")}
           fault={faults.at("reason")}
         >
           {(control) => (
@@ -51,7 +52,7 @@ export function Withdraw(props: {
         </Field>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={withdraw.isPending}>
-            Withdraw
+            {say("Withdraw")}
           </button>
         </div>
       </form>

@@ -1,3 +1,4 @@
+import { say } from "../../engine/say.js"
 import "./choices.css"
 import { useMemo, useState } from "react"
 import { choices } from "../../engine/choices/choices.js"
@@ -40,7 +41,7 @@ export function ChoicesPart({ view, reading, onDone }: ChildPartProps) {
       <DecisionOwed reading={reading} />
       <section className="card" aria-labelledby="options">
         <div className="choices-head">
-          <h2 id="options">Options side by side</h2>
+          <h2 id="options">{say("Options side by side")}</h2>
           {all.refused === undefined && (
             <OptionsShown
               options={all.options}
@@ -55,8 +56,9 @@ export function ChoicesPart({ view, reading, onDone }: ChildPartProps) {
         {all.refused === undefined ? (
           <>
             <p className="soft small">
-              In a fixed order; none is recommended here. The clinician and the family decide. Not a medical
-              device.
+              {say(
+                "In a fixed order; none is recommended here. The clinician and the family decide. Not a medical device.",
+              )}
             </p>
             <ChoicesTable options={shown.options} rows={rows} />
             {notAsked.length > 0 && (
@@ -66,7 +68,7 @@ export function ChoicesPart({ view, reading, onDone }: ChildPartProps) {
               </details>
             )}
             <details className="small">
-              <summary>What these figures take for granted</summary>
+              <summary>{say("What these figures take for granted")}</summary>
               <ul>
                 {all.assumptions.map((assumption) => (
                   <li key={assumption}>{sentence(assumption)}</li>

@@ -1,5 +1,6 @@
 import type { ChoiceOption } from "../../engine/choices/choices.js"
 import { type ChoicesRow, isSameForAll } from "../../engine/choices/choices-table.js"
+import { say } from "../../engine/say.js"
 import { capitalised, inWords } from "../format.js"
 
 /** Longer cells are opened when they are asked for, so that the figures stay side by side. */
@@ -13,10 +14,10 @@ export function ChoicesTable({
   readonly options: readonly ChoiceOption[]
   readonly rows: readonly ChoicesRow[]
 }) {
-  if (options.length === 0) return <p>No option is shown.</p>
+  if (options.length === 0) return <p>{say("No option is shown.")}</p>
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it
-    <section className="scroll" tabIndex={0} aria-label="Options side by side, scrolls sideways">
+    <section className="scroll" tabIndex={0} aria-label={say("Options side by side, scrolls sideways")}>
       <table className="data options">
         <thead>
           <tr>

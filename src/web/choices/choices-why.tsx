@@ -1,5 +1,6 @@
 import { type ComponentType, useState } from "react"
 import type { Choices } from "../../engine/choices/choices.js"
+import { say } from "../../engine/say.js"
 import type { Why } from "../../engine/why/why.js"
 import { evidence } from "../../evidence/index.js"
 import { Dialog } from "../parts/dialog.js"
@@ -34,10 +35,10 @@ export function ChoicesWhy({
       <button
         type="button"
         className="link small"
-        aria-label="why? How these figures were found"
+        aria-label={say("why? How these figures were found")}
         onClick={ask}
       >
-        why?
+        {say("why?")}
       </button>
       {open && (
         <Dialog title={open.why.title} side onClose={() => setOpen(null)}>

@@ -12,6 +12,7 @@ import {
   namesTreatment,
 } from "../../engine/choices/decision-words.js"
 import { DECISION_KINDS, type DecisionKind, type TreatmentChoice } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { DecideBody } from "../../server/contract/decide.js"
@@ -119,18 +120,18 @@ export function DecideForm(props: {
 
   return (
     <section className="card" aria-labelledby="decide">
-      <h2 id="decide">Decide</h2>
+      <h2 id="decide">{say("Decide")}</h2>
       <form className="form decide" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row">
-          <Field label="Decision" fault={faults.at("kind")}>
+          <Field label={say("Decision")} fault={faults.at("kind")}>
             {(control) => (
               <select
                 {...control}
                 value={kind}
                 onChange={(event) => setKind(event.target.value as DecisionKind | "")}
               >
-                <option value="">Choose</option>
+                <option value="">{say("Choose")}</option>
                 {DECISION_KINDS.map((one) => (
                   <option key={one} value={one}>
                     {capitalised(DECISION_WORDS[one])}
@@ -140,23 +141,23 @@ export function DecideForm(props: {
             )}
           </Field>
           {named && (
-            <Field label="Treatment" fault={chosen === ANOTHER ? undefined : faults.at("treatments")}>
+            <Field label={say("Treatment")} fault={chosen === ANOTHER ? undefined : faults.at("treatments")}>
               {(control) => (
                 <select {...control} value={chosen} onChange={(event) => setChosen(event.target.value)}>
-                  <option value="">Choose</option>
+                  <option value="">{say("Choose")}</option>
                   {options.map((one) => (
                     <option key={one.id} value={one.id}>
                       {capitalised(one.name)}
                     </option>
                   ))}
-                  <option value={ANOTHER}>Another treatment or strength</option>
+                  <option value={ANOTHER}>{say("Another treatment or strength")}</option>
                 </select>
               )}
             </Field>
           )}
           {named && chosen === ANOTHER && (
             <TreatmentFields
-              label="Which"
+              label={say("Which")}
               value={typed}
               onChange={setTyped}
               kindFault={typed.kind === "atropine" ? undefined : faults.at("treatments")}
@@ -164,7 +165,7 @@ export function DecideForm(props: {
             />
           )}
           {kind === "taper" && (
-            <Field label="Nights of the week" note="1 to 6" fault={faults.at("nightsPerWeek")}>
+            <Field label={say("Nights of the week")} note={say("1 to 6")} fault={faults.at("nightsPerWeek")}>
               {(control) => (
                 <input
                   {...control}
@@ -176,7 +177,7 @@ export function DecideForm(props: {
               )}
             </Field>
           )}
-          <Field label="Decided on" fault={faults.at("date")}>
+          <Field label={say("Decided on")} fault={faults.at("date")}>
             {(control) => (
               <input
                 {...control}
@@ -188,8 +189,8 @@ export function DecideForm(props: {
           </Field>
           {kind !== "" && !changesNothing(kind) && (
             <Field
-              label="First day"
-              note="The day of the decision when left empty."
+              label={say("First day")}
+              note={say("The day of the decision when left empty.")}
               fault={faults.at("from")}
             >
               {(control) => (
@@ -205,7 +206,7 @@ export function DecideForm(props: {
         </div>
         {kind !== "" && endsTreatment(kind) && running.length > 1 && (
           <RunningChoices
-            legend="Which one ends"
+            legend={say("Which one ends")}
             running={running}
             chosen={ends}
             onChange={setEnds}
@@ -213,8 +214,8 @@ export function DecideForm(props: {
           />
         )}
         <Field
-          label="Why"
-          note="In words: what was found, what the family wants, what was weighed."
+          label={say("Why")}
+          note={say("In words: what was found, what the family wants, what was weighed.")}
           fault={faults.at("reason")}
         >
           {(control) => (
@@ -228,7 +229,7 @@ export function DecideForm(props: {
         </Field>
         {planned && (
           <div className="soft small">
-            <p>Recorded together with the decision, all or nothing:</p>
+            <p>{say("Recorded together with the decision, all or nothing:")}</p>
             <ul>
               {planned.ends.map(({ id: ended, treatment }) => (
                 <li key={ended}>
@@ -242,8 +243,10 @@ export function DecideForm(props: {
                   )}
                 </li>
               ))}
-              {planned.ends.length + planned.starts.length === 0 && <li>No treatment begins or ends.</li>}
-              <li>The figures above as they are shown now.</li>
+              {planned.ends.length + planned.starts.length === 0 && (
+                <li>{say("No treatment begins or ends.")}</li>
+              )}
+              <li>{say("The figures above as they are shown now.")}</li>
             </ul>
           </div>
         )}
@@ -252,13 +255,13 @@ export function DecideForm(props: {
             {lacking.map(({ words }) => sentence(words)).join(" ")} The decision can be recorded; bottles can
             be ordered once consent is given.{" "}
             <Link to="/children/$childId/$part" params={{ childId: view.child.id, part: "consent" }}>
-              Consent
+              {say("Consent")}
             </Link>
           </p>
         )}
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Record decision
+            {say("Record decision")}
           </button>
         </div>
       </form>

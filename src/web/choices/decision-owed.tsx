@@ -1,4 +1,5 @@
 import { dateWords } from "../../chart/words.js"
+import { say } from "../../engine/say.js"
 import { unansweredFinding } from "../../engine/today/unanswered-finding.js"
 import { capitalised, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
@@ -16,7 +17,7 @@ export function DecisionOwed({ reading }: { readonly reading: CourseReading }) {
   const grown = growthSentence(growth, course.child.sex) ?? growth.reasons.map(sentence).join(" ")
   return (
     <section className="card answer" aria-labelledby="decision-owed">
-      <h2 id="decision-owed">Decision owed</h2>
+      <h2 id="decision-owed">{say("Decision owed")}</h2>
       {unanswered && (
         <div>
           <p className="middle">{capitalised(unanswered.what)}</p>
@@ -39,13 +40,13 @@ export function DecisionOwed({ reading }: { readonly reading: CourseReading }) {
       ))}
       <dl className="why-now">
         <div>
-          <dt>Growth</dt>
+          <dt>{say("Growth")}</dt>
           <dd>
             <b>{growthInWords(growth.state)}.</b> {grown}
           </dd>
         </div>
         <div>
-          <dt>Treatment</dt>
+          <dt>{say("Treatment")}</dt>
           <dd>
             <b>{findingInWords(finding.state)}.</b> {findingSentence(finding)}
           </dd>

@@ -1,4 +1,5 @@
 import type { ChoiceOption } from "../../engine/choices/choices.js"
+import { say } from "../../engine/say.js"
 import { capitalised } from "../format.js"
 import { Disclosure } from "../parts/disclosure.js"
 
@@ -21,7 +22,7 @@ export function OptionsShown(props: {
     <Disclosure label={`Shown: ${shown} of ${options.length}`}>
       {() => (
         <fieldset className="options-shown">
-          <legend className="unseen">Options that are shown</legend>
+          <legend className="unseen">{say("Options that are shown")}</legend>
           {options.map(({ id, name }) => (
             <label key={id}>
               <input type="checkbox" checked={!hidden.has(id)} onChange={() => toggle(id)} />
@@ -34,7 +35,7 @@ export function OptionsShown(props: {
               checked={withStrong}
               onChange={(event) => onWithStrong(event.target.checked)}
             />
-            Drops of 0.5 and 1 % as well
+            {say("Drops of 0.5 and 1 % as well")}
           </label>
         </fieldset>
       )}

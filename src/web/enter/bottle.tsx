@@ -1,5 +1,6 @@
 import { type FormEvent, useId, useState } from "react"
 import { dateWords } from "../../chart/words.js"
+import { say } from "../../engine/say.js"
 import type { SupplyBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
@@ -59,7 +60,7 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
     )
   }
   return (
-    <Dialog title="Bottle" onClose={onClose} failure={record.error}>
+    <Dialog title={say("Bottle")} onClose={onClose} failure={record.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row three">
@@ -84,11 +85,13 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
           ))}
         </datalist>
         <p className="soft small">
-          Nights with a bottle in date are what counts as treated. Drops are poisonous when swallowed.
+          {say(
+            "Nights with a bottle in date are what counts as treated. Drops are poisonous when swallowed.",
+          )}
         </p>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Record bottle
+            {say("Record bottle")}
           </button>
         </div>
       </form>

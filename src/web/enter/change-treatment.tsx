@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import type { TreatmentChangeBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
@@ -40,39 +41,40 @@ export function ChangeTreatment({ view, reading, onClose, onDone }: EnterProps) 
     )
   }
   return (
-    <Dialog title="Change of a treatment" onClose={onClose} failure={record.error}>
+    <Dialog title={say("Change of a treatment")} onClose={onClose} failure={record.error}>
       {running.length === 0 ? (
-        <p>No treatment is running. Enter the start of one instead.</p>
+        <p>{say("No treatment is running. Enter the start of one instead.")}</p>
       ) : (
         <form className="form" onSubmit={submit} noValidate>
           <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
-          <RunningChoice label="In place of" running={running} value={entryId} onChange={setEntryId} />
+          <RunningChoice label={say("In place of")} running={running} value={entryId} onChange={setEntryId} />
           <div className="form-row">
             <TreatmentFields
-              label="New treatment"
+              label={say("New treatment")}
               value={next}
               onChange={setNext}
               kindFault={faults.at("kind")}
               strengthFault={faults.at("concentrationPercent")}
             />
-            <Field label="First day" fault={faults.at("to")}>
+            <Field label={say("First day")} fault={faults.at("to")}>
               {(control) => (
                 <input {...control} type="date" value={to} onChange={(event) => setTo(event.target.value)} />
               )}
             </Field>
           </div>
-          <Field label="Why" note="Not required." fault={faults.at("reason")}>
+          <Field label={say("Why")} note={say("Not required.")} fault={faults.at("reason")}>
             {(control) => (
               <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />
             )}
           </Field>
           <p className="soft small">
-            The old treatment ends on the day the new one starts. Off-label use needs consent to the new
-            strength; it is entered apart, with its own date.
+            {say(
+              "The old treatment ends on the day the new one starts. Off-label use needs consent to the new strength; it is entered apart, with its own date.",
+            )}
           </p>
           <div className="form-actions">
             <button type="submit" className="primary" disabled={record.isPending}>
-              Record change
+              {say("Record change")}
             </button>
           </div>
         </form>

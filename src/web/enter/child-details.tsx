@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from "react"
 import { protocolsOf } from "../../engine/protocol/protocols-of.js"
+import { say } from "../../engine/say.js"
 import type { ChildView, NewChildBody } from "../../server/contract/child.js"
 import { CHILD_PATHS, ChildFields, childBody, type TypedChild } from "../child/child-fields.js"
 import { faultsOf } from "../faults.js"
@@ -27,19 +28,19 @@ export function ChildDetails({ view, reading, onClose, onDone }: EnterProps) {
     record.mutate({ child, reason }, { onSuccess: () => onDone("Recorded: details of the child.") })
   }
   return (
-    <Dialog title="Details of the child" onClose={onClose} failure={record.error}>
+    <Dialog title={say("Details of the child")} onClose={onClose} failure={record.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <ChildFields typed={typed} onChange={setTyped} faultAt={(path) => faults.at(`child.${path}`)} />
         <div className="form-row">
           <Field
-            label="Protocol"
+            label={say("Protocol")}
             note={`In force now: ${reading.protocol.title}.`}
             fault={faults.at("child.protocol")}
           >
             {(control) => (
               <select {...control} value={protocol} onChange={(event) => setProtocol(event.target.value)}>
-                <option value="">the one that fits the treatment</option>
+                <option value="">{say("the one that fits the treatment")}</option>
                 {protocolsOf(reading.rules).map(({ id, title }) => (
                   <option key={id} value={id}>
                     {title}
@@ -48,7 +49,7 @@ export function ChildDetails({ view, reading, onClose, onDone }: EnterProps) {
               </select>
             )}
           </Field>
-          <Field label="Why is it changed?" fault={faults.at("reason")}>
+          <Field label={say("Why is it changed?")} fault={faults.at("reason")}>
             {(control) => (
               <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />
             )}
@@ -56,7 +57,7 @@ export function ChildDetails({ view, reading, onClose, onDone }: EnterProps) {
         </div>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Record
+            {say("Record")}
           </button>
         </div>
       </form>

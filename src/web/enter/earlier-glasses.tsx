@@ -1,4 +1,5 @@
 import { type FormEvent, useDeferredValue, useMemo, useState } from "react"
+import { say } from "../../engine/say.js"
 import type { GlassesBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
@@ -54,10 +55,11 @@ export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
   }
 
   return (
-    <Dialog title="Earlier glasses" onClose={onClose} failure={record.error} wide>
+    <Dialog title={say("Earlier glasses")} onClose={onClose} failure={record.error} wide>
       <p className="soft small">
-        Prescriptions from before the treatment are a second witness of how fast the eyes grew. Type them as
-        −1.25 −0.50 x 180; where from is not required.
+        {say(
+          "Prescriptions from before the treatment are a second witness of how fast the eyes grew. Type them as −1.25 −0.50 x 180; where from is not required.",
+        )}
       </p>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
@@ -108,10 +110,10 @@ export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
         </p>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending || read.visits.length === 0}>
-            Record glasses
+            {say("Record glasses")}
           </button>
           <button type="button" onClick={() => setRows([...rows, newRow()])}>
-            One more row
+            {say("One more row")}
           </button>
         </div>
       </form>

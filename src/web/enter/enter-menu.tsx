@@ -1,4 +1,5 @@
 import { lazy, type ReactNode, Suspense, useState } from "react"
+import { say } from "../../engine/say.js"
 import { Disclosure } from "../parts/disclosure.js"
 import { Waiting } from "../parts/waiting.js"
 import type { EnterProps } from "./enter-props.js"
@@ -33,7 +34,7 @@ export function EnterMenu({ view, reading, onDone }: Omit<EnterProps, "onClose">
   const close = () => setOpen(null)
   return (
     <>
-      <Disclosure label="Enter">
+      <Disclosure label={say("Enter")}>
         {(closeMenu) =>
           CHOICES.map(([name, label]) => (
             <button
@@ -50,7 +51,7 @@ export function EnterMenu({ view, reading, onDone }: Omit<EnterProps, "onClose">
         }
       </Disclosure>
       {Form && (
-        <Suspense fallback={<Waiting for="the form" />}>
+        <Suspense fallback={<Waiting for={say("the form")} />}>
           <Form
             view={view}
             reading={reading}

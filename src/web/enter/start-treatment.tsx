@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import type { TreatmentBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
@@ -27,7 +28,7 @@ export function StartTreatment({ view, reading, onClose, onDone }: EnterProps) {
     })
   }
   return (
-    <Dialog title="Start of a treatment" onClose={onClose} failure={record.error}>
+    <Dialog title={say("Start of a treatment")} onClose={onClose} failure={record.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row">
@@ -37,7 +38,7 @@ export function StartTreatment({ view, reading, onClose, onDone }: EnterProps) {
             kindFault={faults.at("kind")}
             strengthFault={faults.at("concentrationPercent")}
           />
-          <Field label="First day" fault={faults.at("from")}>
+          <Field label={say("First day")} fault={faults.at("from")}>
             {(control) => (
               <input
                 {...control}
@@ -55,10 +56,12 @@ export function StartTreatment({ view, reading, onClose, onDone }: EnterProps) {
             treatment”.
           </p>
         )}
-        <p className="soft small">Off-label use needs consent; it is entered apart, with its own date.</p>
+        <p className="soft small">
+          {say("Off-label use needs consent; it is entered apart, with its own date.")}
+        </p>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Record start
+            {say("Record start")}
           </button>
         </div>
       </form>

@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import type { TreatmentEndBody } from "../../server/contract/entry.js"
 import { faultsOf } from "../faults.js"
@@ -31,28 +32,28 @@ export function StopTreatment({ view, reading, onClose, onDone }: EnterProps) {
     )
   }
   return (
-    <Dialog title="Stop of a treatment" onClose={onClose} failure={record.error}>
+    <Dialog title={say("Stop of a treatment")} onClose={onClose} failure={record.error}>
       {running.length === 0 ? (
-        <p>No treatment is running.</p>
+        <p>{say("No treatment is running.")}</p>
       ) : (
         <form className="form" onSubmit={submit} noValidate>
           <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
-          <RunningChoice label="Treatment" running={running} value={entryId} onChange={setEntryId} />
+          <RunningChoice label={say("Treatment")} running={running} value={entryId} onChange={setEntryId} />
           <div className="form-row">
-            <Field label="First day without it" fault={faults.at("to")}>
+            <Field label={say("First day without it")} fault={faults.at("to")}>
               {(control) => (
                 <input {...control} type="date" value={to} onChange={(event) => setTo(event.target.value)} />
               )}
             </Field>
           </div>
-          <Field label="Why" note="Not required." fault={faults.at("reason")}>
+          <Field label={say("Why")} note={say("Not required.")} fault={faults.at("reason")}>
             {(control) => (
               <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />
             )}
           </Field>
           <div className="form-actions">
             <button type="submit" className="primary" disabled={record.isPending}>
-              Record stop
+              {say("Record stop")}
             </button>
           </div>
         </form>

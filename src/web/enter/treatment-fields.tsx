@@ -1,4 +1,5 @@
 import { TREATMENT_KINDS, type TreatmentKind } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { capitalised } from "../format.js"
 import { Field } from "../parts/field.js"
@@ -50,7 +51,7 @@ export function TreatmentFields(props: {
         )}
       </Field>
       {value.kind === "atropine" && (
-        <Field label="Strength, % w/v" fault={props.strengthFault}>
+        <Field label={say("Strength, % w/v")} fault={props.strengthFault}>
           {(control) => (
             <input
               {...control}

@@ -1,5 +1,6 @@
 import { useNavigate } from "@tanstack/react-router"
 import { type FormEvent, useState } from "react"
+import { say } from "../../engine/say.js"
 import { CHILD_PATHS, ChildFields, childBody, NO_CHILD } from "../child/child-fields.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
@@ -24,13 +25,13 @@ export function AddChild({ onClose }: { readonly onClose: () => void }) {
   }
 
   return (
-    <Dialog title="Add child" onClose={onClose} failure={addChild.error}>
+    <Dialog title={say("Add child")} onClose={onClose} failure={addChild.error}>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <ChildFields typed={typed} onChange={setTyped} faultAt={faults.at} />
         <div className="form-actions">
           <button type="submit" className="primary" disabled={addChild.isPending}>
-            Add child
+            {say("Add child")}
           </button>
         </div>
       </form>

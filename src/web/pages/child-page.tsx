@@ -2,6 +2,7 @@ import { Link } from "@tanstack/react-router"
 import { lazy, Suspense, useMemo, useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import { myopiaOf } from "../../engine/growth/myopia.js"
+import { say } from "../../engine/say.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { PracticeAnswer } from "../../server/contract/practice.js"
@@ -37,12 +38,12 @@ export function ChildPage({ childId }: { readonly childId: string }) {
   if (failure) {
     return (
       <>
-        <PageHeading title="This child cannot be shown" />
+        <PageHeading title={say("This child cannot be shown")} />
         <p className="form-fault">{failureInWords(failure)}</p>
       </>
     )
   }
-  if (!child.data || !practice.data) return <Waiting for="the child’s record" />
+  if (!child.data || !practice.data) return <Waiting for={say("the child’s record")} />
   return <ChildOf view={child.data} practice={practice.data} />
 }
 
@@ -61,20 +62,20 @@ function ChildOf({ view, practice }: { readonly view: ChildView; readonly practi
             params={{ childId: view.child.id }}
             search={{}}
           >
-            Enter visit
+            {say("Enter visit")}
           </Link>
         </div>
       </div>
       <ChildTabs childId={view.child.id} />
       <p className="print-only soft small">
-        {practice.name}, as of {dateWords(reading.today)}
+        {say("{practice}, as of {day}", { practice: practice.name, day: dateWords(reading.today) })}
       </p>
       <Notice message={message} />
       <ConcernList childId={view.child.id} reading={reading} />
       <CheckList view={view} checks={reading.assessment.checks} show="doubts" />
       <div className="with-aside">
         <FigureSection view={view} reading={reading} />
-        <aside className="aside" aria-label="What the figures say">
+        <aside className="aside" aria-label={say("What the figures say")}>
           <GrowthCard reading={reading} toDecide={<ToDecide reading={reading} childId={view.child.id} />}>
             <Explained view={view} reading={reading} onDone={setMessage} />
           </GrowthCard>

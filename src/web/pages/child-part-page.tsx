@@ -1,4 +1,5 @@
 import { Suspense, useMemo, useState } from "react"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { PracticeAnswer } from "../../server/contract/practice.js"
 import { ChildHeading } from "../child/child-heading.js"
@@ -23,12 +24,12 @@ export function ChildPartPage({ childId, name }: { readonly childId: string; rea
   if (failure) {
     return (
       <>
-        <PageHeading title="This child cannot be shown" />
+        <PageHeading title={say("This child cannot be shown")} />
         <p className="form-fault">{failureInWords(failure)}</p>
       </>
     )
   }
-  if (!child.data || !practice.data) return <Waiting for="the child’s record" />
+  if (!child.data || !practice.data) return <Waiting for={say("the child’s record")} />
   return <PartOf view={child.data} practice={practice.data} part={shown} />
 }
 
@@ -47,7 +48,7 @@ function PartOf(props: {
       </div>
       <ChildTabs childId={view.child.id} />
       <Notice message={message} />
-      <Suspense fallback={<Waiting for="this part" />}>
+      <Suspense fallback={<Waiting for={say("this part")} />}>
         <part.Page view={view} reading={reading} practice={practice} onDone={setMessage} />
       </Suspense>
     </>

@@ -1,9 +1,11 @@
 import { Link, useNavigate } from "@tanstack/react-router"
 import { type KeyboardEvent, useDeferredValue, useRef, useState } from "react"
 import { ageWords, dateWords, fixed } from "../../chart/words.js"
+import { say } from "../../engine/say.js"
 import type { ChildRow } from "../../server/contract/child.js"
 import { failureInWords } from "../client.js"
 import { PageHeading } from "../parts/page-heading.js"
+import { Said } from "../parts/said.js"
 import { useLate } from "../parts/waiting.js"
 import { useChildren, usePractice } from "../queries.js"
 import { useSlashFocuses } from "../slash-focuses.js"
@@ -43,46 +45,54 @@ export function ChildrenPage({ search, page }: { readonly search: string; readon
     // biome-ignore lint/a11y/noStaticElementInteractions: see above
     <div onKeyDown={moveInList}>
       <div className="page-head">
-        <PageHeading title="Children" />
+        <PageHeading title={say("Children")} />
         <span className="soft" role="status">
-          {late ? "Reading the list …" : list.data && countInWords(list.data.total, asked)}
+          {late ? say("Reading the list …") : list.data && countInWords(list.data.total, asked)}
         </span>
         <div className="actions">
           <button type="button" className="primary" onClick={() => setAdding(true)}>
-            Add child
+            {say("Add child")}
           </button>
         </div>
       </div>
       <search className="search">
         <label className="unseen" htmlFor="search">
-          Search by name, birth date or number
+          {say("Search by name, birth date or number")}
         </label>
         <input
           id="search"
           ref={searchBox}
           type="search"
           autoComplete="off"
-          placeholder="Name, birth date or number"
+          placeholder={say("Name, birth date or number")}
           value={typed}
           onChange={(event) => changeSearch(event.target.value)}
         />
         <span className="soft small">
-          <kbd>/</kbd> search · <kbd>↑</kbd> <kbd>↓</kbd> row · <kbd>Enter</kbd> open
+          <Said
+            message="{slash} search · {up} {down} row · {enter} open"
+            values={{
+              slash: <kbd>/</kbd>,
+              up: <kbd>↑</kbd>,
+              down: <kbd>↓</kbd>,
+              enter: <kbd>Enter</kbd>,
+            }}
+          />
         </span>
       </search>
       {failure && <p className="form-fault">{failureInWords(failure)}</p>}
       {list.data && practice.data && (
-        <section className="card list" aria-label="Children">
+        <section className="card list" aria-label={say("Children")}>
           <table>
             <thead>
               <tr>
-                <th scope="col">Child</th>
-                <th scope="col">Age</th>
-                <th scope="col">Treatment</th>
-                <th scope="col">Growth</th>
-                <th scope="col">Is it the treatment?</th>
-                <th scope="col">Next duty</th>
-                <th scope="col">Last visit</th>
+                <th scope="col">{say("Child")}</th>
+                <th scope="col">{say("Age")}</th>
+                <th scope="col">{say("Treatment")}</th>
+                <th scope="col">{say("Growth")}</th>
+                <th scope="col">{say("Is it the treatment?")}</th>
+                <th scope="col">{say("Next duty")}</th>
+                <th scope="col">{say("Last visit")}</th>
               </tr>
             </thead>
             <tbody ref={rows}>
@@ -93,7 +103,9 @@ export function ChildrenPage({ search, page }: { readonly search: string; readon
           </table>
           {list.data.children.length === 0 && (
             <p className="soft empty">
-              {asked ? `No child matches “${asked}”.` : "No child is recorded yet. Add the first one."}
+              {asked
+                ? say("No child matches “{asked}”.", { asked })
+                : say("No child is recorded yet. Add the first one.")}
             </p>
           )}
           <PageLinks {...list.data} search={asked} />
@@ -115,18 +127,18 @@ function Row({ child, today }: { readonly child: ChildRow; readonly today: strin
         {child.number && <span className="soft small">{child.number}</span>}
       </th>
       <td className="age">{ageWords({ born: child.born, on: today })}</td>
-      <td>{child.treatment ?? <span className="soft">none</span>}</td>
+      <td>{child.treatment ?? <span className="soft">{say("none")}</span>}</td>
       <td>
-        {growth ? growthInWords(growth.state) : <span className="soft">no figure</span>}
+        {growth ? growthInWords(growth.state) : <span className="soft">{say("no figure")}</span>}
         {growth?.mmPerYear != null && (
-          <span className="soft small">{fixed(growth.mmPerYear, 2)} mm per year</span>
+          <span className="soft small">{say("{mm} mm per year", { mm: fixed(growth.mmPerYear, 2) })}</span>
         )}
       </td>
       <td>
         {finding && finding.state !== "no-treatment" ? (
           findingInWords(finding.state)
         ) : (
-          <span className="soft">not treated</span>
+          <span className="soft">{say("not treated")}</span>
         )}
       </td>
       <td>
@@ -138,11 +150,11 @@ function Row({ child, today }: { readonly child: ChildRow; readonly today: strin
             </span>
           </>
         ) : (
-          <span className="soft">nothing owed</span>
+          <span className="soft">{say("nothing owed")}</span>
         )}
       </td>
       <td className="age">
-        {child.lastVisit ? dateWords(child.lastVisit) : <span className="soft">none</span>}
+        {child.lastVisit ? dateWords(child.lastVisit) : <span className="soft">{say("none")}</span>}
       </td>
     </tr>
   )
@@ -161,18 +173,16 @@ function PageLinks(props: {
     ...(page > 1 ? { page } : {}),
   })
   return (
-    <nav className="pages" aria-label="Pages of the list">
+    <nav className="pages" aria-label={say("Pages of the list")}>
       {props.page > 1 && (
         <Link to="/children" search={to(props.page - 1)}>
-          Before
+          {say("Before")}
         </Link>
       )}
-      <span className="soft">
-        page {props.page} of {pages}
-      </span>
+      <span className="soft">{say("page {page} of {pages}", { page: props.page, pages })}</span>
       {props.page < pages && (
         <Link to="/children" search={to(props.page + 1)}>
-          Next
+          {say("Next")}
         </Link>
       )}
     </nav>
@@ -180,6 +190,7 @@ function PageLinks(props: {
 }
 
 function countInWords(total: number, search: string): string {
-  const children = total === 1 ? "1 child" : `${total} children`
-  return search ? `${children} found` : children
+  return search
+    ? say("{total, plural, one {# child found} other {# children found}}", { total })
+    : say("{total, plural, one {# child} other {# children}}", { total })
 }

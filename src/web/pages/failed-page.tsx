@@ -1,4 +1,5 @@
 import { Link } from "@tanstack/react-router"
+import { say } from "../../engine/say.js"
 import { failureInWords } from "../client.js"
 import { PageHeading } from "../parts/page-heading.js"
 
@@ -6,11 +7,11 @@ import { PageHeading } from "../parts/page-heading.js"
 export function FailedPage({ error }: { readonly error: unknown }) {
   return (
     <>
-      <PageHeading title="This page cannot be shown" />
+      <PageHeading title={say("This page cannot be shown")} />
       <p className="form-fault">{failureInWords(error)}</p>
       <p>
-        Something is wrong with the program. What was saved is safe.{" "}
-        <Link to="/children">To the children</Link>
+        {say("Something is wrong with the program. What was saved is safe.")}{" "}
+        <Link to="/children">{say("To the children")}</Link>
       </p>
     </>
   )

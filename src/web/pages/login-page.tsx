@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from "react"
+import { say } from "../../engine/say.js"
 import { failureInWords, Refused } from "../client.js"
 import { sentence } from "../format.js"
 import { Cautions } from "../parts/cautions.js"
@@ -23,13 +24,13 @@ export function LoginPage() {
     <>
       <main className="login">
         <div className="card">
-          <PageHeading title="Log in">Lengthwise</PageHeading>
+          <PageHeading title={say("Log in")}>Lengthwise</PageHeading>
           <p className="soft">
-            Is the eye growing slowly enough, is it the treatment, and what is owed next.
+            {say("Is the eye growing slowly enough, is it the treatment, and what is owed next.")}
           </p>
           <form className="form" onSubmit={submit} noValidate>
             <div role="alert">{wrong && <p className="form-fault">{wrong}</p>}</div>
-            <Field label="Name">
+            <Field label={say("Name")}>
               {(control) => (
                 <input
                   {...control}
@@ -41,7 +42,7 @@ export function LoginPage() {
                 />
               )}
             </Field>
-            <Field label="Password">
+            <Field label={say("Password")}>
               {(control) => (
                 <input
                   {...control}
@@ -53,7 +54,7 @@ export function LoginPage() {
               )}
             </Field>
             <button type="submit" className="primary" disabled={logIn.isPending}>
-              Log in
+              {say("Log in")}
             </button>
           </form>
         </div>

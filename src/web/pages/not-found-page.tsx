@@ -1,12 +1,13 @@
 import { Link } from "@tanstack/react-router"
+import { say } from "../../engine/say.js"
 import { PageHeading } from "../parts/page-heading.js"
 
 export function NotFoundPage() {
   return (
     <>
-      <PageHeading title="There is no such page" />
+      <PageHeading title={say("There is no such page")} />
       <p>
-        <Link to="/children">To the children</Link>
+        <Link to="/children">{say("To the children")}</Link>
       </p>
     </>
   )

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef, useState } from "react"
 import { type CourseFigureInput, type CourseLayout, courseFigure } from "../../chart/index.js"
+import { say } from "../../engine/say.js"
 import { Drawing } from "./drawing.js"
 import { nearestStop, stopAfterKey } from "./stops.js"
 import { useWidth } from "./use-width.js"
@@ -57,7 +58,7 @@ function ReadingLine({ layout }: { readonly layout: CourseLayout }) {
       className="reading"
       role="slider"
       tabIndex={0}
-      aria-label="Read the figure date by date"
+      aria-label={say("Read the figure date by date")}
       aria-valuemin={1}
       aria-valuemax={stops.length}
       aria-valuenow={index + 1}

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useId, useLayoutEffect, useRef } from "react"
 import { createPortal } from "react-dom"
+import { say } from "../../engine/say.js"
 
 interface DialogProps {
   readonly title: string
@@ -41,7 +42,7 @@ export function Dialog({ title, onClose, side = false, wide = false, failure, ch
       <header>
         <h2 id={titleId}>{title}</h2>
         <button type="button" onClick={() => dialog.current?.close()}>
-          Close
+          {say("Close")}
         </button>
       </header>
       {children}

@@ -1,11 +1,12 @@
 import { Link, Outlet, useLocation } from "@tanstack/react-router"
 import { lazy, Suspense } from "react"
-import { LANGUAGE_NAMES } from "../../engine/say.js"
+import { LANGUAGE_NAMES, say } from "../../engine/say.js"
 import type { SessionAnswer } from "../../server/contract/session.js"
 import { failureInWords } from "../client.js"
 import { useLogOut, useSession } from "../queries.js"
 import { readIn, readingLanguage, STAFF_LANGUAGES } from "../reading-language.js"
 import { SETTINGS_PARTS } from "../settings/settings-parts.js"
+import { roleInWords } from "../today/today-words.js"
 import { Cautions } from "./cautions.js"
 import { Disclosure } from "./disclosure.js"
 import { Waiting } from "./waiting.js"
@@ -18,11 +19,11 @@ const LoginPage = lazy(() =>
 /** What stands around every page: the menu, the person, and the cautions. Without a session, the log-in. */
 export function Shell() {
   const session = useSession()
-  if (session.isPending) return <Waiting for="the practice" />
+  if (session.isPending) return <Waiting for={say("the practice")} />
   if (session.isError) return <p className="page form-fault">{failureInWords(session.error)}</p>
   if (session.data === null)
     return (
-      <Suspense fallback={<Waiting for="the log-in" />}>
+      <Suspense fallback={<Waiting for={say("the log-in")} />}>
         <LoginPage />
       </Suspense>
     )
@@ -35,31 +36,33 @@ function Pages({ session }: { readonly session: SessionAnswer }) {
   return (
     <>
       <a className="skip" href="#page">
-        Skip to the page
+        {say("Skip to the page")}
       </a>
       <header className="top">
         <Link to="/today" className="brand">
           Lengthwise
         </Link>
-        <nav aria-label="Main">
+        <nav aria-label={say("Main")}>
           <Link to="/today" activeProps={{ "aria-current": "page" }}>
-            Today
+            {say("Today")}
           </Link>
           <Link to="/children" activeProps={{ "aria-current": "page" }}>
-            Children
+            {say("Children")}
           </Link>
           <Link
             to="/settings/$part"
             params={{ part: Object.keys(SETTINGS_PARTS)[0] ?? "" }}
             aria-current={inSettings ? "page" : undefined}
           >
-            Settings
+            {say("Settings")}
           </Link>
         </nav>
         <Disclosure label={session.person.name}>
           {() => (
             <>
-              <p className="soft small">Logged in as {session.person.role}</p>
+              <p className="soft small">
+                {say("Logged in as {role}", { role: roleInWords(session.person.role) })}
+              </p>
               <p className="small">
                 {STAFF_LANGUAGES.filter((spoken) => spoken !== readingLanguage()).map((spoken) => (
                   <button
@@ -74,7 +77,7 @@ function Pages({ session }: { readonly session: SessionAnswer }) {
                 ))}
               </p>
               <button type="button" onClick={() => logOut.mutate()}>
-                Log out
+                {say("Log out")}
               </button>
             </>
           )}

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react"
+import { say } from "../../engine/say.js"
 
 /** A wait shorter than this is not worth a word, ms: text that comes and goes at once only flickers. */
 const MOMENT_MS = 300
@@ -20,7 +21,7 @@ export function Waiting({ for: what }: { readonly for: string }) {
   const late = useLate(true)
   return (
     <p className="soft waiting" role="status">
-      {late && `Reading ${what} …`}
+      {late && say("Reading {what} …", { what })}
     </p>
   )
 }

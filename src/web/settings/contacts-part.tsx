@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from "react"
 import type { Contacts } from "../../engine/practice-rules.js"
+import { say } from "../../engine/say.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
 import { Field } from "../parts/field.js"
@@ -42,17 +43,18 @@ export function ContactsPart({ practice, rules, onDone }: SettingsPartProps) {
     )
   }
   return (
-    <section className="card" aria-label="Contacts">
+    <section className="card" aria-label={say("Contacts")}>
       <p>
-        These stand on every child’s Safety page and on what families are given. Lengthwise ships no numbers:
-        they differ by country, and a wrong one is worse than none.
+        {say(
+          "These stand on every child’s Safety page and on what families are given. Lengthwise ships no numbers: they differ by country, and a wrong one is worse than none.",
+        )}
       </p>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row">
           <Field
-            label="Poison centre"
-            note="Telephone of the poison centre of your country."
+            label={say("Poison centre")}
+            note={say("Telephone of the poison centre of your country.")}
             fault={faults.at("body.poisonCentre")}
           >
             {(control) => (
@@ -64,8 +66,8 @@ export function ContactsPart({ practice, rules, onDone }: SettingsPartProps) {
             )}
           </Field>
           <Field
-            label="Urgent contact"
-            note="Where a family calls for care on the same day, also outside your hours."
+            label={say("Urgent contact")}
+            note={say("Where a family calls for care on the same day, also outside your hours.")}
             fault={faults.at("body.urgent")}
           >
             {(control) => (
@@ -76,7 +78,11 @@ export function ContactsPart({ practice, rules, onDone }: SettingsPartProps) {
               />
             )}
           </Field>
-          <Field label="Country" note="Two letters, such as IE." fault={faults.at("body.country")}>
+          <Field
+            label={say("Country")}
+            note={say("Two letters, such as IE.")}
+            fault={faults.at("body.country")}
+          >
             {(control) => (
               <input
                 {...control}
@@ -89,7 +95,7 @@ export function ContactsPart({ practice, rules, onDone }: SettingsPartProps) {
         </div>
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Record contacts
+            {say("Record contacts")}
           </button>
         </div>
       </form>

@@ -1,3 +1,4 @@
+import { say } from "../../engine/say.js"
 import { type DeviceDraft, newDevice } from "./pharmacy-draft.js"
 
 const COLUMNS: readonly (readonly [keyof DeviceDraft, string])[] = [
@@ -19,7 +20,7 @@ export function DeviceRows(props: {
     onChange(devices.map((device, place) => (place === index ? { ...device, [field]: value } : device)))
   return (
     <fieldset className="field">
-      <legend>Measuring devices</legend>
+      <legend>{say("Measuring devices")}</legend>
       <p className="field-note">
         {devices.length === 0
           ? "None named: every volume is taken as measured within 3 % (95 %; common practice, no source) and read to 0.01 mL."
@@ -58,7 +59,7 @@ export function DeviceRows(props: {
                     aria-label={`remove device ${index + 1}`}
                     onClick={() => onChange(devices.filter((_, place) => place !== index))}
                   >
-                    remove
+                    {say("remove")}
                   </button>
                 </td>
               </tr>
@@ -69,7 +70,7 @@ export function DeviceRows(props: {
       {fault && <p className="field-fault">{fault}</p>}
       <div>
         <button type="button" onClick={() => onChange([...devices, newDevice])}>
-          Add device
+          {say("Add device")}
         </button>
       </div>
     </fieldset>

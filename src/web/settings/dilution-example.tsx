@@ -2,6 +2,7 @@ import { useId, useState } from "react"
 import { compoundingOrder } from "../../engine/compounding/compounding-order.js"
 import { pharmacyRequest, stockFor } from "../../engine/compounding/usual-pharmacy.js"
 import type { Pharmacy } from "../../engine/practice-rules.js"
+import { say } from "../../engine/say.js"
 import { inDigits } from "../../engine/words.js"
 import { sentence } from "../format.js"
 
@@ -22,7 +23,7 @@ export function DilutionExample({ pharmacy }: { readonly pharmacy: Pharmacy }) {
   )
   return (
     <div className="effect">
-      <label htmlFor={id}>One bottle of </label>
+      <label htmlFor={id}>{say("One bottle of")} </label>
       <select id={id} value={strength} onChange={(event) => setStrength(Number(event.target.value))}>
         {STRENGTHS.map((percent) => (
           <option key={percent} value={percent}>

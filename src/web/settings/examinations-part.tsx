@@ -1,3 +1,4 @@
+import { say } from "../../engine/say.js"
 import "./examinations.css"
 import { type FormEvent, useState } from "react"
 import { isSwitchedOn } from "../../engine/protocol/examination-plan.js"
@@ -40,11 +41,11 @@ export function ExaminationsPart({ practice, rules, onDone }: SettingsPartProps)
     )
   }
   return (
-    <form className="card" aria-label="Examinations" onSubmit={submit}>
+    <form className="card" aria-label={say("Examinations")} onSubmit={submit}>
       <p>
-        A visit asks for what the protocol measures, and for what the duties below ask at its stage. A duty is
-        on when a text was read that supports it. Where only the principle was read, or nothing, it is off
-        until you switch it on. Signs that need care the same day are always asked about.
+        {say(
+          "A visit asks for what the protocol measures, and for what the duties below ask at its stage. A duty is on when a text was read that supports it. Where only the principle was read, or nothing, it is off until you switch it on. Signs that need care the same day are always asked about.",
+        )}
       </p>
       <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
       {switchGroups().map(({ stage, rows }) => (
@@ -64,7 +65,7 @@ export function ExaminationsPart({ practice, rules, onDone }: SettingsPartProps)
       ))}
       <div className="form-actions switch-actions">
         <button type="submit" className="primary" disabled={record.isPending || count === 0}>
-          Record switches
+          {say("Record switches")}
         </button>
         <span className="soft small">
           {count === 0 ? "nothing changed" : `changed: ${reasonOf(changed)}`}

@@ -1,3 +1,4 @@
+import { say } from "../../engine/say.js"
 import "../cost/fees.css"
 import { type FormEvent, useState } from "react"
 import { dateWords } from "../../chart/words.js"
@@ -31,7 +32,7 @@ export function FeesPart({ practice, rules, onDone }: SettingsPartProps) {
   const paper = papers.find(({ id }) => id === editing)
   return (
     <div className="fees-part">
-      <nav className="schedules" aria-label="Fee schedules">
+      <nav className="schedules" aria-label={say("Fee schedules")}>
         {papers.map(({ id, schedule }) => (
           <button key={id} type="button" aria-pressed={id === paper?.id} onClick={() => setEditing(id)}>
             {schedule.title}, from {dateWords(schedule.from)}
@@ -39,13 +40,14 @@ export function FeesPart({ practice, rules, onDone }: SettingsPartProps) {
           </button>
         ))}
         <button type="button" aria-pressed={paper === undefined} onClick={() => setEditing("new")}>
-          New schedule from a day
+          {say("New schedule from a day")}
         </button>
       </nav>
       {papers.length === 0 && (
         <p>
-          No fees have been entered, and none are assumed. With them every child’s page says what the coming
-          months cost.
+          {say(
+            "No fees have been entered, and none are assumed. With them every child’s page says what the coming months cost.",
+          )}
         </p>
       )}
       <FeeEditor
@@ -117,7 +119,7 @@ function FeeEditor({
           {answered.general && <p className="form-fault">{answered.general}</p>}
         </div>
         <div className="form-row">
-          <Field label="Title" fault={faultAt("title")}>
+          <Field label={say("Title")} fault={faultAt("title")}>
             {(control) => (
               <input
                 {...control}
@@ -127,7 +129,7 @@ function FeeEditor({
               />
             )}
           </Field>
-          <Field label="In force from" fault={faultAt("from")}>
+          <Field label={say("In force from")} fault={faultAt("from")}>
             {(control) => (
               <input
                 {...control}
@@ -137,14 +139,18 @@ function FeeEditor({
               />
             )}
           </Field>
-          <Field label="Currency" note="The same for every schedule." fault={faultAt("currency")}>
+          <Field
+            label={say("Currency")}
+            note={say("The same for every schedule.")}
+            fault={faultAt("currency")}
+          >
             {(control) => (
               <select
                 {...control}
                 value={draft.currency}
                 onChange={(event) => change({ currency: event.target.value })}
               >
-                <option value="">choose</option>
+                <option value="">{say("choose")}</option>
                 {CURRENCIES.map((code) => (
                   <option key={code}>{code}</option>
                 ))}
@@ -154,14 +160,16 @@ function FeeEditor({
         </div>
         <FeeRows draft={draft} onChange={(rows) => change({ rows })} faultAt={faultAt} />
         <p className="soft small">
-          A fee of 0 is free of charge; what has no fee is named as not counted. Common practice, no source:
-          the visit after a month is often free of charge; the length measurement, and often the refraction
-          and the drops, are not covered.
+          {say(
+            "A fee of 0 is free of charge; what has no fee is named as not counted. Common practice, no source: the visit after a month is often free of charge; the length measurement, and often the refraction and the drops, are not covered.",
+          )}
         </p>
         {paper && (
           <Field
-            label="Why is it corrected?"
-            note="For a slip of the pen. Fees that change are a new schedule from their day, so that earlier days keep theirs."
+            label={say("Why is it corrected?")}
+            note={say(
+              "For a slip of the pen. Fees that change are a new schedule from their day, so that earlier days keep theirs.",
+            )}
             fault={reasonFault ?? answered.at("reason")}
           >
             {(control) => (

@@ -1,3 +1,4 @@
+import { say } from "../../engine/say.js"
 import "./pharmacies.css"
 import { useState } from "react"
 import { usualPharmacy } from "../../engine/compounding/usual-pharmacy.js"
@@ -25,12 +26,13 @@ export function PharmaciesPart({ rules, onDone }: SettingsPartProps) {
   return (
     <div className="pharmacies">
       <p className="soft">
-        What a pharmacy has in stock, how small a volume it measures and how long its bottles are used decide
-        how an order is made. Ask the pharmacist; nothing here is a published figure.
+        {say(
+          "What a pharmacy has in stock, how small a volume it measures and how long its bottles are used decide how an order is made. Ask the pharmacist; nothing here is a published figure.",
+        )}
       </p>
       {papers.length === 0 && (
         <article className="card">
-          <h2>Nothing set</h2>
+          <h2>{say("Nothing set")}</h2>
           <p>
             Until a pharmacy is added, orders assume what is usual (common practice, no source):{" "}
             {inOneLine(usualPharmacy)}.
@@ -49,7 +51,7 @@ export function PharmaciesPart({ rules, onDone }: SettingsPartProps) {
                 aria-label={`Edit ${pharmacy.name}`}
                 onClick={() => setEditing({ pharmacy, supersedes: id })}
               >
-                Edit
+                {say("Edit")}
               </button>
             </div>
             <p>{sentence(inOneLine(pharmacy))}</p>
@@ -60,7 +62,7 @@ export function PharmaciesPart({ rules, onDone }: SettingsPartProps) {
       })}
       <div className="form-actions">
         <button type="button" className="primary" onClick={() => setEditing(newPharmacy(papers.length))}>
-          Add pharmacy
+          {say("Add pharmacy")}
         </button>
       </div>
       {editing && <PharmacyForm {...editing} onClose={() => setEditing(null)} onDone={done} />}

@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from "react"
 import type { Pharmacy } from "../../engine/practice-rules.js"
+import { say } from "../../engine/say.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
 import { Dialog } from "../parts/dialog.js"
@@ -71,7 +72,7 @@ export function PharmacyForm(props: {
           ))}
         </div>
         <Choices
-          legend="Bottles"
+          legend={say("Bottles")}
           options={[
             ["no", "without preservative"],
             ["yes", "with preservative"],
@@ -87,7 +88,7 @@ export function PharmacyForm(props: {
         {isWorkable(sent) && <DilutionExample pharmacy={sent} />}
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Record
+            {say("Record")}
           </button>
         </div>
       </form>

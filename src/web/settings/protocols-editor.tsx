@@ -1,6 +1,7 @@
 import { type FormEvent, useRef, useState } from "react"
 import type { CalendarDate } from "../../engine/course.js"
 import type { Protocol } from "../../engine/protocol/protocol.js"
+import { say } from "../../engine/say.js"
 import { counted } from "../../engine/words.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
@@ -86,19 +87,19 @@ export function ProtocolEditor({
         <div role="alert">{refused.general && <p className="form-fault">{refused.general}</p>}</div>
         <div className="form-row">
           <TextField
-            label="Title"
+            label={say("Title")}
             value={draft.title}
             fault={faults.at("title")}
             onChange={(title) => set({ title })}
           />
           <TextField
-            label="Version"
+            label={say("Version")}
             value={draft.version}
             fault={faults.at("version")}
             onChange={(version) => set({ version })}
           />
           <TextField
-            label="Where its intervals come from"
+            label={say("Where its intervals come from")}
             value={draft.source}
             fault={faults.at("source")}
             onChange={(source) => set({ source })}
@@ -106,7 +107,7 @@ export function ProtocolEditor({
         </div>
         {supersedes === null && (
           <Choices
-            legend="Followed by"
+            legend={say("Followed by")}
             options={[
               ["instead", "every child who followed the one it is copied from"],
               ["beside", "only children it is chosen for"],
@@ -129,19 +130,19 @@ export function ProtocolEditor({
         <Steps draft={draft} faults={faults} onChange={(steps) => set({ steps })} />
         {supersedes !== null && (
           <TextField
-            label="Why it is changed"
+            label={say("Why it is changed")}
             value={reason}
             fault={isTried && isReasonMissing ? "must be said in words" : undefined}
-            note="Kept with the new version; the old one stays on record."
+            note={say("Kept with the new version; the old one stays on record.")}
             onChange={setReason}
           />
         )}
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            Record
+            {say("Record")}
           </button>
           <button type="button" onClick={onClose}>
-            Leave without recording
+            {say("Leave without recording")}
           </button>
           <p role="status" className="field-fault-count">
             {faults.count > 0 && `${counted(faults.count, "field")} to put right`}
@@ -169,8 +170,8 @@ function Steps({
     onChange([...steps, step])
   }
   return (
-    <section aria-label="Steps" className="protocol-steps">
-      <h3>Steps</h3>
+    <section aria-label={say("Steps")} className="protocol-steps">
+      <h3>{say("Steps")}</h3>
       {faults.at("steps") && <p className="field-fault">{faults.at("steps")}</p>}
       {steps.map((step, index) => (
         <details key={step.id} open={step.id === added || undefined}>
@@ -191,7 +192,7 @@ function Steps({
       ))}
       <div className="form-actions">
         <button type="button" onClick={add}>
-          Add a step
+          {say("Add a step")}
         </button>
       </div>
     </section>

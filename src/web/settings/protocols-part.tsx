@@ -1,3 +1,4 @@
+import { say } from "../../engine/say.js"
 import "./protocols.css"
 import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
@@ -44,8 +45,9 @@ export function ProtocolsPart({ practice, rules, onDone }: SettingsPartProps) {
   return (
     <div className="protocols">
       <p className="soft">
-        A protocol says what is examined and decided, and when. Those that ship are common practice without a
-        source; copy one to fit it to the practice. A child’s own page can name the one it follows.
+        {say(
+          "A protocol says what is examined and decided, and when. Those that ship are common practice without a source; copy one to fit it to the practice. A child’s own page can name the one it follows.",
+        )}
       </p>
       {own.map(({ paper, protocol }) => (
         <ProtocolCard key={paper.id} protocol={protocol} paper={paper} follows={followsOf(protocol)}>
@@ -61,7 +63,7 @@ export function ProtocolsPart({ practice, rules, onDone }: SettingsPartProps) {
               })
             }
           >
-            Edit
+            {say("Edit")}
           </button>
         </ProtocolCard>
       ))}
@@ -88,7 +90,7 @@ export function ProtocolsPart({ practice, rules, onDone }: SettingsPartProps) {
                 })
               }
             >
-              Copy and edit
+              {say("Copy and edit")}
             </button>
           )}
         </ProtocolCard>

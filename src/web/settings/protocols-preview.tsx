@@ -4,6 +4,7 @@ import type { CalendarDate, TreatmentChoice } from "../../engine/course.js"
 import { measureName } from "../../engine/protocol/measured.js"
 import type { Protocol } from "../../engine/protocol/protocol.js"
 import { protocolTimeline } from "../../engine/protocol/protocol-timeline.js"
+import { say } from "../../engine/say.js"
 import { capitalised } from "../format.js"
 import { Field } from "../parts/field.js"
 
@@ -35,9 +36,9 @@ export function ProtocolPreview({
   const treatment = CHILDREN[which]?.[1] ?? null
   const timeline = protocol ? protocolTimeline({ protocol, start: today, treatment, months: MONTHS }) : null
   return (
-    <section className="card protocol-preview" aria-label="The next two years">
-      <h2>The next two years</h2>
-      <Field label="For a child who begins today">
+    <section className="card protocol-preview" aria-label={say("The next two years")}>
+      <h2>{say("The next two years")}</h2>
+      <Field label={say("For a child who begins today")}>
         {(control) => (
           <select {...control} value={which} onChange={(event) => setWhich(Number(event.target.value))}>
             {CHILDREN.map(([words], index) => (
@@ -48,9 +49,9 @@ export function ProtocolPreview({
           </select>
         )}
       </Field>
-      {timeline === null && <p className="soft">Shown once nothing is wrong with the steps.</p>}
+      {timeline === null && <p className="soft">{say("Shown once nothing is wrong with the steps.")}</p>}
       {timeline?.length === 0 && (
-        <p className="field-caution">Nothing is planned: such a child is never seen.</p>
+        <p className="field-caution">{say("Nothing is planned: such a child is never seen.")}</p>
       )}
       {timeline !== null && timeline.length > 0 && (
         <ol>
@@ -67,8 +68,9 @@ export function ProtocolPreview({
       )}
       {protocol && endsInTheOpen(protocol) && (
         <p className="field-caution">
-          No step is counted from the last visit off treatment: a child who is only observed is not asked to
-          come again.
+          {say(
+            "No step is counted from the last visit off treatment: a child who is only observed is not asked to come again.",
+          )}
         </p>
       )}
     </section>

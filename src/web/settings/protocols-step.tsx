@@ -2,6 +2,7 @@ import { type ReactNode, useId } from "react"
 import { TREATMENT_KINDS } from "../../engine/course.js"
 import { measureName } from "../../engine/protocol/measured.js"
 import { ANCHORS, DECIDES, IN_FORCE, MEASURES, STEP_KINDS } from "../../engine/protocol/protocol.js"
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { capitalised } from "../format.js"
 import { Field } from "../parts/field.js"
@@ -34,20 +35,20 @@ export function StepFields({
     <div className="form">
       <div className="form-row">
         <TextField
-          label="Title"
+          label={say("Title")}
           value={step.title}
           fault={faultAt("title")}
           onChange={(title) => set({ title })}
         />
         <SelectField
-          label="Kind"
+          label={say("Kind")}
           value={step.kind}
           options={STEP_KINDS.map((kind) => [kind, KIND_WORDS[kind]])}
           fault={faultAt("kind")}
           onChange={(kind) => onChange(asKind(step, kind))}
         />
         <SelectField
-          label="Counted from"
+          label={say("Counted from")}
           value={step.anchor}
           options={ANCHORS.map((anchor) => [anchor, ANCHOR_WORDS[anchor]])}
           fault={faultAt("anchor")}
@@ -72,8 +73,8 @@ export function StepFields({
         <ExaminationFields step={step} faultAt={faultAt} set={set} />
       )}
       <Ticks
-        legend="Only for a child on"
-        note="With nothing ticked it is owed whatever is given."
+        legend={say("Only for a child on")}
+        note={say("With nothing ticked it is owed whatever is given.")}
         all={TREATED}
         ticked={step.onlyFor ?? []}
         name={(kind) => treatmentName({ kind })}
@@ -82,7 +83,7 @@ export function StepFields({
       />
       <div className="form-actions">
         <button type="button" onClick={onRemove}>
-          Remove this step
+          {say("Remove this step")}
         </button>
       </div>
     </div>
@@ -99,7 +100,7 @@ function DecisionFields({ step, faultAt, set }: PartProps) {
   return (
     <div className="form-row">
       <SelectField
-        label="What is decided"
+        label={say("What is decided")}
         value={step.decides ?? "stop"}
         options={DECIDES.map((one) => [one, DECIDES_WORDS[one]])}
         fault={faultAt("decides")}
@@ -107,7 +108,7 @@ function DecisionFields({ step, faultAt, set }: PartProps) {
       />
       {step.decides === "step-down" && (
         <TextField
-          label="Nights a week from then on"
+          label={say("Nights a week from then on")}
           value={step.nightsPerWeek}
           fault={faultAt("nightsPerWeek")}
           onChange={(nightsPerWeek) => set({ nightsPerWeek })}
@@ -121,7 +122,7 @@ function ExaminationFields({ step, faultAt, set }: PartProps) {
   return (
     <>
       <Ticks
-        legend="Measured in both eyes"
+        legend={say("Measured in both eyes")}
         all={MEASURES}
         ticked={step.measures}
         name={measureName}
@@ -129,7 +130,7 @@ function ExaminationFields({ step, faultAt, set }: PartProps) {
         onChange={(measures) => set({ measures })}
       />
       <Ticks
-        legend="As well in an eye on atropine"
+        legend={say("As well in an eye on atropine")}
         all={MEASURES}
         ticked={step.measuresOnAtropine}
         name={measureName}
@@ -137,7 +138,7 @@ function ExaminationFields({ step, faultAt, set }: PartProps) {
         onChange={(measuresOnAtropine) => set({ measuresOnAtropine })}
       />
       <Ticks
-        legend="Must be in force while treated"
+        legend={say("Must be in force while treated")}
         all={IN_FORCE}
         ticked={step.inForce}
         name={(one) => IN_FORCE_WORDS[one]}
@@ -145,7 +146,7 @@ function ExaminationFields({ step, faultAt, set }: PartProps) {
         onChange={(inForce) => set({ inForce })}
       />
       <Ticks
-        legend="After a change of strength or treatment"
+        legend={say("After a change of strength or treatment")}
         all={["again"]}
         ticked={step.restartsOnChange ? ["again"] : []}
         name={() => "owed again, counted from the change"}
@@ -154,7 +155,7 @@ function ExaminationFields({ step, faultAt, set }: PartProps) {
       />
       <div className="form-row">
         <SelectField
-          label="Questions asked as at a"
+          label={say("Questions asked as at a")}
           value={step.stage ?? ""}
           options={[["", "stage found from the steps above"], ...STAGE_OPTIONS]}
           fault={faultAt("stage")}

@@ -1,5 +1,6 @@
 import { Link } from "@tanstack/react-router"
 import { Suspense, useState } from "react"
+import { say } from "../../engine/say.js"
 import { failureInWords } from "../client.js"
 import { NotFoundPage } from "../pages/not-found-page.js"
 import { PageHeading } from "../parts/page-heading.js"
@@ -18,9 +19,9 @@ export function SettingsPage({ name }: { readonly name: string }) {
   return (
     <>
       <div className="page-head">
-        <PageHeading title={part.title} />
+        <PageHeading title={say(part.title)} />
       </div>
-      <nav className="tabs" aria-label="Settings">
+      <nav className="tabs" aria-label={say("Settings")}>
         {Object.entries(SETTINGS_PARTS).map(([place, { title }]) => (
           <Link
             key={place}
@@ -29,15 +30,15 @@ export function SettingsPage({ name }: { readonly name: string }) {
             activeProps={{ "aria-current": "page" }}
             onClick={() => setMessage(null)}
           >
-            {title}
+            {say(title)}
           </Link>
         ))}
       </nav>
       <div role="status">{message && <p className="notice">{message}</p>}</div>
       {failure && <p className="form-fault">{failureInWords(failure)}</p>}
-      {!failure && !(practice.data && rules.data) && <Waiting for="the settings" />}
+      {!failure && !(practice.data && rules.data) && <Waiting for={say("the settings")} />}
       {practice.data && rules.data && (
-        <Suspense fallback={<Waiting for="this part" />}>
+        <Suspense fallback={<Waiting for={say("this part")} />}>
           <part.Page practice={practice.data} rules={rules.data} onDone={setMessage} />
         </Suspense>
       )}

@@ -1,4 +1,5 @@
 import { type ComponentType, lazy } from "react"
+import { msg } from "../../engine/say.js"
 import type { SettingsPartProps } from "./settings-part-props.js"
 
 export interface SettingsPart {
@@ -8,28 +9,28 @@ export interface SettingsPart {
 
 /** The parts of the settings by their place in the address, in the order of the menu. */
 export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
-  protocols: settingsPart("Protocols", () =>
+  protocols: settingsPart(msg("Protocols"), () =>
     import("./protocols-part.js").then((module) => module.ProtocolsPart),
   ),
-  pharmacies: settingsPart("Pharmacies", () =>
+  pharmacies: settingsPart(msg("Pharmacies"), () =>
     import("./pharmacies-part.js").then((module) => module.PharmaciesPart),
   ),
-  examinations: settingsPart("Examinations", () =>
+  examinations: settingsPart(msg("Examinations"), () =>
     import("./examinations-part.js").then((module) => module.ExaminationsPart),
   ),
-  contacts: settingsPart("Contacts", () =>
+  contacts: settingsPart(msg("Contacts"), () =>
     import("./contacts-part.js").then((module) => module.ContactsPart),
   ),
-  wording: settingsPart("Consent wording", () =>
+  wording: settingsPart(msg("Consent wording"), () =>
     import("./wording-part.js").then((module) => module.WordingPart),
   ),
-  letterhead: settingsPart("Letterhead", () =>
+  letterhead: settingsPart(msg("Letterhead"), () =>
     import("../templates/letterhead-part.js").then((module) => module.LetterheadPart),
   ),
-  templates: settingsPart("Templates", () =>
+  templates: settingsPart(msg("Templates"), () =>
     import("../templates/templates-part.js").then((module) => module.TemplatesPart),
   ),
-  fees: settingsPart("Fees", () => import("./fees-part.js").then((module) => module.FeesPart)),
+  fees: settingsPart(msg("Fees"), () => import("./fees-part.js").then((module) => module.FeesPart)),
 }
 
 /** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */

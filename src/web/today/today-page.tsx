@@ -1,9 +1,11 @@
 import { Link, useNavigate } from "@tanstack/react-router"
 import { type KeyboardEvent, useDeferredValue, useRef, useState } from "react"
+import { say } from "../../engine/say.js"
 import { ROLES } from "../../engine/today/owed.js"
 import { GROUP_PAGE, type OwedRow, type TodayAnswer } from "../../server/contract/today.js"
 import { failureInWords } from "../client.js"
 import { PageHeading } from "../parts/page-heading.js"
+import { Said } from "../parts/said.js"
 import { useLate, Waiting } from "../parts/waiting.js"
 import { useToday } from "../queries.js"
 import "../styles/today.css"
@@ -45,36 +47,46 @@ export function TodayPage({ asked }: { readonly asked: TodaySearch }) {
     // biome-ignore lint/a11y/noStaticElementInteractions: see above
     <div onKeyDown={moveInList}>
       <div className="page-head">
-        <PageHeading title="Today">{list.data ? dayInWords(list.data.today) : "Today"}</PageHeading>
+        <PageHeading title={say("Today")}>
+          {list.data ? dayInWords(list.data.today) : say("Today")}
+        </PageHeading>
         <span className="soft" role="status">
-          {late ? "Reading the list …" : list.data && countsInWords(list.data)}
+          {late ? say("Reading the list …") : list.data && countsInWords(list.data)}
         </span>
-        <nav className="actions pills" aria-label="Whose work">
+        <nav className="actions pills" aria-label={say("Whose work")}>
           <Link to="/today" search={withRole(asked, undefined)} activeOptions={{ exact: true }}>
-            Everyone
+            {say("Everyone")}
           </Link>
           {ROLES.map((role) => (
             <Link key={role} to="/today" search={withRole(asked, role)}>
-              {ROLE_WORDS[role]}
+              {say(ROLE_WORDS[role])}
             </Link>
           ))}
         </nav>
       </div>
       <search className="search">
         <label className="unseen" htmlFor="search">
-          Search by name, birth date or number
+          {say("Search by name, birth date or number")}
         </label>
         <input
           id="search"
           ref={searchBox}
           type="search"
           autoComplete="off"
-          placeholder="Name, birth date or number"
+          placeholder={say("Name, birth date or number")}
           value={typed}
           onChange={(event) => changeSearch(event.target.value)}
         />
         <span className="soft small">
-          <kbd>/</kbd> search · <kbd>↑</kbd> <kbd>↓</kbd> row · <kbd>Enter</kbd> its action
+          <Said
+            message="{slash} search · {up} {down} row · {enter} its action"
+            values={{
+              slash: <kbd>/</kbd>,
+              up: <kbd>↑</kbd>,
+              down: <kbd>↓</kbd>,
+              enter: <kbd>Enter</kbd>,
+            }}
+          />
         </span>
       </search>
       <div role="status">
@@ -82,7 +94,7 @@ export function TodayPage({ asked }: { readonly asked: TodaySearch }) {
           <p className="notice">
             {explained.message}{" "}
             <button type="button" className="plain" onClick={explained.undo}>
-              Undo
+              {say("Undo")}
             </button>
           </p>
         )}
@@ -92,12 +104,14 @@ export function TodayPage({ asked }: { readonly asked: TodaySearch }) {
       )}
       {list.data && list.data.read < list.data.total && (
         <p className="soft" role="status">
-          Reading the children: {list.data.read} of {list.data.total}. What is owed to the others appears here
-          by itself.
-          <progress value={list.data.read} max={list.data.total} aria-label="Children read" />
+          {say(
+            "Reading the children: {read} of {total}. What is owed to the others appears here by itself.",
+            { read: list.data.read, total: list.data.total },
+          )}
+          <progress value={list.data.read} max={list.data.total} aria-label={say("Children read")} />
         </p>
       )}
-      {!list.data && !list.error && <Waiting for="what is owed today" />}
+      {!list.data && !list.error && <Waiting for={say("what is owed today")} />}
       <div ref={groups}>
         {list.data && (
           <Groups answer={list.data} asked={asked} onExplained={explained.tell} busy={explained.busy} />
@@ -127,7 +141,7 @@ function Groups(props: {
   if (shown.length === 0)
     return (
       <p className="card soft">
-        {answer.read < answer.total ? "Nothing yet." : "Nothing is owed here today."}
+        {answer.read < answer.total ? say("Nothing yet.") : say("Nothing is owed here today.")}
       </p>
     )
   return shown.map(({ group, count, rows }) => {
@@ -135,8 +149,8 @@ function Groups(props: {
     return (
       <section className={`card owed-group ${group}`} key={group} aria-labelledby={`group-${group}`}>
         <header>
-          <h2 id={`group-${group}`}>{title}</h2>
-          <span className="soft small">{note}</span>
+          <h2 id={`group-${group}`}>{say(title)}</h2>
+          <span className="soft small">{say(note)}</span>
           <span className="count">{count}</span>
         </header>
         <ul>
@@ -168,30 +182,26 @@ function MoreLinks(props: {
     return count > shown ? (
       <p className="more">
         <Link to="/today" search={{ ...rest, group }}>
-          All {count}
+          {say("All {count}", { count })}
         </Link>
       </p>
     ) : null
   const pages = Math.ceil(count / GROUP_PAGE)
   const to = (target: number): TodaySearch => ({ ...rest, group, ...(target > 1 ? { page: target } : {}) })
   return (
-    <nav className="pages" aria-label="Pages of the list">
+    <nav className="pages" aria-label={say("Pages of the list")}>
       <Link to="/today" search={rest}>
-        All groups
+        {say("All groups")}
       </Link>
       {page > 1 && (
         <Link to="/today" search={to(page - 1)}>
-          Before
+          {say("Before")}
         </Link>
       )}
-      {pages > 1 && (
-        <span className="soft">
-          page {page} of {pages}
-        </span>
-      )}
+      {pages > 1 && <span className="soft">{say("page {page} of {pages}", { page, pages })}</span>}
       {page < pages && (
         <Link to="/today" search={to(page + 1)}>
-          Next
+          {say("Next")}
         </Link>
       )}
     </nav>

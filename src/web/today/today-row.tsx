@@ -1,8 +1,9 @@
 import { Link } from "@tanstack/react-router"
 import { ageWords } from "../../chart/words.js"
+import { say } from "../../engine/say.js"
 import type { OwedRow } from "../../server/contract/today.js"
 import { capitalised, inWords } from "../format.js"
-import { ACTION_WORDS, ROLE_WORDS, timing } from "./today-words.js"
+import { ACTION_WORDS, roleInWords, timing } from "./today-words.js"
 
 interface TodayRowProps {
   readonly row: OwedRow
@@ -29,7 +30,7 @@ export function TodayRow({ row, today, onExplained, busy }: TodayRowProps) {
       </div>
       <div className="small soft">
         <span className={state === "overdue" ? "late" : undefined}>{timing(row, today)}</span>
-        <span className="block">{ROLE_WORDS[role].toLowerCase()}</span>
+        <span className="block">{roleInWords(role)}</span>
       </div>
       <RowAction row={row} onExplained={onExplained} busy={busy} />
     </li>
@@ -38,8 +39,8 @@ export function TodayRow({ row, today, onExplained, busy }: TodayRowProps) {
 
 function RowAction({ row, onExplained, busy }: Omit<TodayRowProps, "today">) {
   const { child, action, what } = row
-  const label = ACTION_WORDS[action]
-  const about = `${label}: ${child.name}, ${what}`
+  const label = say(ACTION_WORDS[action])
+  const about = say("{action}: {name}, {what}", { action: label, name: child.name, what })
   if (action === "explain")
     return (
       <button type="button" aria-label={about} data-action disabled={busy} onClick={onExplained}>

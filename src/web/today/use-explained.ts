@@ -1,5 +1,6 @@
 import { useMutation, useQueryClient } from "@tanstack/react-query"
 import { useState } from "react"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { OwedRow } from "../../server/contract/today.js"
 import { ask } from "../client.js"
@@ -33,7 +34,7 @@ export function useExplained() {
   const undoing = useMutation({
     mutationFn: ({ row, entryId }: Told) =>
       ask<ChildView>("POST", `/api/children/${row.child.id}/entries/${entryId}/withdrawal`, {
-        reason: "recorded by mistake",
+        reason: say("recorded by mistake"),
       }),
     onSuccess: (view) => {
       setLast(null)
@@ -44,7 +45,8 @@ export function useExplained() {
     tell: telling.mutate,
     undo: () => last && undoing.mutate(last),
     busy: telling.isPending || undoing.isPending,
-    message: last && `Recorded: results explained to the family of ${last.row.child.name}.`,
+    message:
+      last && say("Recorded: results explained to the family of {name}.", { name: last.row.child.name }),
     failure: telling.error ?? undoing.error,
   }
 }

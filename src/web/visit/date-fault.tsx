@@ -1,4 +1,5 @@
 import { Link } from "@tanstack/react-router"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { CourseReading } from "../reading.js"
 import type { Correcting } from "./correcting.js"
@@ -30,7 +31,7 @@ export function OtherVisit(props: {
   if (!entry || entry.id === correcting?.entryId) return null
   return (
     <Link to="/children/$childId/visit" params={{ childId: view.child.id }} search={{ corrects: entry.id }}>
-      correct that entry instead
+      {say("correct that entry instead")}
     </Link>
   )
 }

@@ -2,6 +2,7 @@ import { EXAMINATION_MEASURES, type ExaminationMeasure } from "../../engine/prot
 import type { ExaminationPlan } from "../../engine/protocol/examination-plan.js"
 import type { RoomPlace } from "../../engine/protocol/question.js"
 import { QUESTIONS } from "../../engine/protocol/questions.js"
+import { say } from "../../engine/say.js"
 import type { RowProps } from "./eye-row.js"
 import { CycloplegiaRow, MeasureRow } from "./measure-row.js"
 import { MoreFold } from "./more-fold.js"
@@ -51,8 +52,8 @@ function Sections(props: ExaminationTableProps & { readonly isShown: (id: string
       <div key={title} className="examination-section">
         <div className={hasEyes ? "examination-head" : undefined}>
           <h2>{title}</h2>
-          {hasEyes && <b aria-hidden="true">Right</b>}
-          {hasEyes && <b aria-hidden="true">Left</b>}
+          {hasEyes && <b aria-hidden="true">{say("Right")}</b>}
+          {hasEyes && <b aria-hidden="true">{say("Left")}</b>}
         </div>
         {places.map((place) => {
           const here = measures.filter((row) => row.place === place)

@@ -1,5 +1,6 @@
 import type { AccommodationMethod, LengthMethod, RefractionMethod } from "../../engine/course.js"
 import type { ExaminationMeasure } from "../../engine/protocol/examination-measures.js"
+import { say } from "../../engine/say.js"
 import { Choices } from "../parts/field.js"
 import { EyeRow, type RowProps } from "./eye-row.js"
 import { SymptomRow } from "./symptom-row.js"
@@ -24,21 +25,21 @@ export function MeasureRow(props: RowProps & { readonly measure: ExaminationMeas
     case "symptoms":
       return <SymptomRow draft={props.draft} onChange={props.onChange} />
     case "distance-acuity":
-      return <EyeRow {...props} field="acuityFar" label="Acuity, far" unit="logMAR or 20/25" />
+      return <EyeRow {...props} field="acuityFar" label={say("Acuity, far")} unit="logMAR or 20/25" />
     case "near-acuity":
-      return <EyeRow {...props} field="acuityNear" label="Acuity, near" unit="logMAR or 20/25" />
+      return <EyeRow {...props} field="acuityNear" label={say("Acuity, near")} unit="logMAR or 20/25" />
     case "photopic-pupil":
-      return <EyeRow {...props} field="pupil" label="Pupil" unit="mm, in bright light" />
+      return <EyeRow {...props} field="pupil" label={say("Pupil")} unit="mm, in bright light" />
     case "mesopic-pupil":
-      return <EyeRow {...props} field="pupilDim" label="Pupil, dim" unit="mm, in dim light" />
+      return <EyeRow {...props} field="pupilDim" label={say("Pupil, dim")} unit="mm, in dim light" />
     case "accommodation":
       return <AccommodationRow {...props} />
     case "axial-length":
       return <LengthRow {...props} />
     case "cornea-radius":
-      return <EyeRow {...props} field="cornea" label="Cornea" unit="mm, both radii, as 7.85 7.70" />
+      return <EyeRow {...props} field="cornea" label={say("Cornea")} unit="mm, both radii, as 7.85 7.70" />
     case "intraocular-pressure":
-      return <EyeRow {...props} field="pressure" label="Pressure" unit="mmHg" />
+      return <EyeRow {...props} field="pressure" label={say("Pressure")} unit="mmHg" />
     case "refraction":
     case "cycloplegic-refraction":
       return <RefractionRow {...props} />
@@ -50,19 +51,19 @@ type OneRow = RowProps & { readonly measure: ExaminationMeasure }
 function LengthRow(props: OneRow) {
   const { draft, onChange, devices } = props
   return (
-    <EyeRow {...props} field="length" label="Length" unit="mm, readings with spaces between">
+    <EyeRow {...props} field="length" label={say("Length")} unit="mm, readings with spaces between">
       <div className="how">
         <select
-          aria-label="How the length was measured"
+          aria-label={say("How the length was measured")}
           value={draft.lengthMethod}
           onChange={(event) => onChange({ ...draft, lengthMethod: event.target.value as LengthMethod })}
         >
-          <option value="optical-biometry">optical biometry</option>
-          <option value="ultrasound">ultrasound</option>
+          <option value="optical-biometry">{say("optical biometry")}</option>
+          <option value="ultrasound">{say("ultrasound")}</option>
         </select>
         <input
-          aria-label="Device, any name that tells one from another"
-          placeholder="device"
+          aria-label={say("Device, any name that tells one from another")}
+          placeholder={say("device")}
           autoComplete="off"
           list="devices"
           value={draft.device}
@@ -81,17 +82,17 @@ function LengthRow(props: OneRow) {
 function AccommodationRow(props: OneRow) {
   const { draft, onChange } = props
   return (
-    <EyeRow {...props} field="accommodation" label="Accommodation" unit="D">
+    <EyeRow {...props} field="accommodation" label={say("Accommodation")} unit="D">
       <div className="how">
         <select
-          aria-label="How accommodation was measured"
+          aria-label={say("How accommodation was measured")}
           value={draft.accommodationMethod}
           onChange={(event) =>
             onChange({ ...draft, accommodationMethod: event.target.value as AccommodationMethod })
           }
         >
-          <option value="push-up">push-up</option>
-          <option value="retinoscopy">retinoscopy</option>
+          <option value="push-up">{say("push-up")}</option>
+          <option value="retinoscopy">{say("retinoscopy")}</option>
         </select>
       </div>
     </EyeRow>
@@ -101,18 +102,18 @@ function AccommodationRow(props: OneRow) {
 function RefractionRow(props: OneRow) {
   const { draft, onChange } = props
   return (
-    <EyeRow {...props} field="refraction" label="Refraction" unit="D, as −2.00 −0.50 x 175">
+    <EyeRow {...props} field="refraction" label={say("Refraction")} unit="D, as −2.00 −0.50 x 175">
       <div className="how">
         <select
-          aria-label="How the refraction was found"
+          aria-label={say("How the refraction was found")}
           value={draft.refractionMethod}
           onChange={(event) =>
             onChange({ ...draft, refractionMethod: event.target.value as RefractionMethod })
           }
         >
-          <option value="autorefraction">autorefraction</option>
-          <option value="subjective">subjective</option>
-          <option value="retinoscopy">retinoscopy</option>
+          <option value="autorefraction">{say("autorefraction")}</option>
+          <option value="subjective">{say("subjective")}</option>
+          <option value="retinoscopy">{say("retinoscopy")}</option>
         </select>
       </div>
     </EyeRow>
@@ -128,9 +129,9 @@ const CYCLOPLEGIA = [
 export function CycloplegiaRow({ draft, onChange }: Pick<RowProps, "draft" | "onChange">) {
   return (
     <div className="examination-row symptoms">
-      <b aria-hidden="true">Cycloplegia</b>
+      <b aria-hidden="true">{say("Cycloplegia")}</b>
       <Choices
-        legend="Cycloplegia"
+        legend={say("Cycloplegia")}
         options={CYCLOPLEGIA}
         value={draft.cycloplegic === null ? null : draft.cycloplegic ? "yes" : "no"}
         onChange={(answer) => onChange({ ...draft, cycloplegic: answer === "yes" })}

@@ -1,4 +1,5 @@
 import type { MissingItem } from "../../engine/protocol/examination-plan.js"
+import { say } from "../../engine/say.js"
 import { counted } from "../../engine/words.js"
 
 /** What the examination still owes, by name; each leads to its place. */
@@ -12,7 +13,7 @@ export function MissingCard(props: {
     <section className="card answer" aria-labelledby="missing-title">
       <h2 id="missing-title">Still missing for the {title}</h2>
       {missing.length === 0 ? (
-        <p>Nothing: all that is owed is entered.</p>
+        <p>{say("Nothing: all that is owed is entered.")}</p>
       ) : (
         <>
           <p className="soft small">{counted(missing.length, "entry").replace("entrys", "entries")}</p>

@@ -1,4 +1,5 @@
 import { QUESTIONS } from "../../engine/protocol/questions.js"
+import { say } from "../../engine/say.js"
 import type { AnswerDrafts } from "./answer-drafts.js"
 
 /** The signs answered with yes, by name. */
@@ -18,7 +19,7 @@ export function RedFlagNotice(props: {
     <div role="alert">
       {signs.length > 0 && (
         <p className="form-fault">
-          <b>Care the same day:</b> {signs.join(", ")}. Arrange it before the child leaves
+          <b>{say("Care the same day:")}</b> {signs.join(", ")}. Arrange it before the child leaves
           {props.urgent ? `: ${props.urgent}.` : "."}
         </p>
       )}

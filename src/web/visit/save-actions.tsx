@@ -1,4 +1,5 @@
 import type { MissingItem } from "../../engine/protocol/examination-plan.js"
+import { say } from "../../engine/say.js"
 import { sentence } from "../format.js"
 
 const NAMED = 8
@@ -32,7 +33,7 @@ export function SaveActions(props: {
             onMouseDown={(event) => event.preventDefault()}
             onClick={onSaveAnyway}
           >
-            Save without these
+            {say("Save without these")}
           </button>
         ) : (
           <button
@@ -41,16 +42,16 @@ export function SaveActions(props: {
             disabled={saving}
             onMouseDown={(event) => event.preventDefault()}
           >
-            Save visit
+            {say("Save visit")}
           </button>
         )}
         {first && (
           <button type="button" onClick={() => onGo(first.id)}>
-            Go to the first
+            {say("Go to the first")}
           </button>
         )}
         <button type="button" onClick={onDiscard}>
-          Discard
+          {say("Discard")}
         </button>
       </div>
     </>

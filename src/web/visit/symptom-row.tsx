@@ -1,5 +1,6 @@
 import { symptomWords } from "../../chart/words.js"
 import { SYMPTOM_KINDS, type Symptom } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import { capitalised } from "../format.js"
 import type { RowProps } from "./eye-row.js"
 
@@ -10,7 +11,8 @@ export function SymptomRow({ draft, onChange }: Pick<RowProps, "draft" | "onChan
   return (
     <div className="examination-row symptoms">
       <div>
-        <b>Symptoms</b> <span className="soft small">0 none to 3 severe; blank if not asked</span>
+        <b>{say("Symptoms")}</b>{" "}
+        <span className="soft small">{say("0 none to 3 severe; blank if not asked")}</span>
         {unasked.length > 0 && (
           <button
             type="button"
@@ -22,7 +24,7 @@ export function SymptomRow({ draft, onChange }: Pick<RowProps, "draft" | "onChan
               })
             }
           >
-            All others 0
+            {say("All others 0")}
           </button>
         )}
       </div>

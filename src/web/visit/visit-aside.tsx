@@ -1,5 +1,6 @@
 import type { MissingItem } from "../../engine/protocol/examination-plan.js"
 import { questionOf } from "../../engine/protocol/questions.js"
+import { say } from "../../engine/say.js"
 import { isDoubt } from "../child/checks.js"
 import { Reasons } from "../child/growth-card.js"
 import { capitalised, odds, sentence } from "../format.js"
@@ -38,14 +39,14 @@ interface AsideProps {
 export function VisitAside(props: AsideProps) {
   const { reading, consequence, waitsFor, title, missing } = props
   return (
-    <aside className="aside visit-aside" aria-label="Checks and result">
+    <aside className="aside visit-aside" aria-label={say("Checks and result")}>
       <section className="card answer" aria-labelledby="checks-title">
-        <h2 id="checks-title">Checks</h2>
+        <h2 id="checks-title">{say("Checks")}</h2>
         {props.signs.length > 0 && <p className="form-fault">Care the same day: {props.signs.join(", ")}.</p>}
         <Checks {...props} />
       </section>
       <section className="card answer" aria-labelledby="saved-title">
-        <h2 id="saved-title">If saved now</h2>
+        <h2 id="saved-title">{say("If saved now")}</h2>
         <div aria-live="polite">
           {consequence ? (
             <Result reading={reading} consequence={consequence} />
@@ -60,7 +61,7 @@ export function VisitAside(props: AsideProps) {
           onGo={props.onGo}
           onDiscard={props.onDiscard}
         />
-        <p className="soft small">Kept on this computer until saved.</p>
+        <p className="soft small">{say("Kept on this computer until saved.")}</p>
       </section>
       <MissingCard title={title} missing={missing} onGo={props.onGo} />
     </aside>
@@ -103,7 +104,7 @@ function Checks(props: AsideProps) {
       0 &&
     !consequence.exchangeTold &&
     !(stillOwed && alsoOwed.length > 0)
-  if (isQuiet) return <p className="soft">Nothing to look at again.</p>
+  if (isQuiet) return <p className="soft">{say("Nothing to look at again.")}</p>
   return (
     <ul className="check-list">
       {typed}
@@ -112,12 +113,12 @@ function Checks(props: AsideProps) {
           Look again: {sentence(why)}{" "}
           {kind === "eyes-exchanged" && (
             <button type="button" className="link" onClick={onExchangeLengths}>
-              exchange the lengths
+              {say("exchange the lengths")}
             </button>
           )}
         </li>
       ))}
-      {consequence.exchangeTold && !exchanged && <li>The eyes do not look exchanged.</li>}
+      {consequence.exchangeTold && !exchanged && <li>{say("The eyes do not look exchanged.")}</li>}
       {others.map(({ kind, path, why }) => (
         <li key={`${kind} ${path}`} className="soft">
           {sentence(why)}

@@ -11,6 +11,7 @@ import { EYES, type Eye } from "../../engine/course.js"
 import { myopiaOf } from "../../engine/growth/myopia.js"
 import { missingFrom } from "../../engine/protocol/examination-plan.js"
 import { QUESTIONS } from "../../engine/protocol/questions.js"
+import { say } from "../../engine/say.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { VisitBody, VisitCorrectionBody } from "../../server/contract/entry.js"
@@ -150,8 +151,8 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
           <bdi>{view.child.name}</bdi>, {what}
         </PageHeading>
         <p className="soft small">
-          <kbd>y</kbd> <kbd>n</kbd> answer, <kbd>-</kbd> leave out · <kbd>Enter</kbd> next · <kbd>Tab</kbd>{" "}
-          every field · <kbd>Ctrl</kbd> <kbd>Enter</kbd> save
+          <kbd>y</kbd> <kbd>n</kbd> answer, <kbd>-</kbd> leave out · <kbd>{say("Enter")}</kbd> next ·{" "}
+          <kbd>{say("Tab")}</kbd> every field · <kbd>{say("Ctrl")}</kbd> <kbd>{say("Enter")}</kbd> save
         </p>
       </div>
       <div role="alert">
@@ -162,7 +163,7 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
         ))}
       </div>
       <div className="with-aside visit">
-        <section className="card" aria-label="Measurements">
+        <section className="card" aria-label={say("Measurements")}>
           <VisitHead
             draft={draft}
             onChange={change}

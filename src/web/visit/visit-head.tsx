@@ -1,6 +1,7 @@
 import type { ReactNode } from "react"
 import { dateWords } from "../../chart/words.js"
 import { STAGES } from "../../engine/protocol/protocol.js"
+import { say } from "../../engine/say.js"
 import { capitalised } from "../format.js"
 import { Field } from "../parts/field.js"
 import type { StageChoice, VisitDraft } from "./visit-draft.js"
@@ -22,7 +23,7 @@ export function VisitHead(props: {
   const { owed } = found
   return (
     <div className="form-row visit-head">
-      <Field label="Day of the visit" fault={dateProblem} note={dateProblem && props.wayOut}>
+      <Field label={say("Day of the visit")} fault={dateProblem} note={dateProblem && props.wayOut}>
         {(control) => (
           <input
             {...control}
@@ -33,7 +34,7 @@ export function VisitHead(props: {
           />
         )}
       </Field>
-      <Field label="Examination" note={owed ? stateWords(owed) : "none is owed on this day"}>
+      <Field label={say("Examination")} note={owed ? stateWords(owed) : "none is owed on this day"}>
         {(control) => (
           <select
             {...control}
@@ -51,7 +52,7 @@ export function VisitHead(props: {
         )}
       </Field>
       {reason && (
-        <Field label="Why is it corrected?" fault={reason.fault}>
+        <Field label={say("Why is it corrected?")} fault={reason.fault}>
           {(control) => (
             <input
               {...control}

@@ -1,6 +1,7 @@
 import { useNavigate } from "@tanstack/react-router"
 import { useMemo, useState } from "react"
 import { dateWords } from "../../chart/words.js"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { PracticeAnswer } from "../../server/contract/practice.js"
 import { failureInWords } from "../client.js"
@@ -29,12 +30,12 @@ export function VisitPage({
   if (failure) {
     return (
       <>
-        <PageHeading title="This visit cannot be entered" />
+        <PageHeading title={say("This visit cannot be entered")} />
         <p className="form-fault">{failureInWords(failure)}</p>
       </>
     )
   }
-  if (!child.data || !practice.data) return <Waiting for="the child’s record" />
+  if (!child.data || !practice.data) return <Waiting for={say("the child’s record")} />
   return <VisitOf view={child.data} practice={practice.data} corrects={corrects} />
 }
 
@@ -58,8 +59,8 @@ function VisitOf(props: {
   if (corrects && !correcting) {
     return (
       <>
-        <PageHeading title="This visit cannot be corrected" />
-        <p>It is not in force any more: it was corrected or withdrawn before.</p>
+        <PageHeading title={say("This visit cannot be corrected")} />
+        <p>{say("It is not in force any more: it was corrected or withdrawn before.")}</p>
       </>
     )
   }

@@ -1,4 +1,5 @@
 import type { ExaminationPlan, PlanReason } from "../../engine/protocol/examination-plan.js"
+import { say } from "../../engine/say.js"
 import { capitalised } from "../format.js"
 
 const STATUS_WORDS = {
@@ -17,12 +18,12 @@ function reasonWords(reason: PlanReason): string {
 export function WhyOwed({ plan }: { readonly plan: ExaminationPlan }) {
   return (
     <details className="why-owed">
-      <summary>Why these are asked</summary>
+      <summary>{say("Why these are asked")}</summary>
       <table className="figures">
         <thead>
           <tr>
-            <th scope="col">Owed</th>
-            <th scope="col">by</th>
+            <th scope="col">{say("Owed")}</th>
+            <th scope="col">{say("by")}</th>
           </tr>
         </thead>
         <tbody>
@@ -35,8 +36,9 @@ export function WhyOwed({ plan }: { readonly plan: ExaminationPlan }) {
         </tbody>
       </table>
       <p className="soft small">
-        Numbers such as CD-028 are duties of the evidence; Settings, Examinations says what was read for each
-        and switches it.
+        {say(
+          "Numbers such as CD-028 are duties of the evidence; Settings, Examinations says what was read for each and switches it.",
+        )}
       </p>
     </details>
   )

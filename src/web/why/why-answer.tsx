@@ -1,4 +1,5 @@
 import { GRADE_WORDS } from "../../engine/reference/grade-words.js"
+import { say } from "../../engine/say.js"
 import type { Why } from "../../engine/why/why.js"
 import { capitalised, inWords } from "../format.js"
 import { nameInWords, sourceInWords, valueInWords } from "./parameter-in-words.js"
@@ -9,7 +10,7 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
   return (
     <div className="why">
       <section>
-        <h3>What went in</h3>
+        <h3>{say("What went in")}</h3>
         <dl className="pairs">
           {inputs.map(([label, value], index) => (
             // Two visits may carry the same label; the order is fixed, so the index is a sound key.
@@ -22,7 +23,7 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
         </dl>
       </section>
       <section>
-        <h3>How it is worked out</h3>
+        <h3>{say("How it is worked out")}</h3>
         <ol>
           {formula.map((step) => (
             <li key={step}>{inWords(step)}</li>
@@ -31,7 +32,7 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
       </section>
       {parameters.length > 0 && (
         <section>
-          <h3>Parameters</h3>
+          <h3>{say("Parameters")}</h3>
           <dl className="parameters">
             {parameters.map((parameter) => (
               <div key={parameter.name}>
@@ -48,7 +49,7 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
       )}
       {sources.length > 0 && (
         <section>
-          <h3>Sources</h3>
+          <h3>{say("Sources")}</h3>
           <ol className="small">
             {sources.map(({ id, citation, doi, obtained, caveats }) => (
               <li key={id}>
@@ -62,7 +63,7 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
       )}
       {tables.length > 0 && (
         <section>
-          <h3>Published tables read</h3>
+          <h3>{say("Published tables read")}</h3>
           {tables.map((table) => (
             <div key={table.id} className="source">
               <p>

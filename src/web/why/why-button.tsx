@@ -1,4 +1,5 @@
 import { type ComponentType, useState } from "react"
+import { say } from "../../engine/say.js"
 import type { Why } from "../../engine/why/why.js"
 import { Dialog } from "../parts/dialog.js"
 import type { CourseReading } from "../reading.js"
@@ -30,7 +31,7 @@ export function WhyButton({
   return (
     <>
       <button type="button" className="link" aria-label={`why? ${about}`} onClick={ask}>
-        why?
+        {say("why?")}
       </button>
       {open && (
         <Dialog title={open.why.title} side onClose={() => setOpen(null)}>

@@ -1,4 +1,61 @@
 import type { Catalogue } from "../../engine/say.js"
 
 // Machine-made; not yet reviewed by a clinician whose own language this is.
-export const pages: Catalogue = {}
+export const pages: Catalogue = {
+  "The server cannot be reached. Nothing was saved; what you typed is still here.":
+    "No se puede conectar con el servidor. No se guardó nada; lo que escribió sigue aquí.",
+  "The server answered {status}": "El servidor respondió {status}",
+  "must be {allowed}": "debe ser {allowed}",
+  "{weeks, plural, one {# week} other {# weeks}}": "{weeks, plural, one {# semana} other {# semanas}}",
+  "Add child": "Añadir niño",
+  "This child cannot be shown": "No se puede mostrar a este niño",
+  "the child’s record": "el expediente del niño",
+  "Enter visit": "Registrar visita",
+  "{practice}, as of {day}": "{practice}, a fecha de {day}",
+  "What the figures say": "Qué dicen las cifras",
+  "this part": "esta parte",
+  Children: "Niños",
+  "Reading the list …": "Leyendo la lista …",
+  "Search by name, birth date or number": "Buscar por nombre, fecha de nacimiento o número",
+  "Name, birth date or number": "Nombre, fecha de nacimiento o número",
+  "{slash} search · {up} {down} row · {enter} open": "{slash} buscar · {up} {down} fila · {enter} abrir",
+  Age: "Edad",
+  "Is it the treatment?": "¿Es el tratamiento?",
+  "Next duty": "Próxima tarea",
+  "Last visit": "Última visita",
+  "No child matches “{asked}”.": "Ningún niño coincide con «{asked}».",
+  "No child is recorded yet. Add the first one.": "Aún no hay ningún niño registrado. Añada el primero.",
+  none: "ninguno",
+  "no figure": "sin cifra",
+  "{mm} mm per year": "{mm} mm por año",
+  "not treated": "sin tratamiento",
+  "nothing owed": "nada pendiente",
+  "Pages of the list": "Páginas de la lista",
+  Before: "Anterior",
+  "page {page} of {pages}": "página {page} de {pages}",
+  Next: "Siguiente",
+  "{total, plural, one {# child found} other {# children found}}":
+    "{total, plural, one {# niño encontrado} other {# niños encontrados}}",
+  "{total, plural, one {# child} other {# children}}": "{total, plural, one {# niño} other {# niños}}",
+  "This page cannot be shown": "No se puede mostrar esta página",
+  "Something is wrong with the program. What was saved is safe.":
+    "Algo falla en el programa. Lo que se guardó está a salvo.",
+  "To the children": "A la lista de niños",
+  "Log in": "Iniciar sesión",
+  "Is the eye growing slowly enough, is it the treatment, and what is owed next.":
+    "Si el ojo crece lo bastante despacio, si se debe al tratamiento y qué toca ahora.",
+  Password: "Contraseña",
+  "There is no such page": "No existe esa página",
+  "Not a medical device. It supports and never replaces a licensed clinician's judgement; local law, product licences and the pharmacist decide, and off-label use needs consent. Drops are poisonous when swallowed: keep them from children, and know your poison centre's number. Flashes, floaters, a curtain, pain or sudden loss of vision: same-day care.":
+    "No es un producto sanitario. Apoya y nunca sustituye el juicio de un profesional habilitado; deciden la ley local, las autorizaciones de los productos y el farmacéutico, y el uso fuera de ficha técnica requiere consentimiento. Las gotas son venenosas si se tragan: manténgalas lejos de los niños y tenga a mano el número del centro de toxicología. Destellos, moscas volantes, una cortina, dolor o pérdida repentina de visión: atención el mismo día.",
+  "Read the figure date by date": "Leer la figura fecha por fecha",
+  "the practice": "la consulta",
+  "the log-in": "el inicio de sesión",
+  "Skip to the page": "Ir a la página",
+  Main: "Principal",
+  Today: "Hoy",
+  Settings: "Ajustes",
+  "Logged in as {role}": "Sesión iniciada como {role}",
+  "Log out": "Cerrar sesión",
+  "Reading {what} …": "Leyendo {what} …",
+}

@@ -1,4 +1,71 @@
 import type { Catalogue } from "../../engine/say.js"
 
 // Machine-made; not yet reviewed by a clinician whose own language this is.
-export const today: Catalogue = {}
+export const today: Catalogue = {
+  "same-day care: {what}": "atención el mismo día: {what}",
+  "nobody looks after it yet": "nadie se ocupa de ello todavía",
+  "looked after by {owner}": "se ocupa {owner}",
+  "no decision since that visit": "ninguna decisión desde esa visita",
+  "{count, plural, one {# bottle} other {# bottles}} of {percent} % on the way":
+    "{count, plural, one {# frasco} other {# frascos}} de {percent} % en camino",
+  "order of {count, plural, one {# bottle} other {# bottles}} of {percent} % not confirmed":
+    "pedido de {count, plural, one {# frasco} other {# frascos}} de {percent} % sin confirmar",
+  "results not explained to the family": "resultados no explicados a la familia",
+  "{treatment}: not slowed": "{treatment}: no frena",
+  "the treatment": "el tratamiento",
+  "grows as untreated": "crece como sin tratamiento",
+  "grows as untreated, {mm} mm per year": "crece como sin tratamiento, {mm} mm por año",
+  "grows faster than untreated": "crece más que sin tratamiento",
+  "grows faster than untreated, {mm} mm per year": "crece más que sin tratamiento, {mm} mm por año",
+  "Whose work": "Tareas de quién",
+  Everyone: "Todos",
+  "{slash} search · {up} {down} row · {enter} its action":
+    "{slash} buscar · {up} {down} fila · {enter} su acción",
+  Undo: "Deshacer",
+  "Reading the children: {read} of {total}. What is owed to the others appears here by itself.":
+    "Leyendo los niños: {read} de {total}. Lo pendiente de los demás aparecerá aquí por sí solo.",
+  "Children read": "Niños leídos",
+  "what is owed today": "lo pendiente de hoy",
+  "Nothing yet.": "Nada todavía.",
+  "Nothing is owed here today.": "Hoy no hay nada pendiente aquí.",
+  "All {count}": "Los {count}",
+  "All groups": "Todos los grupos",
+  "{action}: {name}, {what}": "{action}: {name}, {what}",
+  Concern: "Alertas",
+  "side effects and red flags that are open": "efectos adversos y signos de alarma sin resolver",
+  Decide: "Decidir",
+  "findings and plans that wait for the clinician": "hallazgos y planes que esperan al clínico",
+  See: "Ver",
+  "examinations owed": "exploraciones pendientes",
+  Supply: "Suministro",
+  "bottles and orders": "frascos y pedidos",
+  Sign: "Firmar",
+  "consents missing": "consentimientos que faltan",
+  Tell: "Informar",
+  "results the family has not heard": "resultados que la familia aún no conoce",
+  Clinician: "Clínico",
+  Technician: "Técnico",
+  "Front desk": "Recepción",
+  "Open choices": "Abrir opciones",
+  "Open|a concern": "Abrir",
+  "Mark explained": "Marcar como explicado",
+  "since {day}": "desde el {day}",
+  "{days, plural, one {# day late} other {# days late}}":
+    "{days, plural, one {# día de retraso} other {# días de retraso}}",
+  "due {day}, window closes {closes}": "para el {day}, el plazo cierra el {closes}",
+  "due {day}": "para el {day}",
+  Thursday: "Jueves",
+  Friday: "Viernes",
+  Saturday: "Sábado",
+  Sunday: "Domingo",
+  Monday: "Lunes",
+  Tuesday: "Martes",
+  Wednesday: "Miércoles",
+  "{weekday}, {day}": "{weekday}, {day}",
+  "nothing is owed": "nada pendiente",
+  "{things, plural, one {# thing} other {# things}} owed to {children, plural, one {# child} other {# children}}":
+    "{things, plural, one {# cosa pendiente} other {# cosas pendientes}} de {children, plural, one {# niño} other {# niños}}",
+  "recorded by mistake": "registrado por error",
+  "Recorded: results explained to the family of {name}.":
+    "Registrado: resultados explicados a la familia de {name}.",
+}
