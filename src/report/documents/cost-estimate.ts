@@ -3,6 +3,7 @@ import { type CostRow, costRows, rowInWords } from "../../engine/cost/cost-rows.
 import { coverageInShort, coverageInWords } from "../../engine/cost/coverage.js"
 import { amountInWords, moneyInWords } from "../../engine/cost/money.js"
 import { type Paid, paidSoFar } from "../../engine/cost/payments.js"
+import type { Coverage } from "../../engine/practice-rules.js"
 import { dayInWords, say, shortDayInWords } from "../../engine/say.js"
 import { capitalised } from "../../engine/words.js"
 import type { Block, DocumentContent, DocumentPart, DocumentRefused } from "../document.js"
@@ -139,37 +140,46 @@ const withoutFee = ({ withoutFee: what }: CostPlan): readonly Block[] =>
         { kind: "text", text: say("The sums are too small by that.") },
       ]
 
+/** Each amount stands in the column of who bears it, so that what adds up stands under each other and nothing else does. */
 function byDate(plan: CostPlan): readonly Block[] {
-  const { currency } = plan
+  const { currency, totals } = plan
   const amount = (cents: number) => amountInWords(cents, currency)
   const rows = costRows(plan)
-  const heading: Block = { kind: "heading", level: 1, text: say("What falls due when") }
-  if (rows.length === 0) return [heading, text(say("Nothing falls due in these months."))]
+  if (rows.length === 0) {
+    return [
+      { kind: "heading", level: 1, text: say("What falls due when") },
+      text(say("Nothing falls due in these months.")),
+    ]
+  }
   return [
-    heading,
+    { kind: "heading", level: 1, text: say("What falls due when, in {currency}", { currency }) },
     {
       kind: "table",
-      head: [
-        say("Day"),
-        say("What"),
-        say("Amount, {currency}", { currency }),
-        say("Covered?"),
-        say("Not covered so far"),
-        say("Uncertain so far"),
-        say("Covered so far"),
+      head: [say("Day"), say("What"), ...COLUMNS.map((coverage) => capitalised(coverageInShort(coverage)))],
+      rows: [
+        ...rows.map((row) => [
+          daysOf(row),
+          whatOf(row),
+          ...COLUMNS.map((coverage) => (row.cents > 0 && row.coverage === coverage ? amount(row.cents) : "")),
+        ]),
+        [
+          "",
+          say("Sum of each column"),
+          amount(totals.notCoveredCents),
+          amount(totals.uncertainCents),
+          amount(totals.coveredCents),
+        ],
       ],
-      rows: rows.map((row) => [
-        daysOf(row),
-        capitalised(rowInWords(row)),
-        amount(row.cents),
-        row.cents === 0 ? say("free of charge") : coverageInShort(row.coverage),
-        amount(row.soFar.notCoveredCents),
-        amount(row.soFar.uncertainCents),
-        amount(row.soFar.coveredCents),
-      ]),
-      figures: [2, 4, 5, 6],
+      figures: [2, 3, 4],
     },
   ]
+}
+
+const COLUMNS: readonly Coverage[] = ["not-covered", "uncertain", "covered"]
+
+function whatOf(row: CostRow): string {
+  const what = capitalised(rowInWords(row))
+  return row.cents === 0 ? say("{what}, free of charge", { what }) : what
 }
 
 const daysOf = ({ from, to }: CostRow): string =>

@@ -7,7 +7,7 @@ export const cost: Catalogue = {
   "{months, plural, one {# month} other {# months}}, from {from} to {to}.":
     "共 {months, plural, other {#}} 个月，从{from}到{to}。",
   'Examinations as the protocol "{title}" plans them, each on its due date; no further visits.':
-    "检查按照“{title}”方案安排，每次都在应做的日期；不计其他就诊。",
+    "检查按照“{title}”安排，每次都在应做的日期；不计其他就诊。",
   "A measurement without a fee of its own is part of its examination.":
     "没有单独收费的测量包含在该次检查之内。",
   "The {visit} has begun: only what is still to be measured is counted.":
@@ -27,7 +27,7 @@ export const cost: Catalogue = {
   "Treatment ends on {day}, as planned, without a change of strength; if growth returns and treatment is taken up again, that is not counted.":
     "治疗按计划在{day}结束，浓度不变；如果眼轴又开始增长而恢复治疗，费用不计在内。",
   'One bottle of {drops} serves {eye, select, right {the right eye} left {the left eye} other {both eyes}} for {days, plural, one {# day} other {# days}} after opening, as stated by the protocol "{title}".':
-    "一瓶{drops}供{eye, select, right {右眼} left {左眼} other {双眼}}在开瓶后使用 {days, plural, other {#}} 天，按“{title}”方案的规定。",
+    "一瓶{drops}供{eye, select, right {右眼} left {左眼} other {双眼}}在开瓶后使用 {days, plural, other {#}} 天，按“{title}”的规定。",
   "One bottle of {drops} serves {eye, select, right {the right eye} left {the left eye} other {both eyes}} for {days, plural, one {# day} other {# days}} after opening, as stated by the pharmacy {name}.":
     "一瓶{drops}供{eye, select, right {右眼} left {左眼} other {双眼}}在开瓶后使用 {days, plural, other {#}} 天，按药房（{name}）的说明。",
   "One bottle of {drops} serves {eye, select, right {the right eye} left {the left eye} other {both eyes}} for {days, plural, one {# day} other {# days}} until {ml} mL of large drops are used up.":
