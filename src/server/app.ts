@@ -6,6 +6,7 @@ import fastifyStatic from "@fastify/static"
 import fastify, { type FastifyInstance } from "fastify"
 import { defaultSettings } from "../engine/settings.js"
 import type { PracticeRecord } from "../record/index.js"
+import { learnEveryLanguage } from "../words/index.js"
 import { byLanguage } from "./by-language.js"
 import { childReadings } from "./child-readings.js"
 import type { Clock } from "./clock.js"
@@ -13,12 +14,14 @@ import type { Context } from "./context.js"
 import { guard, isApi } from "./guard.js"
 import { inTurn } from "./in-turn.js"
 import { documentApi } from "./open-api.js"
+import { paperSetter } from "./paper-setter.js"
 import { speakTheReadersLanguage } from "./reading-language.js"
 import { answerFailure, Refusal } from "./refusal.js"
 import { contractValidator } from "./route.js"
 import { childrenRoutes } from "./routes/children.js"
 import { consentsRoutes } from "./routes/consents.js"
 import { decideRoutes } from "./routes/decide.js"
+import { documentsRoutes } from "./routes/documents.js"
 import { entriesRoutes } from "./routes/entries.js"
 import { familyLinksRoutes } from "./routes/family-links.js"
 import { filesRoutes } from "./routes/files.js"
@@ -48,11 +51,15 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     bodyLimit: LARGEST_BODY_BYTES,
     logger: log ? { level: "error", stream: process.stderr } : false,
   })
+  learnEveryLanguage()
+  const papers = paperSetter()
+  app.addHook("onClose", async () => papers.close())
   const context: Context = {
     record,
     clock,
     settings: { ...defaultSettings, ...record.practice.settings },
     rules: rulesInForce(record),
+    papers,
     oneAtATime: inTurn(),
   }
   const readings = byLanguage(() => childReadings(context))
@@ -84,6 +91,7 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     entriesRoutes(routes, context)
     consentsRoutes(routes, context)
     decideRoutes(routes, context)
+    documentsRoutes(routes, context)
     await routes.register((scope) => filesRoutes(scope, context))
     rulesRoutes(routes, context)
     lotsRoutes(routes, context)

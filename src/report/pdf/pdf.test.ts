@@ -20,6 +20,8 @@ describe("a PDF", () => {
   it("is the same bytes for the same document", () => {
     const [one, other] = [pdfOf([everyBlock], "a4"), pdfOf([everyBlock], "a4")]
     expect(one).toEqual(other)
+    pdfOf([{ ...everyBlock, title: "Another, 另一个" }], "letter")
+    expect(pdfOf([everyBlock], "a4")).toEqual(one)
   })
 
   it.each(["Report for ꦗꦮ", "Report for 😀"])(
@@ -31,6 +33,12 @@ describe("a PDF", () => {
       for (const letter of letters) expect(refused).toMatchObject({ why: expect.stringContaining(letter) })
     },
   )
+
+  it("names a mark that stands on another letter as itself", () => {
+    const refused = pdfOf([{ ...everyBlock, title: "Report for ꦮꦪꦤ꧀" }], "a4")
+    const letters = "letters" in refused ? refused.letters : []
+    expect(letters).toEqual([..."ꦮꦪꦤ꧀"])
+  })
 
   it("is refused with the letters that a figure lacks", () => {
     const svg =

@@ -4,7 +4,8 @@ import { join } from "node:path"
 import { NodeCompiler } from "@myriaddreamin/typst-ts-node-compiler"
 import { say } from "../../engine/say.js"
 import type { DocumentRefused, PaperDocument, PaperSize } from "../document.js"
-import { fontBlobs } from "./fonts.js"
+import { fontBlobs, isHeld } from "./fonts.js"
+import { missingLetters } from "./held-letters.js"
 import { logoFault } from "./logo.js"
 import { typstSource } from "./typst-source.js"
 
@@ -30,6 +31,8 @@ export function pdfOf(
   const unfit = documents.flatMap(({ letterhead }) => (letterhead.logo ? [logoFault(letterhead.logo)] : []))
   const fault = unfit.find((found) => found !== null)
   if (fault) return logoRefused(fault)
+  const missing = missingLetters(documents.map(shownText).join(""), isHeld)
+  if (missing.length > 0) return lettersRefused(missing)
   const { source, files } = typstSource(documents, { paper, title })
   const compiler = typesetter()
   for (const [name, bytes] of files) compiler.mapShadow(join(folder, name), Buffer.from(bytes))
@@ -45,14 +48,9 @@ export function pdfOf(
     return { kind: "made", bytes: compiler.pdf(result.result, { pdfStandard: "ua-1" }), pages }
   } catch (cause) {
     const said = cause instanceof Error ? cause.message : String(cause)
-    const missing = missingLetters(said)
-    if (missing.length > 0) {
-      const letters = missing.map((text) => `“${text}”`).join(", ")
-      const why = say("no font at hand holds {letters}: write it in other letters, or leave it out", {
-        letters,
-      })
-      return { kind: "refused", about: "letters", letters: missing, why }
-    }
+    // Not every letter of a font's table can be set; what the typesetter names may be of a document it set before.
+    const names = /the text `.*?` could not be displayed/s.test(said)
+    if (names) return lettersRefused([])
     // Figures are our own and sound; the only other picture is the practice's.
     const hasLogo = documents.some(({ letterhead }) => letterhead.logo)
     if (hasLogo && /failed to decode image/.test(said))
@@ -60,11 +58,22 @@ export function pdfOf(
     throw cause
   } finally {
     compiler.resetShadow()
-    // What one document laid out is of no use to the next but for the fonts, which are kept apart.
     // What one document laid out helps the next a little; after a batch it would only fill the memory.
     compiler.evictCache(documents.length > 1 ? 0 : 10)
   }
 }
+
+const lettersRefused = (letters: readonly string[]): PdfRefused => ({
+  kind: "refused",
+  about: "letters",
+  letters,
+  why:
+    letters.length === 0
+      ? say("no font at hand holds some letter of this document")
+      : say("no font at hand holds {letters}: write it in other letters, or leave it out", {
+          letters: letters.map((letter) => `“${letter}”`).join(", "),
+        }),
+})
 
 const logoRefused = (allowed: string): PdfRefused => ({
   kind: "refused",
@@ -79,13 +88,13 @@ let kept: NodeCompiler | null = null
 function typesetter(): NodeCompiler {
   if (kept === null) {
     folder = mkdtempSync(join(tmpdir(), "lengthwise-paper-"))
-    kept = NodeCompiler.create({ workspace: folder, fontArgs: [{ fontBlobs: fontBlobs() }] })
+    kept = NodeCompiler.create({ workspace: folder, fontArgs: [{ fontBlobs: [...fontBlobs()] }] })
   }
   return kept
 }
 
-/** The letters that the typesetter named in its refusal. */
-function missingLetters(said: string): readonly string[] {
-  const found = [...said.matchAll(/the text `\\?"(.+?)\\?"` could not be displayed/g)]
-  return [...new Set(found.map(([, text = ""]) => text))]
-}
+/** All that is drawn of a document; what a figure shows is told beside it and not drawn. */
+const shownText = (document: PaperDocument): string =>
+  JSON.stringify({ ...document, letterhead: { ...document.letterhead, logo: undefined } }, (key, value) =>
+    key === "alt" ? undefined : value,
+  )

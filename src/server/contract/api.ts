@@ -1,6 +1,7 @@
 import { assessmentAnswer, assessmentQuery } from "./assessment.js"
 import { childCorrectionBody, childList, childView, listQuery, newChildBody } from "./child.js"
 import { decideBody } from "./decide.js"
+import { batchBody, documentAnswer, documentParams, documentQuery } from "./documents.js"
 import {
   amendmentBody,
   childParams,
@@ -129,6 +130,17 @@ export const api = {
     query: assessmentQuery,
     answer: assessmentAnswer,
   },
+
+  /** A paper of a child: its content, or with as=pdf the bytes of a PDF. */
+  document: {
+    method: "GET",
+    url: "/api/children/:id/documents/:kind",
+    params: documentParams,
+    query: documentQuery,
+    answer: documentAnswer,
+  },
+  /** The same paper of many children, answered as one PDF. */
+  documentBatch: { method: "POST", url: "/api/documents/batch", body: batchBody },
 
   addVisit: {
     method: "POST",

@@ -10,6 +10,8 @@ export const webPapers: Catalogue = {
   "the logo must be {allowed}": "el logotipo debe ser {allowed}",
   "no font at hand holds {letters}: write it in other letters, or leave it out":
     "ninguna fuente disponible contiene {letters}: escríbalo con otras letras o déjelo fuera",
+  "no font at hand holds some letter of this document":
+    "ninguna fuente disponible contiene alguna letra de este documento",
   "Page {page} of {pages}": "Página {page} de {pages}",
   Name: "Nombre",
   Signature: "Firma",

@@ -9,6 +9,7 @@ export const webPapers: Catalogue = {
   "the logo must be {allowed}": "徽标必须是{allowed}",
   "no font at hand holds {letters}: write it in other letters, or leave it out":
     "现有字体都不包含{letters}：请改用其他文字，或将其省略",
+  "no font at hand holds some letter of this document": "现有字体不包含此文档中的某个文字",
   "Page {page} of {pages}": "第 {page} 页，共 {pages} 页",
   Name: "姓名",
   Signature: "签名",
