@@ -110,6 +110,49 @@ describe("a consent signed on screen", () => {
   })
 })
 
+describe("a consent in the family's language", () => {
+  it("is read, signed and stored in it, and the page around it stays as it was", async () => {
+    const page = await newConsent(signed)
+    await page.getByLabel("Español", { exact: true }).check()
+    const sheet = page.locator(".consent-sheet")
+    await page.getByRole("heading", { name: "Consentimiento para el tratamiento con gotas" }).waitFor()
+    expect(await sheet.getAttribute("lang")).toBe("es")
+    await sheet
+      .getByText(/los ojos con gotas sin el medicamento, 0,41.mm/)
+      .first()
+      .waitFor()
+    await page.getByLabel("Quién firma").fill("Ines Varga")
+    await page.getByLabel("Relación con el niño o la niña").fill("madre")
+    await page.getByLabel("está de acuerdo", { exact: true }).check()
+    await page.getByLabel("name typed").check()
+    await page.getByLabel("Nombre, escrito por quien firma en lugar de una firma").fill("Ines Varga")
+    await expectAccessible(page)
+    await picture(page, "consent-spanish")
+    await record(page)
+    await recorded(page)
+    const row = page.getByRole("row", { name: /Español/ })
+    await row.getByRole("button", { name: /^show the consent/ }).click()
+    const stored = page.locator('.consent-stored [lang="es"]')
+    await stored.getByText('Texto "drops", versión 1, es').waitFor()
+    await page.getByText("Read in: Español.").waitFor()
+    await expectAccessible(page)
+    await page.context().close()
+  })
+
+  it("is in Chinese too, with the form the family fills in", async () => {
+    const page = await newConsent(signed)
+    await page.getByLabel("简体中文", { exact: true }).check()
+    await page.getByRole("heading", { name: /阿托品滴眼液治疗的知情同意书/ }).waitFor()
+    await page.getByRole("heading", { name: "谁同意" }).waitFor()
+    await page.getByText("请用笔、手指或鼠标在此签名。").waitFor()
+    await record(page)
+    await page.getByText("请填写签名人的姓名").waitFor()
+    await expectAccessible(page)
+    await picture(page, "consent-chinese")
+    await page.context().close()
+  })
+})
+
 describe("a consent signed on paper", () => {
   it("is printed as the text with lines to sign on, and nothing else", async () => {
     const page = await newConsent(signed)
@@ -194,6 +237,10 @@ describe("what no longer holds", () => {
   it("shows the practice's own wording to the next family", async () => {
     const page = await newConsent(signed)
     await page.getByRole("heading", { name: "What we talk about" }).waitFor()
+    // In Spanish the practice has none of its own: the one that ships is offered, and says so.
+    await page.getByLabel("Español, as it ships").check()
+    await page.getByText(/^The practice has no wording of its own in force in this language/).waitFor()
+    await page.getByRole("heading", { name: "De qué se trata" }).waitFor()
     await page.context().close()
   })
 })

@@ -23,9 +23,8 @@ import type { DocumentInput } from "../document-input.js"
  * wording is one part, which a template can put somewhere and can't cut: what is signed is a version as a whole.
  */
 export function consentPaper(input: DocumentInput): DocumentContent | DocumentRefused {
-  const treatment = treatmentOf(input)
-  if ("kind" in treatment && treatment.kind === "refused") return treatment
-  const asked = treatment as TreatmentChoice
+  const asked = treatmentOf(input)
+  if (asked.kind === "refused") return asked
   const { course, rules, today, childName, language } = input
   const { pharmacies, contacts, consentWordings } = rules
   const wordings = wordingsFor({ kind: asked.kind, on: today, wordings: consentWordings })
@@ -44,8 +43,8 @@ export function consentPaper(input: DocumentInput): DocumentContent | DocumentRe
       { name: "who", blocks: [{ kind: "pairs", pairs: pairsOf(input, asked) }] },
       { name: "caution", blocks: [{ kind: "caution", lines: cautionLines(input, asked) }] },
       { name: "text", blocks: text.sections.flatMap(sectionBlocks) },
-      { name: "signatures", blocks: signatureBlocks(input) },
-      { name: "sources", blocks: sourceBlocks({ text, wording, wordings }) },
+      { name: "signatures", blocks: signatureBlocks(input, { text, wording, wordings }) },
+      { name: "sources", blocks: sourceBlocks(text) },
     ],
     values: {
       treatment: treatmentName(asked),
@@ -127,7 +126,13 @@ function sectionBlocks({ heading, paragraphs }: ConsentText["sections"][number])
   return blocks
 }
 
-function signatureBlocks({ author }: DocumentInput): readonly Block[] {
+interface WhatIsSigned {
+  readonly text: ConsentText
+  readonly wording: ConsentWording
+  readonly wordings: readonly ConsentWording[]
+}
+
+function signatureBlocks({ author }: DocumentInput, signed: WhatIsSigned): readonly Block[] {
   return [
     { kind: "heading", level: 1, text: say(SIGNING.whoConsents) },
     {
@@ -145,27 +150,21 @@ function signatureBlocks({ author }: DocumentInput): readonly Block[] {
         { role: say("Clinician who explained it"), name: author ?? "" },
       ],
     },
+    { kind: "notes", lines: wordingLines(signed) },
   ]
 }
 
-function sourceBlocks({
-  text,
-  wording,
-  wordings,
-}: {
-  readonly text: ConsentText
-  readonly wording: ConsentWording
-  readonly wordings: readonly ConsentWording[]
-}): readonly Block[] {
-  const isStandIn = isShipped(wording) && wordings.some((each) => !isShipped(each))
-  const about = isStandIn
-    ? [
-        wordingInWords(text),
-        say("The practice has no wording of its own in force in this language: this is the one that ships."),
-      ]
-    : [wordingInWords(text)]
+/** Which version is signed, and that it is not the practice's own where it has one in another language. */
+function wordingLines({ text, wording, wordings }: WhatIsSigned): readonly string[] {
+  if (!isShipped(wording) || wordings.every(isShipped)) return [wordingInWords(text)]
   return [
-    { kind: "heading", level: 2, text: sourcesHeading(text) },
-    { kind: "notes", lines: [...text.sources, ...about] },
+    wordingInWords(text),
+    say("The practice has no wording of its own in force in this language: this is the one that ships."),
   ]
 }
+
+// One after the other, so that a page is not spent on a list that few read.
+const sourceBlocks = (text: ConsentText): readonly Block[] => [
+  { kind: "heading", level: 2, text: sourcesHeading(text) },
+  { kind: "notes", lines: [text.sources.join(" · ")] },
+]
