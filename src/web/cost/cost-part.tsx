@@ -1,12 +1,15 @@
 import "./cost.css"
 import { Link } from "@tanstack/react-router"
 import { useMemo, useState } from "react"
+import { dateWords } from "../../chart/words.js"
 import { costPlan, PLAN_MONTHS } from "../../engine/cost/cost-plan.js"
 import { decimalsOf } from "../../engine/cost/currencies.js"
 import { moneyInWords } from "../../engine/cost/money.js"
 import { paidSoFar } from "../../engine/cost/payments.js"
+import { say } from "../../engine/say.js"
 import type { ChildPartProps } from "../child/child-part-props.js"
 import { sentence } from "../format.js"
+import { Said } from "../parts/said.js"
 import { CostTable } from "./cost-table.js"
 import { Assumptions, EstimateSheet, WithoutFee } from "./estimate-sheet.js"
 import { PaidCard } from "./paid-card.js"
@@ -36,14 +39,16 @@ export function CostPart({ view, reading, practice, onDone }: ChildPartProps) {
       <div className="with-aside cost-part">
         <section className="card" aria-labelledby="cost">
           <div className="cost-head">
-            <h2 id="cost">Still to come in {months} months</h2>
+            <h2 id="cost">
+              {say("Still to come in {months, plural, one {# month} other {# months}}", { months })}
+            </h2>
             <button type="button" onClick={() => window.print()}>
-              Print the estimate
+              {say("Print the estimate")}
             </button>
           </div>
           <div className="form-row cost-choice">
             <div className="field">
-              <label htmlFor="cost-option">Plan for</label>
+              <label htmlFor="cost-option">{say("Plan for")}</label>
               <select
                 id="cost-option"
                 value={chosen}
@@ -57,7 +62,7 @@ export function CostPart({ view, reading, practice, onDone }: ChildPartProps) {
               </select>
             </div>
             <div className="field months">
-              <label htmlFor="cost-months">Months ahead</label>
+              <label htmlFor="cost-months">{say("Months ahead")}</label>
               <select
                 id="cost-months"
                 value={months}
@@ -72,7 +77,7 @@ export function CostPart({ view, reading, practice, onDone }: ChildPartProps) {
           <ThreeSums plan={plan} />
           <WithoutFee plan={plan} />
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it */}
-          <section className="scroll" tabIndex={0} aria-label="Costs by date">
+          <section className="scroll" tabIndex={0} aria-label={say("Costs by date")}>
             <CostTable plan={plan} />
           </section>
         </section>
@@ -85,7 +90,7 @@ export function CostPart({ view, reading, practice, onDone }: ChildPartProps) {
             onDone={onDone}
           />
           <section className="card" aria-labelledby="granted">
-            <h2 id="granted">Taken for granted</h2>
+            <h2 id="granted">{say("Taken for granted")}</h2>
             <Assumptions plan={plan} />
           </section>
         </aside>
@@ -96,7 +101,7 @@ export function CostPart({ view, reading, practice, onDone }: ChildPartProps) {
 
 const moneyOrBare = (cents: number, currency: string): string =>
   decimalsOf(currency) === null
-    ? `${cents} of the smallest unit of ${currency}`
+    ? say("{cents} of the smallest unit of {currency}", { cents, currency })
     : moneyInWords(cents, currency)
 
 /** Without fees there is nothing to plan; what was paid is kept and shown all the same. */
@@ -104,19 +109,28 @@ function NoPlan({ why, reading }: { readonly why: string; readonly reading: Chil
   const payments = reading.course.payments ?? []
   return (
     <section className="card">
-      <h2>No estimate can be made</h2>
+      <h2>{say("No estimate can be made")}</h2>
       <p>
-        {sentence(why)} No fee is assumed here.{" "}
-        <Link to="/settings/$part" params={{ part: "fees" }}>
-          Enter the practice’s fees
-        </Link>
+        <Said
+          message="{why} No fee is assumed here. {link}"
+          values={{
+            why: sentence(why),
+            link: (
+              <Link to="/settings/$part" params={{ part: "fees" }}>
+                {say("Enter the practice’s fees")}
+              </Link>
+            ),
+          }}
+        />
       </p>
       {payments.length > 0 && (
         <ul>
           {payments.map(({ date, cents, currency }, index) => (
             // Two payments may be alike in everything.
             // biome-ignore lint/suspicious/noArrayIndexKey: see above
-            <li key={index}>{sentence(`paid on ${date}: ${moneyOrBare(cents, currency)}`)}</li>
+            <li key={index}>
+              {say("Paid on {day}: {sum}.", { day: dateWords(date), sum: moneyOrBare(cents, currency) })}
+            </li>
           ))}
         </ul>
       )}

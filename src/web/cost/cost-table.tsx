@@ -1,33 +1,34 @@
 import { dateWords } from "../../chart/words.js"
 import type { CostPlan } from "../../engine/cost/cost-plan.js"
 import { type CostRow, costRows, rowInWords } from "../../engine/cost/cost-rows.js"
-import { moneyInWords } from "../../engine/cost/money.js"
+import { amountInWords } from "../../engine/cost/money.js"
+import { say } from "../../engine/say.js"
 import { capitalised } from "../format.js"
 import { CoverageMark } from "./coverage-mark.js"
 
 /** Every cost by date, with the three sums as they grow. */
 export function CostTable({ plan }: { readonly plan: CostPlan }) {
   const { currency } = plan
-  const bare = (cents: number) => moneyInWords(cents, currency).replace(` ${currency}`, "")
+  const bare = (cents: number) => amountInWords(cents, currency)
   return (
     <table className="data cost-table">
-      <caption>By date, in {currency}</caption>
+      <caption>{say("By date, in {currency}", { currency })}</caption>
       <thead>
         <tr>
-          <th scope="col">Day</th>
-          <th scope="col">What</th>
+          <th scope="col">{say("Day")}</th>
+          <th scope="col">{say("What")}</th>
           <th scope="col" className="number">
-            Amount
+            {say("Amount")}
           </th>
-          <th scope="col">Covered?</th>
+          <th scope="col">{say("Covered?")}</th>
           <th scope="col" className="number">
-            Not covered so far
-          </th>
-          <th scope="col" className="number">
-            Uncertain so far
+            {say("Not covered so far")}
           </th>
           <th scope="col" className="number">
-            Covered so far
+            {say("Uncertain so far")}
+          </th>
+          <th scope="col" className="number">
+            {say("Covered so far")}
           </th>
         </tr>
       </thead>
@@ -51,4 +52,4 @@ export function CostTable({ plan }: { readonly plan: CostPlan }) {
 }
 
 const daysInWords = ({ from, to }: Pick<CostRow, "from" | "to">): string =>
-  from === to ? dateWords(from) : `${dateWords(from)} to ${dateWords(to)}`
+  from === to ? dateWords(from) : say("{from} to {to}", { from: dateWords(from), to: dateWords(to) })

@@ -1,14 +1,12 @@
-import { coverageInWords } from "../../engine/cost/coverage.js"
+import { coverageInShort, coverageInWords } from "../../engine/cost/coverage.js"
 import type { Coverage } from "../../engine/practice-rules.js"
+import { say } from "../../engine/say.js"
 
 /** Full, half and empty: told apart by shape, never by colour alone. */
-const MARKS: Readonly<Record<Coverage, string>> = { covered: "●", uncertain: "◐", "not-covered": "○" }
-
-/** Short, for a column that asks "covered?". */
-const SHORT: Readonly<Record<Coverage, string>> = {
-  covered: "covered",
-  uncertain: "uncertain",
-  "not-covered": "not covered",
+export const COVERAGE_SIGNS: Readonly<Record<Coverage, string>> = {
+  covered: "●",
+  uncertain: "◐",
+  "not-covered": "○",
 }
 
 /** Who bears it, as mark and words; nobody bears what is free of charge. */
@@ -21,13 +19,13 @@ export function CoverageMark({
   readonly cents?: number
   readonly isShort?: boolean
 }) {
-  if (cents === 0) return <>free of charge</>
+  if (cents === 0) return <>{say("free of charge")}</>
   return (
     <>
       <span aria-hidden="true" className="coverage-mark">
-        {MARKS[coverage]}
+        {COVERAGE_SIGNS[coverage]}
       </span>{" "}
-      {isShort ? SHORT[coverage] : coverageInWords(coverage)}
+      {isShort ? coverageInShort(coverage) : coverageInWords(coverage)}
     </>
   )
 }

@@ -2,8 +2,11 @@ import { dateWords } from "../../chart/words.js"
 import type { CostPlan } from "../../engine/cost/cost-plan.js"
 import { moneyInWords } from "../../engine/cost/money.js"
 import type { Paid } from "../../engine/cost/payments.js"
+import { inRow } from "../../engine/safety/in-row.js"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { capitalised, inWords } from "../format.js"
+import { Said } from "../parts/said.js"
 import { CostTable } from "./cost-table.js"
 import { ThreeSums } from "./three-sums.js"
 
@@ -23,24 +26,39 @@ export function EstimateSheet({
   return (
     <section className="estimate-sheet print-only">
       <p className="soft">{practice}</p>
-      <h2>Estimate of costs</h2>
+      <h2>{say("Estimate of costs")}</h2>
       <p>
-        For {child.name}, born {dateWords(child.born)}. {capitalised(plan.option)}, {dateWords(plan.from)} to{" "}
-        {dateWords(plan.to)}.
+        {say("For {child}, born {born}. {plan}, {from} to {to}.", {
+          child: child.name,
+          born: dateWords(child.born),
+          plan: capitalised(plan.option),
+          from: dateWords(plan.from),
+          to: dateWords(plan.to),
+        })}
       </p>
       <p>
-        <strong>This is an estimate made on {dateWords(plan.from)}, not an invoice.</strong> What is paid in
-        the end depends on the visits that take place and on the fees of their day.
+        <Said
+          message="{strong} What is paid in the end depends on the visits that take place and on the fees of their day."
+          values={{
+            strong: (
+              <strong>
+                {say("This is an estimate made on {date}, not an invoice.", { date: dateWords(plan.from) })}
+              </strong>
+            ),
+          }}
+        />
       </p>
       <ThreeSums plan={plan} />
       {paid.cents > 0 && (
         <p>
-          Paid so far: {moneyInWords(paid.cents, plan.currency)}. The sums above are what is still to come.
+          {say("Paid so far: {sum}. The sums above are what is still to come.", {
+            sum: moneyInWords(paid.cents, plan.currency),
+          })}
         </p>
       )}
       <WithoutFee plan={plan} />
       <CostTable plan={plan} />
-      <h3>Taken for granted</h3>
+      <h3>{say("Taken for granted")}</h3>
       <Assumptions plan={plan} />
     </section>
   )
@@ -61,8 +79,10 @@ export function WithoutFee({ plan }: { readonly plan: CostPlan }) {
   if (plan.withoutFee.length === 0) return null
   return (
     <p className="caution">
-      Not counted, because the fee schedule does not name it: {plan.withoutFee.join(", ")}. The sums are too
-      small by that.
+      {say(
+        "Not counted, because the fee schedule does not name it: {what}. The sums are too small by that.",
+        { what: inRow(plan.withoutFee) },
+      )}
     </p>
   )
 }

@@ -3,6 +3,8 @@ import { costPlan, PLAN_MONTHS } from "../../engine/cost/cost-plan.js"
 import { moneyInWords } from "../../engine/cost/money.js"
 import type { CalendarDate, Course, TreatmentChoice } from "../../engine/course.js"
 import type { FeeSchedule, PracticeRules } from "../../engine/practice-rules.js"
+import { inRow } from "../../engine/safety/in-row.js"
+import { say } from "../../engine/say.js"
 import { capitalised } from "../format.js"
 import { CoverageMark } from "./coverage-mark.js"
 
@@ -21,15 +23,16 @@ export function FeePreview({
 }) {
   return (
     <section className="card" aria-labelledby="fee-preview">
-      <h2 id="fee-preview">What a new child pays in {PLAN_MONTHS} months</h2>
+      <h2 id="fee-preview">{say("What a new child pays in {months} months", { months: PLAN_MONTHS })}</h2>
       {schedule ? (
         <PreviewTable schedule={schedule} rules={rules} today={today} />
       ) : (
-        <p className="soft">Shown once every fee above is complete.</p>
+        <p className="soft">{say("Shown once every fee above is complete.")}</p>
       )}
       <p className="soft small">
-        A child never seen before, begun on the first day of the schedule or today, by the practice’s
-        protocols.
+        {say(
+          "A child never seen before, begun on the first day of the schedule or today, by the practice’s protocols.",
+        )}
       </p>
     </section>
   )
@@ -56,7 +59,7 @@ function PreviewTable(props: {
     <table className="data">
       <thead>
         <tr>
-          <th scope="col">Option</th>
+          <th scope="col">{say("Option")}</th>
           <th scope="col" className="number">
             <CoverageMark coverage="not-covered" />
           </th>
@@ -66,7 +69,7 @@ function PreviewTable(props: {
           <th scope="col" className="number">
             <CoverageMark coverage="covered" />
           </th>
-          <th scope="col">No fee for</th>
+          <th scope="col">{say("No fee for")}</th>
         </tr>
       </thead>
       <tbody>
@@ -76,7 +79,7 @@ function PreviewTable(props: {
             <td className="number">{moneyInWords(totals.notCoveredCents, currency)}</td>
             <td className="number">{moneyInWords(totals.uncertainCents, currency)}</td>
             <td className="number">{moneyInWords(totals.coveredCents, currency)}</td>
-            <td>{withoutFee.join(", ") || "–"}</td>
+            <td>{inRow(withoutFee) || "–"}</td>
           </tr>
         ))}
       </tbody>

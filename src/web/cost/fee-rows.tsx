@@ -1,20 +1,11 @@
 import type { ReactNode } from "react"
-import { COVERAGES, type Coverage } from "../../engine/practice-rules.js"
-import {
-  DEVICE_LABELS,
-  type FeeDraft,
-  type FeeRow,
-  KIND_LABELS,
-  MEASURE_LABELS,
-  newRow,
-  STAGE_LABELS,
-} from "./fee-draft.js"
-
-const COVERAGE_LABELS: Readonly<Record<Coverage, string>> = {
-  covered: "● covered",
-  uncertain: "◐ uncertain",
-  "not-covered": "○ not covered",
-}
+import { coverageInShort } from "../../engine/cost/coverage.js"
+import { COVERAGES } from "../../engine/practice-rules.js"
+import { say } from "../../engine/say.js"
+import { Said } from "../parts/said.js"
+import { COVERAGE_SIGNS } from "./coverage-mark.js"
+import { type FeeDraft, type FeeRow, newRow } from "./fee-draft.js"
+import { deviceLabels, kindLabels, measureLabels, stageLabels } from "./fee-labels.js"
 
 /** The fees as a table to type into. */
 export function FeeRows({
@@ -32,17 +23,17 @@ export function FeeRows({
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it */}
-      <section className="scroll" tabIndex={0} aria-label="Fees">
+      <section className="scroll" tabIndex={0} aria-label={say("Fees")}>
         <table className="data fee-rows">
           <thead>
             <tr>
-              <th scope="col">Fee</th>
-              <th scope="col">Charged for</th>
-              <th scope="col">Which</th>
-              <th scope="col">Amount{currency && `, ${currency}`}</th>
-              <th scope="col">Covered?</th>
+              <th scope="col">{say("Fee")}</th>
+              <th scope="col">{say("Charged for")}</th>
+              <th scope="col">{say("Which")}</th>
+              <th scope="col">{currency ? say("Amount, {currency}", { currency }) : say("Amount")}</th>
+              <th scope="col">{say("Covered?")}</th>
               <th scope="col">
-                <span className="unseen">Remove</span>
+                <span className="unseen">{say("Remove")}</span>
               </th>
             </tr>
           </thead>
@@ -61,7 +52,7 @@ export function FeeRows({
         </table>
       </section>
       <button type="button" onClick={() => onChange([...rows, newRow(rows)])}>
-        Add a fee
+        {say("Add a fee")}
       </button>
     </>
   )
@@ -76,13 +67,13 @@ interface RowProps {
 }
 
 function FeeRowFields({ row, number, faultAt, onChange, onRemove }: RowProps) {
-  const named = (what: string) => `${what}, fee ${number}`
+  const named = (what: string) => say("{what}, fee {number}", { what, number })
   return (
     <tr>
       <td>
         <Cell fault={faultAt("title") ?? faultAt("id")}>
           <input
-            aria-label={named("Fee")}
+            aria-label={named(say("Fee"))}
             aria-invalid={faultAt("title") !== undefined || undefined}
             autoComplete="off"
             value={row.title}
@@ -92,9 +83,9 @@ function FeeRowFields({ row, number, faultAt, onChange, onRemove }: RowProps) {
       </td>
       <td>
         <Select
-          label={named("Charged for")}
+          label={named(say("Charged for"))}
           value={row.kind}
-          options={KIND_LABELS}
+          options={kindLabels()}
           onChange={(kind) => onChange({ kind })}
         />
       </td>
@@ -107,7 +98,7 @@ function FeeRowFields({ row, number, faultAt, onChange, onRemove }: RowProps) {
         <Cell fault={faultAt("cents")}>
           <input
             className="amount"
-            aria-label={named("Amount")}
+            aria-label={named(say("Amount"))}
             aria-invalid={faultAt("cents") !== undefined || undefined}
             inputMode="decimal"
             autoComplete="off"
@@ -118,15 +109,22 @@ function FeeRowFields({ row, number, faultAt, onChange, onRemove }: RowProps) {
       </td>
       <td>
         <Select
-          label={named("Covered?")}
+          label={named(say("Covered?"))}
           value={row.coverage}
-          options={COVERAGES.map((coverage) => [coverage, COVERAGE_LABELS[coverage]] as const)}
+          options={COVERAGES.map(
+            (coverage) => [coverage, `${COVERAGE_SIGNS[coverage]} ${coverageInShort(coverage)}`] as const,
+          )}
           onChange={(coverage) => onChange({ coverage })}
         />
       </td>
       <td>
-        <button type="button" className="link" aria-label={`remove fee ${number}`} onClick={onRemove}>
-          remove
+        <button
+          type="button"
+          className="link"
+          aria-label={say("remove fee {number}", { number })}
+          onClick={onRemove}
+        >
+          {say("remove")}
         </button>
       </td>
     </tr>
@@ -142,8 +140,8 @@ function Which({
   switch (row.kind) {
     case "examination":
       return (
-        <fieldset className="choices" aria-label={named("Which examinations")}>
-          {STAGE_LABELS.map(([stage, label]) => (
+        <fieldset className="choices" aria-label={named(say("Which examinations"))}>
+          {stageLabels().map(([stage, label]) => (
             <label key={stage}>
               <input
                 type="checkbox"
@@ -161,9 +159,9 @@ function Which({
     case "measure":
       return (
         <Select
-          label={named("Which measurement")}
+          label={named(say("Which measurement"))}
           value={row.measure}
-          options={MEASURE_LABELS}
+          options={measureLabels()}
           onChange={(measure) => onChange({ measure })}
         />
       )
@@ -174,32 +172,39 @@ function Which({
             className="short"
             inputMode="decimal"
             autoComplete="off"
-            aria-label={named("Strength, %")}
+            aria-label={named(say("Strength, %"))}
             value={row.strength}
             onChange={(event) => onChange({ strength: event.target.value })}
           />
-          <span aria-hidden="true">%, empty for any</span>
+          <span aria-hidden="true">{say("%, empty for any")}</span>
         </label>
       )
     case "device":
       return (
         <div className="inline-field">
-          <Select
-            label={named("Which device")}
-            value={row.treatment}
-            options={DEVICE_LABELS}
-            onChange={(treatment) => onChange({ treatment })}
+          <Said
+            message="{device} every {number} months"
+            values={{
+              device: (
+                <Select
+                  label={named(say("Which device"))}
+                  value={row.treatment}
+                  options={deviceLabels()}
+                  onChange={(treatment) => onChange({ treatment })}
+                />
+              ),
+              number: (
+                <input
+                  className="short"
+                  inputMode="numeric"
+                  autoComplete="off"
+                  aria-label={named(say("Every so many months"))}
+                  value={row.everyMonths}
+                  onChange={(event) => onChange({ everyMonths: event.target.value })}
+                />
+              ),
+            }}
           />
-          <span aria-hidden="true">every</span>
-          <input
-            className="short"
-            inputMode="numeric"
-            autoComplete="off"
-            aria-label={named("Every so many months")}
-            value={row.everyMonths}
-            onChange={(event) => onChange({ everyMonths: event.target.value })}
-          />
-          <span aria-hidden="true">months</span>
         </div>
       )
   }

@@ -3,6 +3,7 @@ import { dateWords } from "../../chart/words.js"
 import { moneyInWords, readAmount } from "../../engine/cost/money.js"
 import type { Paid } from "../../engine/cost/payments.js"
 import type { CalendarDate } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import type { PaymentBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
@@ -21,7 +22,7 @@ export function PaidCard(props: {
   const { paid, currency } = props
   return (
     <section className="card" aria-labelledby="paid">
-      <h2 id="paid">Paid so far</h2>
+      <h2 id="paid">{say("Paid so far")}</h2>
       <p className="sum">{moneyInWords(paid.cents, currency)}</p>
       {paid.payments.length > 0 && (
         <ul className="payments">
@@ -29,7 +30,7 @@ export function PaidCard(props: {
             // Two payments may be alike in everything.
             // biome-ignore lint/suspicious/noArrayIndexKey: see above
             <li key={index}>
-              {dateWords(date)}: {moneyInWords(cents, currency)}
+              {say("{day}: {what}", { day: dateWords(date), what: moneyInWords(cents, currency) })}
               {what && <span className="soft"> · {what}</span>}
             </li>
           ))}
@@ -37,7 +38,7 @@ export function PaidCard(props: {
       )}
       {paid.problems.map(({ path, message }) => (
         <p key={path} className="caution small">
-          Not counted: {sentence(message)}
+          {say("Not counted: {why}", { why: sentence(message) })}
         </p>
       ))}
       <PaymentForm {...props} />
@@ -66,12 +67,17 @@ function PaymentForm({
   const submit = (event: FormEvent) => {
     event.preventDefault()
     const read = readAmount(amount, currency)
-    setAmountFault(read.kind === "refused" ? `must be ${read.allowed}` : undefined)
+    setAmountFault(read.kind === "refused" ? say("must be {allowed}", { allowed: read.allowed }) : undefined)
     if (read.kind === "refused") return
     const body = { ...id, date, cents: read.cents, currency, ...(what.trim() ? { what: what.trim() } : {}) }
     record.mutate(body, {
       onSuccess: () => {
-        onDone(`Recorded: payment of ${moneyInWords(read.cents, currency)} on ${dateWords(date)}.`)
+        onDone(
+          say("Recorded: payment of {sum} on {day}.", {
+            sum: moneyInWords(read.cents, currency),
+            day: dateWords(date),
+          }),
+        )
         setId(newEntryId())
         setAmount("")
         setWhat("")
@@ -79,15 +85,15 @@ function PaymentForm({
     })
   }
   return (
-    <form className="form payment-form screen-only" onSubmit={submit} noValidate aria-label="Payment">
+    <form className="form payment-form screen-only" onSubmit={submit} noValidate aria-label={say("Payment")}>
       <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
       <div className="form-row">
-        <Field label="Paid on" fault={faults.at("date")}>
+        <Field label={say("Paid on")} fault={faults.at("date")}>
           {(control) => (
             <input {...control} type="date" value={date} onChange={(event) => setDate(event.target.value)} />
           )}
         </Field>
-        <Field label={`Amount, ${currency}`} fault={amountFault ?? faults.at("cents")}>
+        <Field label={say("Amount, {currency}", { currency })} fault={amountFault ?? faults.at("cents")}>
           {(control) => (
             <input
               {...control}
@@ -99,7 +105,7 @@ function PaymentForm({
           )}
         </Field>
       </div>
-      <Field label="For" note="May be left empty." fault={faults.at("what")}>
+      <Field label={say("For|what was paid")} note={say("May be left empty.")} fault={faults.at("what")}>
         {(control) => (
           <input
             {...control}
@@ -111,7 +117,7 @@ function PaymentForm({
       </Field>
       <div className="form-actions">
         <button type="submit" disabled={record.isPending}>
-          Record payment
+          {say("Record payment")}
         </button>
       </div>
     </form>

@@ -1,4 +1,5 @@
 import type { TreatmentChoice } from "../../engine/course.js"
+import { listed, say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { POSSIBLE_TREATMENTS } from "../child/possible-treatment.js"
 import { capitalised } from "../format.js"
@@ -18,10 +19,12 @@ export function planOptions({
 }: Pick<CourseReading, "course" | "today">): readonly PlanOption[] {
   const running = treatmentsOn(course, today).map(treatmentName)
   const asNow = {
-    label: `As now: ${running.join(" and ") || "observation without treatment"}`,
+    label: say("As now: {plan}", {
+      plan: running.length > 0 ? listed(running) : say("observation without treatment"),
+    }),
     treatment: undefined,
   }
-  const observation = { label: "Observation without treatment", treatment: null }
+  const observation = { label: capitalised(say("observation without treatment")), treatment: null }
   const others = POSSIBLE_TREATMENTS.map((treatment) => ({
     label: capitalised(treatmentName(treatment)),
     treatment,

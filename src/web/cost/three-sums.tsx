@@ -1,5 +1,6 @@
 import type { CostPlan } from "../../engine/cost/cost-plan.js"
 import { moneyInWords } from "../../engine/cost/money.js"
+import { say } from "../../engine/say.js"
 import { CoverageMark } from "./coverage-mark.js"
 
 /** The sums side by side, never added up; what the family pays is said from one to the other. */
@@ -24,8 +25,12 @@ export function ThreeSums({ plan }: { readonly plan: Pick<CostPlan, "totals" | "
         ))}
       </dl>
       <p>
-        The family pays {money(notCoveredCents)}
-        {uncertainCents > 0 && `, and up to ${money(uncertainCents)} more if nothing uncertain is paid for`}.
+        {uncertainCents > 0
+          ? say("The family pays {sum}, and up to {more} more if nothing uncertain is paid for.", {
+              sum: money(notCoveredCents),
+              more: money(uncertainCents),
+            })
+          : say("The family pays {sum}.", { sum: money(notCoveredCents) })}
       </p>
     </>
   )
