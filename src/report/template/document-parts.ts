@@ -6,7 +6,7 @@ type Names = Readonly<Record<DocumentKind, readonly string[]>>
 /** The parts a document can have, in the order that ships. A child's document may lack some. */
 export const PARTS_OF: Names = {
   family: [],
-  consent: [],
+  consent: ["who", "caution", "text", "signatures", "sources"],
   order: ["statement", "not-ordered", ...SHEET_PARTS],
   letter: [],
   estimate: ["child", "no-invoice", "sums", "paid", "no-fee", "by-date", "taken-for-granted"],
@@ -29,7 +29,7 @@ export const PARTS_OF: Names = {
 /** What a template may put into its own sentences. */
 export const VALUES_OF: Names = {
   family: [],
-  consent: [],
+  consent: ["treatment", "date", "version", "child"],
   order: ["child", "practice", "today", "ordered", "prescriber", "pharmacy", "strength", "bottles", "volume"],
   letter: [],
   estimate: [
@@ -53,7 +53,7 @@ export const VALUES_OF: Names = {
 /** Parts that no template may leave out: cautions, and who answers for the paper. */
 export const REQUIRED_PARTS: Names = {
   family: [],
-  consent: [],
+  consent: ["caution", "text", "signatures"],
   order: ["statement", "not-ordered", "ordered", "dilution", "content", "label", "checked"],
   letter: [],
   estimate: ["no-invoice", "sums", "no-fee"],
