@@ -2,7 +2,7 @@ import { fixed } from "../../engine/words.js"
 import type { DocumentInput } from "../document-input.js"
 
 /** What a sentence needs to name a child: its name where there is one, and its sex for the pronouns. */
-export interface ChildWords extends Readonly<Record<string, string>> {
+interface ChildWords extends Readonly<Record<string, string>> {
   readonly name: string
   /** "no" where the file holds no name: the sentence says "your child" instead. */
   readonly named: "yes" | "no"
@@ -20,3 +20,6 @@ export const childWords = ({
 
 /** A figure in mm with a true minus sign. */
 export const millimetres = (mm: number): string => fixed(mm).replace("-", "\u2212")
+
+/** Thousands apart by a thin gap, which is read alike in every language. */
+export const thousandsApart = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, "\u202f")

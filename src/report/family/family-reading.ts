@@ -127,7 +127,7 @@ export function longerEye(reading: Pick<FamilyReading, "lengths">): MeasuredLeng
   return rest.reduce((longest, next) => (longest && longest.mm >= next.mm ? longest : next), first)
 }
 
-export type Means = "drops" | "glasses" | "lenses" | "several" | "none"
+type Means = "drops" | "glasses" | "lenses" | "several" | "none"
 
 /** What is in use, as a family calls it. */
 export function meansOf({ treatments }: Pick<FamilyReading, "treatments">): Means {

@@ -58,7 +58,7 @@ export function stopTrial(concentrationPercent: number | undefined) {
 }
 
 /** What a review of 14 studies found after each sort of optical treatment. */
-export type OpticalReturn = "strong" | "weak" | "varied"
+type OpticalReturn = "strong" | "weak" | "varied"
 
 export function opticalStop(
   kind: TreatmentKind,
@@ -80,7 +80,7 @@ const OPTICAL_RETURN: Readonly<Partial<Record<TreatmentKind, OpticalReturn>>> = 
 }
 
 /** Unwanted effects of one strength in one trial, per cent, beside drops without the drug where there were any. */
-export interface DropsBorne {
+interface DropsBorne {
   readonly light: number
   readonly lightWithout: number | null
   readonly nearBlur: number | null

@@ -2,7 +2,7 @@ import { say } from "../../engine/say.js"
 import { fixed } from "../../engine/words.js"
 import type { Block } from "../document.js"
 import { type Answer, answered, graded } from "./answer-grade.js"
-import { millimetres } from "./child-words.js"
+import { millimetres, thousandsApart } from "./child-words.js"
 import type { FamilyReading } from "./family-reading.js"
 import { alreadyMyopic, dioptresPerMm, nearWork, outdoorTrials, weakGlasses } from "./question-evidence.js"
 import { treatmentQuestions } from "./treatment-questions.js"
@@ -26,7 +26,7 @@ function daylight(): Answer {
   const { lessMm, children, source } = outdoorTrials()
   const line = say(
     "In trials with {children} children, most of them not short-sighted, eyes grew {less} mm less with more time outdoors. One study of short-sighted children saw no such link. As a rule of thumb: about 2 hours a day.",
-    { children: grouped(children), less: millimetres(lessMm) },
+    { children: thousandsApart(children), less: millimetres(lessMm) },
   )
   return answered(say("Does daylight help?"), line, graded("pooled", [source, alreadyMyopic.source]))
 }
@@ -58,6 +58,3 @@ function glasses(): Answer {
   const sources = [...perMm.source.slice(0, 2), weak.source]
   return answered(say("Will the glasses get stronger?"), line, graded("figures", sources))
 }
-
-/** Thousands apart by a thin gap, which is read alike in every language. */
-const grouped = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, "\u202f")

@@ -1,7 +1,7 @@
 import { say } from "../../engine/say.js"
 import { fixed, inDigits } from "../../engine/words.js"
 import { type Answer, answered, graded } from "./answer-grade.js"
-import { millimetres } from "./child-words.js"
+import { millimetres, thousandsApart } from "./child-words.js"
 import type { FamilyReading } from "./family-reading.js"
 import {
   dropsBorne,
@@ -119,8 +119,8 @@ function dropsSafe(percent: number | undefined): Answer {
 function lensesSafe(): Answer {
   const { fewest, most, source } = lensInfections()
   const line = say(
-    "Of 10,000 people who wear contact lenses for a year, {fewest} to {most} get a germ in the clear front of the eye.",
-    { fewest, most },
+    "Of {people} people who wear contact lenses for a year, {fewest} to {most} get a germ in the clear front of the eye.",
+    { people: thousandsApart(10_000), fewest, most },
   )
   return answered(say("Are the lenses safe?"), line, graded("review", [source]))
 }

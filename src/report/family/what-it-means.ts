@@ -130,7 +130,7 @@ const isForNights = ({ assessment: { finding }, supply }: FamilyReading): boolea
   supply.isPoor === true && finding.likelihoodRatio !== null && finding.likelihoodRatio <= finding.lower
 
 /** At the review by which an answer is likelier than not, or at the last that is planned. */
-export function toldChance(
+function toldChance(
   chances: readonly Chance[],
   { earliestAnswer }: Pick<Finding, "earliestAnswer">,
 ): Chance | null {

@@ -129,8 +129,8 @@ export const family: Catalogue = {
     "我们没有读到这种浓度的不良反应数据。每次检查时我们都会留意。",
   "In one trial of this strength, the power to focus close up was {lost} D weaker after a year, and {without} D weaker on drops without the drug. The longest trial of drops that we have read took {years, plural, one {# year} other {# years}}.":
     "在一项使用这种浓度的试验中，一年后看近处的调节力减弱了 {lost} D，使用不含药物的滴眼液的减弱了 {without} D。我们读到的最长的滴眼液试验历时 {years} 年。",
-  "Of 10,000 people who wear contact lenses for a year, {fewest} to {most} get a germ in the clear front of the eye.":
-    "每 10000 名戴隐形眼镜一年的人中，有 {fewest} 至 {most} 人眼睛前面的透明部分会被感染。",
+  "Of {people} people who wear contact lenses for a year, {fewest} to {most} get a germ in the clear front of the eye.":
+    "每 {people} 名戴隐形眼镜一年的人中，有 {fewest} 至 {most} 人眼睛前面的透明部分会被感染。",
   "Are the lenses safe?": "隐形眼镜安全吗？",
   "{means, select, drops {Call us when light bothers your child more than before, reading close up is hard, or the drops make the eyes red, sore or itchy.} lenses {Call us when a lens is lost or torn, or when sight through the lenses gets worse.} glasses {Call us when the glasses break, no longer fit, or do not give clear sight any more.} several {Call us when light bothers your child more than before, reading close up is hard, the eyes get red, sore or itchy, or sight gets worse.} other {Call us when your child sees less well: when the eyes are narrowed to see far, or the board at school is hard to read.}}":
     "{means, select, drops {如果孩子比以前更怕光、看近处吃力，或滴药后眼睛发红、疼痛、发痒，请给我们打电话。} lenses {如果镜片丢失或破损，或戴镜片看东西变差，请给我们打电话。} glasses {如果眼镜坏了、不合适了，或戴着不再看得清，请给我们打电话。} several {如果孩子比以前更怕光、看近处吃力，眼睛发红、疼痛、发痒，或看东西变差，请给我们打电话。} other {如果孩子看东西变差，例如眯着眼看远处，或看不清学校的黑板，请给我们打电话。}}",
