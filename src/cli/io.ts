@@ -12,6 +12,8 @@ export interface Io {
   readonly error: (text: string) => void
   /** The text of a file, or of stdin for "-"; larger files than a course file can be are not read. */
   readonly read: (file: string) => Promise<{ readonly text: string } | { readonly problem: Problem }>
+  /** Puts a file there, or over one of that name, whole or not at all; what hinders it, or null. */
+  readonly write: (file: string, content: string | Uint8Array) => Promise<Problem | null>
   /** What stands at a path: one file, course files in a folder (by name, sorted), or a data folder. */
   readonly place: (path: string) => Promise<Place>
   /** The one place where the command line reads the clock. */

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs"
+import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
@@ -27,6 +27,34 @@ describe("reading a file", () => {
     })
     expect(await processIo.read(folder)).toMatchObject({
       problem: { message: expect.stringContaining("it is a folder") },
+    })
+  })
+})
+
+describe("writing a file", () => {
+  let folder: string
+  beforeAll(() => {
+    folder = mkdtempSync(join(tmpdir(), "write-"))
+  })
+  afterAll(() => rmSync(folder, { recursive: true }))
+
+  it("puts text and bytes there, over what was there", async () => {
+    const file = join(folder, "a.ics")
+    expect(await processIo.write(file, "first and long")).toBeNull()
+    expect(await processIo.write(file, new Uint8Array([65, 10]))).toBeNull()
+    expect(readFileSync(file, "utf8")).toBe("A\n")
+  })
+
+  it("leaves a device what it is", async () => {
+    expect(await processIo.write("/dev/null", "gone")).toBeNull()
+    expect(statSync("/dev/null").isFile()).toBe(false)
+  })
+
+  it("says when there is no such folder, and when it is one", async () => {
+    const lost = await processIo.write(join(folder, "no", "a.ics"), "")
+    expect(lost).toMatchObject({ path: "--out", message: expect.stringContaining("its folder is not there") })
+    expect(await processIo.write(folder, "")).toMatchObject({
+      message: expect.stringContaining("it is a folder"),
     })
   })
 })

@@ -1,7 +1,8 @@
 import { createReadStream } from "node:fs"
-import { readdir, stat } from "node:fs/promises"
+import { readdir, rename, rm, stat, writeFile } from "node:fs/promises"
 import { join } from "node:path"
 import type { CalendarDate } from "../engine/course.js"
+import type { Problem } from "../engine/problem.js"
 import { LARGEST_FILE_BYTES } from "../interop/course/limits.js"
 import { WHOLE_FILE } from "../interop/course/problem.js"
 import { tooLarge } from "../interop/course/too-large.js"
@@ -13,6 +14,7 @@ export const processIo: Io = {
   out: (text) => process.stdout.write(text),
   error: (text) => process.stderr.write(text),
   read,
+  write,
   place,
   today: localDay,
 }
@@ -51,19 +53,44 @@ async function textOf(stream: AsyncIterable<Uint8Array>): ReturnType<Io["read"]>
   return { text: Buffer.concat(parts).toString("utf8") }
 }
 
-function unreadable(file: string, cause: unknown) {
+const reasonOf = (cause: unknown, reasons: Readonly<Record<string, string>>): string => {
   const code = (cause as { readonly code?: unknown } | null)?.code
-  const reasons: Readonly<Record<string, string>> = {
+  return reasons[String(code)] ?? (cause instanceof Error ? cause.message : String(cause))
+}
+
+function unreadable(file: string, cause: unknown): Problem {
+  const reason = reasonOf(cause, {
     ENOENT: "there is no such file",
     EISDIR: "it is a folder",
     EACCES: "reading it is not permitted",
-  }
-  const reason = reasons[String(code)] ?? (cause instanceof Error ? cause.message : String(cause))
-  return {
-    path: WHOLE_FILE,
-    value: file,
-    allowed: "a file that can be read",
-    message: `${file} cannot be read: ${reason}.`,
+  })
+  const message = `${file} cannot be read: ${reason}.`
+  return { path: WHOLE_FILE, value: file, allowed: "a file that can be read", message }
+}
+
+async function write(file: string, content: string | Uint8Array): ReturnType<Io["write"]> {
+  // Beside it and then in its place: whoever reads it meanwhile finds the old one or the new one, never a part.
+  const beside = `${file}.${process.pid}.part`
+  try {
+    const found = await stat(file).catch(() => null)
+    // A device or a pipe is written to: a file in the place of /dev/null would be felt by the whole machine.
+    if (found && !found.isFile()) {
+      await writeFile(file, content)
+      return null
+    }
+    await writeFile(beside, content)
+    await rename(beside, file)
+    return null
+  } catch (cause) {
+    await rm(beside, { force: true })
+    const reason = reasonOf(cause, {
+      ENOENT: "its folder is not there",
+      EISDIR: "it is a folder",
+      EACCES: "writing it is not permitted",
+      ENOSPC: "there is no room left",
+    })
+    const message = `${file} cannot be written: ${reason}.`
+    return { path: "--out", value: file, allowed: "a file that can be written", message }
   }
 }
 

@@ -166,6 +166,17 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .argument("<file>", COURSE_FILE)
     .addOption(asOf())
   verb(
+    "calendar",
+    "what the family has to do, as a calendar for its phone (iCalendar), without a word about health",
+    () => import("./commands/calendar.js"),
+    withFile,
+  )
+    .argument("<file>", COURSE_FILE)
+    .requiredOption("--out <file>", "calendar file to write, .ics")
+    .addOption(new Option("--language <language>", "language of the family").choices(LANGUAGES).default("en"))
+    .option("--practice <name>", "whom to ask; stands as the place of each entry")
+    .addOption(asOf())
+  verb(
     "safety",
     "concerns, red flags, cautions not asked yet, adverse events",
     () => import("./commands/safety.js"),

@@ -12,6 +12,7 @@ export async function commandLine(
 ) {
   let stdout = ""
   let stderr = ""
+  const written: Record<string, string | Uint8Array> = {}
   const code = await runCommandLine(argv, {
     out: (text) => {
       stdout += text
@@ -20,6 +21,14 @@ export async function commandLine(
       stderr += text
     },
     today: () => today,
+    write: async (file, content) => {
+      if (file.startsWith("locked/")) {
+        const message = `${file} cannot be written: writing it is not permitted.`
+        return { path: "--out", value: file, allowed: "a file that can be written", message }
+      }
+      written[file] = content
+      return null
+    },
     place: async (path) => {
       const inside = Object.keys(files).filter((name) => name.startsWith(`${path}/`))
       return inside.length === 0 ? { kind: "file" } : { kind: "courses", files: inside.sort() }
@@ -36,7 +45,7 @@ export async function commandLine(
       return { problem: { path: WHOLE_FILE, value: file, allowed: "a file that can be read", message } }
     },
   })
-  return { code, stdout, stderr }
+  return { code, stdout, stderr, written }
 }
 
 /** The one JSON document on stdout; throws when there is anything else. */
