@@ -1,5 +1,5 @@
 import { createReadStream } from "node:fs"
-import { readdir, rename, rm, stat, writeFile } from "node:fs/promises"
+import { readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises"
 import { join } from "node:path"
 import type { CalendarDate } from "../engine/course.js"
 import type { Problem } from "../engine/problem.js"
@@ -11,9 +11,10 @@ import type { Io } from "./io.js"
 
 /** The terminal, the files and the clock of this process. */
 export const processIo: Io = {
-  out: (text) => process.stdout.write(text),
+  out: (answer) => process.stdout.write(answer),
   error: (text) => process.stderr.write(text),
   read,
+  readBytes,
   write,
   place,
   today: localDay,
@@ -51,6 +52,18 @@ async function textOf(stream: AsyncIterable<Uint8Array>): ReturnType<Io["read"]>
     parts.push(part)
   }
   return { text: Buffer.concat(parts).toString("utf8") }
+}
+
+async function readBytes(file: string, most: number): ReturnType<Io["readBytes"]> {
+  try {
+    const { size } = await stat(file)
+    if (size <= most) return { bytes: await readFile(file) }
+    const allowed = `a file of at most ${most / 1_000_000} MB`
+    const message = `${file} has ${(size / 1_000_000).toFixed(1)} MB; it may have ${most / 1_000_000} MB.`
+    return { problem: { path: WHOLE_FILE, value: file, allowed, message } }
+  } catch (cause) {
+    return { problem: unreadable(file, cause) }
+  }
 }
 
 const reasonOf = (cause: unknown, reasons: Readonly<Record<string, string>>): string => {

@@ -5,6 +5,7 @@ import { METHOD_VERSION } from "../engine/method.js"
 import { STAGES } from "../engine/protocol/protocol.js"
 import { LANGUAGES } from "../engine/say.js"
 import { ROLES } from "../engine/today/owed.js"
+import { DOCUMENT_KINDS, PAPERS } from "../report/document.js"
 import type { ExitCode, Io } from "./io.js"
 
 /**
@@ -215,6 +216,31 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .option("--months <count>", "how far ahead, 1 to 120", months, 30)
     .addOption(asOf())
     .addHelpText("after", FEES_EXAMPLE)
+  verb(
+    "report",
+    "a paper of a child as PDF: for the family, the pharmacy, another doctor; of a folder all of them in one",
+    () => import("./commands/report.js"),
+    withFile,
+  )
+    .argument("<file>", `${COURSE_FILE}; or a folder of course files`)
+    .addOption(new Option("--document <kind>", "which paper").choices(DOCUMENT_KINDS).default("family"))
+    .addOption(new Option("--language <language>", "language of its reader").choices(LANGUAGES).default("en"))
+    .addOption(new Option("--paper <size>", "size of the sheet").choices(PAPERS).default("a4"))
+    .requiredOption("--out <file>", 'PDF to write, or "-" for stdout')
+    .option("--name <name>", "the child's name, which no course file holds")
+    .option("--practice <name>", "the practice's name")
+    .option("--letterhead <file>", "text of the letterhead under the name, a line each")
+    .option("--logo <file>", "PNG or JPEG beside it, at most 1 MB")
+    .option("--fees <file>", "the practice's fee schedule, or a list of them (schema: schema fees)")
+    .addOption(
+      new Option("--treatment <kind>", "for a consent or an estimate (default: as recorded)").choices(
+        TREATMENT_KINDS,
+      ),
+    )
+    .option("--concentration <percent>", "strength of atropine, % w/v", number)
+    .option("--months <count>", "months an estimate covers, 1 to 120", months)
+    .option("--link <url>", "address of the family's page, for the code on the paper")
+    .addOption(asOf())
   verb("method", "version, parameters, sources and grades", () => import("./commands/method.js"))
   verb(
     "protocol",
@@ -238,6 +264,10 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .option("--demo", "load the demo practice into an empty folder", false)
     .addOption(
       new Option("--today <date>", "in the demo practice: another day than this machine's").argParser(date),
+    )
+    .option(
+      "--smtp <url>",
+      "mail server, smtp[s]://user:password@host:port (better: LENGTHWISE_SMTP, which others on this machine can't read)",
     )
     .option("--json", "the address as one JSON document on stdout, messages on stderr")
     .action(async (options) => exit(await (await import("./commands/serve.js")).run(options, io)))

@@ -14,8 +14,14 @@ export async function commandLine(
   let stderr = ""
   const written: Record<string, string | Uint8Array> = {}
   const code = await runCommandLine(argv, {
-    out: (text) => {
-      stdout += text
+    out: (answer) => {
+      stdout += typeof answer === "string" ? answer : Buffer.from(answer).toString("latin1")
+    },
+    readBytes: async (file, most) => {
+      const held = files[file]
+      if (held instanceof Uint8Array && held.length <= most) return { bytes: held }
+      const message = held instanceof Uint8Array ? `${file} is too large.` : `${file} cannot be read.`
+      return { problem: { path: WHOLE_FILE, value: file, allowed: "a file that can be read", message } }
     },
     error: (text) => {
       stderr += text

@@ -27,7 +27,7 @@ export function blockOf(block: Block, named: Named): string {
       return [
         `#heading(level: 3, ${content(block.question)})`,
         ...block.lines.map(paragraph),
-        block.grade === "" ? "" : small([block.grade]),
+        block.grade === "" ? "" : small([block.grade], "6pt"),
       ].join("\n")
     case "figure":
       return figure(block, named)
@@ -36,7 +36,7 @@ export function blockOf(block: Block, named: Named): string {
     case "caution":
       return `#block(width: 100%, breakable: false, above: 11pt, below: 11pt, fill: ${WARM_WASH}, stroke: (left: 2.5pt + ${WARM}), inset: (x: 9pt, y: 8pt))[${block.lines.map(paragraph).join("\n")}]`
     case "notes":
-      return small(block.lines)
+      return small(block.lines, "14pt")
     case "label":
       return `#block(breakable: false, stroke: 0.8pt + ${INK}, radius: 3pt, inset: 8pt)[${inLines(block.lines)}]`
     case "address":
@@ -56,10 +56,10 @@ const paragraph = (text: string): string => `#par(${content(text)})`
 export const inLines = (lines: readonly string[]): string =>
   lines.length === 0 ? "" : `#par(${lines.map(content).join(" + linebreak() + ")})`
 
-const small = (lines: readonly string[]): string =>
+const small = (lines: readonly string[], above: string): string =>
   lines.length === 0
     ? ""
-    : `#block(above: 7pt)[#set text(size: 8pt, fill: ${SOFT})\n#set par(spacing: 0.7em, leading: 0.5em)\n${lines.map(paragraph).join("\n")}]`
+    : `#block(above: ${above})[#set text(size: 8pt, fill: ${SOFT})\n#set par(spacing: 0.7em, leading: 0.5em)\n${lines.map(paragraph).join("\n")}]`
 
 function list({ items, isNumbered }: Extract<Block, { kind: "list" }>): string {
   if (items.length === 0) return ""

@@ -13,7 +13,30 @@ export const webPapers: Catalogue = {
   "no font at hand holds some letter of this document":
     "ninguna fuente disponible contiene alguna letra de este documento",
   "Page {page} of {pages}": "Página {page} de {pages}",
+  "Eye-care practice": "Consultorio de oftalmología",
   Name: "Nombre",
   Signature: "Firma",
   Date: "Fecha",
+  // Batches, pages
+  "there is nothing to print for any of these children":
+    "no hay nada que imprimir para ninguno de estos niños",
+  "Not printed, and why": "No impresos, y por qué",
+  "For the practice; it belongs to no family.": "Para el consultorio; no pertenece a ninguna familia.",
+  "{missing, plural, one {# of the {all} papers asked for could not be made.} other {# of the {all} papers asked for could not be made.}}":
+    "{missing, plural, one {No se pudo hacer # de los {all} documentos pedidos.} other {No se pudieron hacer # de los {all} documentos pedidos.}}",
+  Why: "Por qué",
+  "{papers, plural, one {# paper} other {# papers}}":
+    "{papers, plural, one {# documento} other {# documentos}}",
+  "Report for the family": "Informe para la familia",
+  "Consent to a treatment": "Consentimiento para un tratamiento",
+  "Order to the pharmacy": "Pedido a la farmacia",
+  "Letter to another doctor": "Carta a otro médico",
+  "Report of an unwanted effect": "Notificación de un efecto no deseado",
+  "Full record": "Historia completa",
+  "The browser did not allow it.": "El navegador no lo permitió.",
+  "The figure is saved to your downloads.": "La figura está guardada en sus descargas.",
+  "The figure is copied.": "La figura está copiada.",
+  "copy figure": "copiar la figura",
+  "save as SVG": "guardar como SVG",
+  "save as PNG": "guardar como PNG",
 }
