@@ -1,11 +1,13 @@
 import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import { adverseEvents } from "../../engine/safety/adverse-events.js"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { sentence } from "../format.js"
 import { Field } from "../parts/field.js"
+import { Said } from "../parts/said.js"
 import type { CourseReading } from "../reading.js"
-import { concernTitle } from "./concern-words.js"
+import { concernTitle, relatednessInWords, seriousnessInWords } from "./concern-words.js"
 
 /** The child's adverse events, and the record of the whole practice to take away. */
 export function AdverseEventsCard({
@@ -29,31 +31,46 @@ export function AdverseEventsCard({
     })}`
   return (
     <section className="card" aria-labelledby="adverse-events">
-      <h2 id="adverse-events">Adverse events</h2>
+      <h2 id="adverse-events">{say("Adverse events")}</h2>
       {events.length === 0 ? (
-        <p>None is on record for this child.</p>
+        <p>{say("None is on record for this child.")}</p>
       ) : (
         <ul className="plain small">
           {events.map((event) => (
             <li key={`${event.opened} ${event.kind} ${event.what}`}>
-              <b>{concernTitle(event.kind)}</b>, {dateWords(event.opened)}
-              {event.treatment && `, under ${event.treatment}`}
-              {event.lot && `, lot ${event.lot}`}. {sentence(event.what)}{" "}
+              <Said
+                message="{kind}, {day}{treated, select, yes {, under {treatment}} other {}}{known, select, yes {, lot {lot}} other {}}. {what}"
+                values={{
+                  kind: <b>{concernTitle(event.kind)}</b>,
+                  day: dateWords(event.opened),
+                  treated: event.treatment ? "yes" : "no",
+                  treatment: event.treatment ?? "",
+                  known: event.lot ? "yes" : "no",
+                  lot: event.lot ?? "",
+                  what: sentence(event.what),
+                }}
+              />{" "}
               <span className="soft">
-                {[event.seriousness ?? "seriousness not said", event.relatedness ?? "cause not said"].join(
-                  ", ",
+                {say(
+                  "{seriousness}, {relatedness}; {closed, select, yes {closed {day}: {outcome}} other {still open}}.",
+                  {
+                    seriousness: seriousnessInWords(event.seriousness),
+                    relatedness: relatednessInWords(event.relatedness),
+                    closed: event.closed ? "yes" : "no",
+                    day: event.closed ? dateWords(event.closed) : "",
+                    outcome: event.outcome ?? "",
+                  },
                 )}
-                ; {event.closed ? `closed ${dateWords(event.closed)}: ${event.outcome}` : "open"}.
               </span>
             </li>
           ))}
         </ul>
       )}
       <details>
-        <summary className="small">Adverse events of the whole practice</summary>
+        <summary className="small">{say("Adverse events of the whole practice")}</summary>
         <div className="form">
           <div className="form-row">
-            <Field label="Opened from">
+            <Field label={say("Opened from")}>
               {(control) => (
                 <input
                   {...control}
@@ -63,7 +80,7 @@ export function AdverseEventsCard({
                 />
               )}
             </Field>
-            <Field label="to">
+            <Field label={say("to|a day")}>
               {(control) => (
                 <input {...control} type="date" value={to} onChange={(event) => setTo(event.target.value)} />
               )}
@@ -71,14 +88,14 @@ export function AdverseEventsCard({
           </div>
           <label className="small">
             <input type="checkbox" checked={names} onChange={(event) => setNames(event.target.checked)} />{" "}
-            with the children’s names, not only their numbers
+            {say("with the children’s names, not only their numbers")}
           </label>
           <div className="form-actions">
             <a className="button" href={address("csv")} download="adverse-events.csv">
-              Download table (CSV)
+              {say("Download table (CSV)")}
             </a>
             <a className="button" href={address("json")} download="adverse-events.json">
-              Download JSON
+              {say("Download JSON")}
             </a>
           </div>
         </div>

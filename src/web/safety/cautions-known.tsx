@@ -4,7 +4,10 @@ import type { TreatmentChoice } from "../../engine/course.js"
 import { isInUse, realTreatments } from "../../engine/protocol/treatment-course.js"
 import type { StartCaution } from "../../engine/safety/caution.js"
 import { startCautions } from "../../engine/safety/start-cautions.js"
+import { msg, say } from "../../engine/say.js"
+import { inDigits } from "../../engine/words.js"
 import { capitalised } from "../format.js"
+import { Said } from "../parts/said.js"
 import type { CourseReading } from "../reading.js"
 
 const ATROPINE: TreatmentChoice = { kind: "atropine" }
@@ -28,31 +31,38 @@ export function CautionsKnown({
   const missing = cautions.filter(({ state }) => state === "not-asked").length
   return (
     <section className="card" aria-labelledby="cautions-known">
-      <h2 id="cautions-known">{isOnDrops ? "Cautions of the drops in use" : "Before drops are started"}</h2>
+      <h2 id="cautions-known">
+        {isOnDrops ? say("Cautions of the drops in use") : say("Before drops are started")}
+      </h2>
       <p>
         {missing === 0 ? (
-          `All ${cautions.length} are answered.`
+          say("All {count} are answered.", { count: cautions.length })
         ) : (
-          <>
-            <b className="caution">
-              {missing} of {cautions.length} not asked yet.
-            </b>{" "}
-            They are answered{" "}
-            <Link to="/children/$childId/visit" params={{ childId }} search={{}}>
-              with a visit
-            </Link>
-            .
-          </>
+          <Said
+            message="{missing} They are answered {link}."
+            values={{
+              missing: (
+                <b className="caution">
+                  {say("{missing} of {count} not asked yet.", { missing, count: cautions.length })}
+                </b>
+              ),
+              link: (
+                <Link to="/children/$childId/visit" params={{ childId }} search={{}}>
+                  {say("with a visit")}
+                </Link>
+              ),
+            }}
+          />
         )}
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it */}
-      <section className="scroll" tabIndex={0} aria-label="Cautions, one by one">
+      <section className="scroll" tabIndex={0} aria-label={say("Cautions, one by one")}>
         <table className="cautions-known">
           <thead>
             <tr>
-              <th scope="col">Caution</th>
-              <th scope="col">Answer</th>
-              <th scope="col">What the source says</th>
+              <th scope="col">{say("Caution")}</th>
+              <th scope="col">{say("Answer")}</th>
+              <th scope="col">{say("What the source says")}</th>
             </tr>
           </thead>
           <tbody>
@@ -63,8 +73,17 @@ export function CautionsKnown({
                   <Answer caution={caution} />
                 </td>
                 <td className={caution.state === "asked-yes" ? undefined : "soft"}>
-                  <b>{WEIGHTS[caution.weight]}</b>: {caution.says} ({caution.duty && `${caution.duty}, `}
-                  {caution.grade}).
+                  <Said
+                    message={
+                      caution.duty ? "{weight}: {says} ({duty}, {grade})." : "{weight}: {says} ({grade})."
+                    }
+                    values={{
+                      weight: <b>{say(WEIGHTS[caution.weight])}</b>,
+                      says: caution.says,
+                      duty: caution.duty ?? "",
+                      grade: caution.grade,
+                    }}
+                  />
                 </td>
               </tr>
             ))}
@@ -72,27 +91,29 @@ export function CautionsKnown({
         </table>
       </section>
       <p className="soft small">
-        The warnings are those of 1 % drops, 20 to 100 times stronger than 0.05 and 0.01 %: a list on the safe
-        side.
+        {say(
+          "The warnings are those of 1 % drops, 20 to 100 times stronger than {strong} and {weak} %: a list on the safe side.",
+          { strong: inDigits(0.05), weak: inDigits(0.01) },
+        )}
       </p>
     </section>
   )
 }
 
 const WEIGHTS: Readonly<Record<StartCaution["weight"], string>> = {
-  contraindicated: "Not given",
-  specialist: "Specialist",
-  caution: "Caution",
+  contraindicated: msg("Not given"),
+  specialist: msg("Specialist"),
+  caution: msg("Caution"),
 }
 
 function Answer({ caution: { id, state, on, note } }: { readonly caution: StartCaution }) {
   if (state === "not-asked") {
-    const how = id === "raised-pressure" ? "not measured yet" : "not asked yet"
+    const how = id === "raised-pressure" ? say("not measured yet") : say("not asked yet")
     return <span className="caution">{how}</span>
   }
   return (
     <>
-      {state === "asked-yes" ? <b>yes</b> : "no"}
+      {state === "asked-yes" ? <b>{say("yes")}</b> : say("no")}
       {on && <span className="soft">, {dateWords(on)}</span>}
       {note && (
         <>

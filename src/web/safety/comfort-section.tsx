@@ -5,6 +5,7 @@ import { dateWords, fixed } from "../../chart/words.js"
 import { EYES } from "../../engine/course.js"
 import { type ComfortLine, comfortCourse } from "../../engine/safety/comfort-course.js"
 import { SWITCHED_RULES } from "../../engine/safety/switched-concerns.js"
+import { say } from "../../engine/say.js"
 import { signed } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
 import type { CourseReading } from "../reading.js"
@@ -17,34 +18,43 @@ export function ComfortSection({ reading }: { readonly reading: CourseReading })
   const off = SWITCHED_RULES.filter(({ duty }) => rules.examinationSwitches[duty] !== true)
   return (
     <section className="card" aria-labelledby="comfort">
-      <h2 id="comfort">Against the child’s own values before the drops</h2>
+      <h2 id="comfort">{say("Against the child’s own values before the drops")}</h2>
       {comfort.lines.length === 0 ? (
-        <p>No pupil, accommodation, acuity or pressure is recorded yet.</p>
+        <p>{say("No pupil, accommodation, acuity or pressure is recorded yet.")}</p>
       ) : (
         <>
-          {comfort.begun === null && <p>No drops were begun: there is nothing to compare with yet.</p>}
+          {comfort.begun === null && (
+            <p>{say("No drops were begun: there is nothing to compare with yet.")}</p>
+          )}
           {svg && <Drawing svg={svg} className="comfort-figure" />}
           <ComfortTable lines={comfort.lines} />
           <p className="soft small">
-            Dotted: the last value before the drops. In brackets: the change against it, for the same eye;
-            accommodation within one stated method only. The light a pupil was measured in is not recorded:
-            daylight is compared with daylight.
+            {say(
+              "Dotted: the last value before the drops. In brackets: the change against it, for the same eye; accommodation within one stated method only. The light a pupil was measured in is not recorded: daylight is compared with daylight.",
+            )}
           </p>
         </>
       )}
       {off.length > 0 && (
         <details>
-          <summary className="small">Not watched here: {off.map(({ what }) => what).join("; ")}</summary>
+          <summary className="small">
+            {say("Not watched here: {what}", { what: off.map(({ what }) => say(what)).join("; ") })}
+          </summary>
           <ul className="offers">
             {off.map(({ duty, what, figure, why }) => (
               <li key={duty}>
-                {duty}, {what}: {figure}. Off until the practice turns it on: {why}.
+                {say("{duty}, {what}: {figure}. Off until the practice turns it on: {why}.", {
+                  duty,
+                  what: say(what),
+                  figure: say(figure),
+                  why: say(why),
+                })}
               </li>
             ))}
           </ul>
           <p className="small">
             <Link to="/settings/$part" params={{ part: "examinations" }}>
-              Turn them on or off
+              {say("Turn them on or off")}
             </Link>
           </p>
         </details>
@@ -57,14 +67,14 @@ function ComfortTable({ lines }: { readonly lines: readonly ComfortLine[] }) {
   const dates = [...new Set(lines.flatMap(({ points }) => points.map(({ date }) => date)))].toSorted()
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it
-    <section className="scroll" tabIndex={0} aria-label="Values by visit">
+    <section className="scroll" tabIndex={0} aria-label={say("Values by visit")}>
       <table className="data">
         <thead>
           <tr>
-            <th scope="col">Visit</th>
+            <th scope="col">{say("Visit")}</th>
             {lines.map(({ measure, title, unit }) => (
               <th scope="col" key={measure}>
-                {title}, {unit}
+                {say("{title}, {unit}", { title, unit })}
               </th>
             ))}
           </tr>
@@ -102,7 +112,16 @@ function valuesInWords({ points, digits }: ComfortLine, date: string): readonly 
   return EYES.flatMap((eye) => {
     const point = points.find((candidate) => candidate.date === date && candidate.eye === eye)
     if (!point) return []
-    const change = point.change === null ? "" : ` (${signed(point.change, digits)})`
-    return [`${eye} ${fixed(point.value, digits)}${change}`]
+    const value = fixed(point.value, digits)
+    if (point.change === null)
+      return [say("{eye, select, right {right {value}} other {left {value}}}", { eye, value })]
+    const change = signed(point.change, digits)
+    return [
+      say("{eye, select, right {right {value} ({change})} other {left {value} ({change})}}", {
+        eye,
+        value,
+        change,
+      }),
+    ]
   })
 }

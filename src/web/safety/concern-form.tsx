@@ -1,12 +1,13 @@
 import { type FormEvent, useState } from "react"
 import type { SafetyConcern } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import type { AmendmentBody, ConcernBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
 import { Dialog } from "../parts/dialog.js"
 import { Choices, Field } from "../parts/field.js"
 import { useRecord, useSession } from "../queries.js"
-import { concernTitle, KINDS_BY_HAND, RELATEDNESS_WORDS, SERIOUSNESS_WORDS } from "./concern-words.js"
+import { concernTitle, KINDS_BY_HAND, relatednessOptions, seriousnessOptions } from "./concern-words.js"
 
 const FIELDS = ["opened", "kind", "what", "owner", "seriousness", "relatedness", "closed", "outcome"]
 
@@ -57,23 +58,31 @@ export function ConcernForm(props: ConcernFormProps) {
     if (entryId === undefined) {
       add.mutate(
         { ...fields, ...id } as ConcernBody,
-        done(`Recorded: ${name}, looked after by ${typed.owner || "nobody yet"}.`),
+        done(
+          typed.owner
+            ? say("Recorded: {name}, looked after by {owner}.", { name, owner: typed.owner })
+            : say("Recorded: {name}, looked after by nobody yet.", { name }),
+        ),
       )
       return
     }
-    const reason = closing ? "concern closed" : "concern put right or taken further"
+    const reason = closing ? say("concern closed") : say("concern put right or taken further")
     amend.mutate(
       { fields: fields as unknown as Record<string, unknown>, reason, ...id },
-      done(closing ? `Closed: ${name}. It stays in the record.` : `Recorded: ${name}.`),
+      done(
+        closing
+          ? say("Closed: {name}. It stays in the record.", { name })
+          : say("Recorded: {name}.", { name }),
+      ),
     )
   }
-  const title = closing ? "Close the concern" : entryId ? "Concern" : "Take up the concern"
+  const title = closing ? say("Close the concern") : entryId ? say("Concern|one") : say("Take up the concern")
   return (
     <Dialog title={title} onClose={onClose} failure={request.error}>
       <form className="form concern-form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         {byHand ? (
-          <Field label="What kind" fault={faultAt("kind")}>
+          <Field label={say("What kind")} fault={faultAt("kind")}>
             {(control) => (
               <select
                 {...control}
@@ -93,7 +102,7 @@ export function ConcernForm(props: ConcernFormProps) {
             <b>{concernTitle(typed.kind)}</b>
           </p>
         )}
-        <Field label="What" fault={faultAt("what")}>
+        <Field label={say("What|happened")} fault={faultAt("what")}>
           {(control) => (
             <textarea
               {...control}
@@ -104,9 +113,9 @@ export function ConcernForm(props: ConcernFormProps) {
         </Field>
         <div className="form-row">
           <Field
-            label="Opened on"
+            label={say("Opened on")}
             fault={faultAt("opened")}
-            note={byHand ? undefined : "The day of the visit that raised it."}
+            note={byHand ? undefined : say("The day of the visit that raised it.")}
           >
             {(control) => (
               <input
@@ -118,7 +127,7 @@ export function ConcernForm(props: ConcernFormProps) {
               />
             )}
           </Field>
-          <Field label="Looked after by" fault={faultAt("owner")}>
+          <Field label={say("Looked after by")} fault={faultAt("owner")}>
             {(control) => (
               <input
                 {...control}
@@ -134,20 +143,20 @@ export function ConcernForm(props: ConcernFormProps) {
             checked={typed.adverseEvent === true}
             onChange={(event) => change({ adverseEvent: event.target.checked })}
           />
-          Keep as an adverse event of the treatment
+          {say("Keep as an adverse event of the treatment")}
         </label>
         {typed.adverseEvent && (
           <div className="form-row">
             <Choices
-              legend="Seriousness"
-              options={SERIOUSNESS_WORDS}
+              legend={say("Seriousness")}
+              options={seriousnessOptions()}
               value={typed.seriousness ?? null}
               onChange={(seriousness) => change({ seriousness })}
               fault={faultAt("seriousness")}
             />
             <Choices
-              legend="Caused by the treatment"
-              options={RELATEDNESS_WORDS}
+              legend={say("Caused by the treatment")}
+              options={relatednessOptions()}
               value={typed.relatedness ?? null}
               onChange={(relatedness) => change({ relatedness })}
               fault={faultAt("relatedness")}
@@ -156,7 +165,7 @@ export function ConcernForm(props: ConcernFormProps) {
         )}
         {closing && (
           <>
-            <Field label="Closed on" fault={faultAt("closed")}>
+            <Field label={say("Closed on")} fault={faultAt("closed")}>
               {(control) => (
                 <input
                   {...control}
@@ -167,8 +176,8 @@ export function ConcernForm(props: ConcernFormProps) {
               )}
             </Field>
             <Field
-              label="How it ended"
-              note="What was found and done; needed to close it."
+              label={say("How it ended")}
+              note={say("What was found and done; needed to close it.")}
               fault={faultAt("outcome")}
             >
               {(control) => (
@@ -183,7 +192,7 @@ export function ConcernForm(props: ConcernFormProps) {
         )}
         <div className="form-actions">
           <button type="submit" className="primary" disabled={request.isPending}>
-            {closing ? "Close it" : "Record"}
+            {closing ? say("Close it") : say("Record")}
           </button>
         </div>
       </form>

@@ -2,10 +2,12 @@ import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import type { Offer } from "../../engine/safety/offers.js"
 import type { OpenConcern } from "../../engine/safety/open-concerns.js"
+import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { inWords, sentence } from "../format.js"
+import { Said } from "../parts/said.js"
 import { ConcernForm } from "./concern-form.js"
-import { concernTitle } from "./concern-words.js"
+import { concernTitle, seriousnessInWords } from "./concern-words.js"
 import { entryOfConcern } from "./recorded-entry.js"
 
 interface OpenConcernCardProps {
@@ -31,26 +33,20 @@ export function OpenConcernCard({ view, today, concern, urgent, offers, onDone }
       <p>{sentence(what)}</p>
       {isRedFlag && urgent && (
         <p>
-          Urgent contact: <b>{urgent}</b>
+          <Said message="Urgent contact: {urgent}" values={{ urgent: <b>{urgent}</b> }} />
         </p>
       )}
       {recorded && recorded.what !== inWords(what) && (
-        <p className="small">Recorded: {sentence(recorded.what)}</p>
+        <p className="small">{say("Recorded: {what}", { what: sentence(recorded.what) })}</p>
       )}
       <p className="small">
-        {recorded ? (
-          <>
-            On record since {dateWords(since)},{" "}
-            {owner ? `looked after by ${owner}` : "nobody looks after it yet"}
-            {recorded.adverseEvent && `; an adverse event, ${adverseInWords(recorded)}`}.
-          </>
-        ) : (
-          <>Raised by the visit of {dateWords(since)}. Nobody has taken it up yet.</>
-        )}
+        {recorded
+          ? recordInWords(recorded, { since, owner })
+          : say("Raised by the visit of {day}. Nobody has taken it up yet.", { day: dateWords(since) })}
       </p>
       {offers.length > 0 && (
         <details open={isRedFlag}>
-          <summary>What can be considered</summary>
+          <summary>{say("What can be considered")}</summary>
           <ul className="offers">
             {offers.map((offer) => (
               <li key={offer.what}>
@@ -73,28 +69,28 @@ export function OpenConcernCard({ view, today, concern, urgent, offers, onDone }
               type="button"
               className="primary"
               disabled={!entryId}
-              aria-label={`Close with a note: ${name}`}
+              aria-label={say("Close with a note: {name}", { name })}
               onClick={() => setOpen("close")}
             >
-              Close with a note
+              {say("Close with a note")}
             </button>
             <button
               type="button"
               disabled={!entryId}
-              aria-label={`Change owner or details: ${name}`}
+              aria-label={say("Change owner or details: {name}", { name })}
               onClick={() => setOpen("edit")}
             >
-              Change owner or details
+              {say("Change owner or details")}
             </button>
           </>
         ) : (
           <button
             type="button"
             className="primary"
-            aria-label={`Take it up: ${name}`}
+            aria-label={say("Take it up: {name}", { name })}
             onClick={() => setOpen("edit")}
           >
-            Take it up
+            {say("Take it up")}
           </button>
         )}
       </div>
@@ -113,8 +109,24 @@ export function OpenConcernCard({ view, today, concern, urgent, offers, onDone }
   )
 }
 
-const adverseInWords = ({ seriousness, relatedness }: NonNullable<OpenConcern["recorded"]>): string =>
-  [
-    seriousness ?? "seriousness not said",
-    relatedness ? `${relatedness} from the treatment` : "cause not said",
-  ].join(", ")
+/** Since when it is on record, who looks after it, and whether it is kept as an unwanted effect. */
+function recordInWords(
+  { adverseEvent, seriousness, relatedness }: NonNullable<OpenConcern["recorded"]>,
+  { since, owner }: Pick<OpenConcern, "since" | "owner">,
+): string {
+  const values = { day: dateWords(since), owned: owner ? "yes" : "no", owner: owner ?? "" }
+  if (!adverseEvent) {
+    return say(
+      "On record since {day}, {owned, select, yes {looked after by {owner}} other {nobody looks after it yet}}.",
+      values,
+    )
+  }
+  return say(
+    "On record since {day}, {owned, select, yes {looked after by {owner}} other {nobody looks after it yet}}; an adverse event, {seriousness}, {relatedness, select, unlikely {unlikely from the treatment} possible {possible from the treatment} probable {probable from the treatment} other {cause not said}}.",
+    {
+      ...values,
+      seriousness: seriousnessInWords(seriousness),
+      relatedness: relatedness ?? "not-said",
+    },
+  )
+}

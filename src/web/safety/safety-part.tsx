@@ -3,11 +3,13 @@ import { useMemo, useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import { offersFor } from "../../engine/safety/offers.js"
 import { openConcerns } from "../../engine/safety/open-concerns.js"
+import { say } from "../../engine/say.js"
 import { duties } from "../../evidence/clinical.js"
 import { evidence } from "../../evidence/index.js"
 import { adverseEffects } from "../../evidence/treatments.js"
 import type { ChildPartProps } from "../child/child-part-props.js"
 import { sentence } from "../format.js"
+import { Said } from "../parts/said.js"
 import { AdverseEventsCard } from "./adverse-events-card.js"
 import { CautionsKnown } from "./cautions-known.js"
 import { ComfortSection } from "./comfort-section.js"
@@ -38,7 +40,9 @@ export function SafetyPart({ view, reading, onDone }: ChildPartProps) {
       <div>
         <h2>{headingOf(open.length)}</h2>
         {open.length === 0 && (
-          <p className="soft">What was not measured or asked raises nothing: this is no proof of safety.</p>
+          <p className="soft">
+            {say("What was not measured or asked raises nothing: this is no proof of safety.")}
+          </p>
         )}
         {open.map(({ concern, offers }) => (
           <OpenConcernCard
@@ -53,7 +57,7 @@ export function SafetyPart({ view, reading, onDone }: ChildPartProps) {
         ))}
         <div className="form-actions">
           <button type="button" onClick={() => setAdding(true)}>
-            Record another concern
+            {say("Record another concern")}
           </button>
         </div>
         <ComfortSection reading={reading} />
@@ -63,15 +67,22 @@ export function SafetyPart({ view, reading, onDone }: ChildPartProps) {
         <Emergency reading={reading} />
         <AdverseEventsCard view={view} reading={reading} />
         <section className="card" aria-labelledby="closed-concerns">
-          <h2 id="closed-concerns">Closed concerns</h2>
+          <h2 id="closed-concerns">{say("Closed concerns")}</h2>
           {closed.length === 0 ? (
-            <p>None yet.</p>
+            <p>{say("None yet.")}</p>
           ) : (
             <ul className="plain small">
               {closed.toReversed().map((concern) => (
                 <li key={`${concern.opened} ${concern.kind} ${concern.what}`}>
-                  <b>{concernTitle(concern.kind)}</b>, {dateWords(concern.opened)} to{" "}
-                  {dateWords(concern.closed ?? today)}. {sentence(concern.outcome ?? "")}
+                  <Said
+                    message="{kind}, {from} to {to}. {outcome}"
+                    values={{
+                      kind: <b>{concernTitle(concern.kind)}</b>,
+                      from: dateWords(concern.opened),
+                      to: dateWords(concern.closed ?? today),
+                      outcome: sentence(concern.outcome ?? ""),
+                    }}
+                  />
                 </li>
               ))}
             </ul>
@@ -93,4 +104,4 @@ export function SafetyPart({ view, reading, onDone }: ChildPartProps) {
 }
 
 const headingOf = (count: number): string =>
-  count === 0 ? "Nothing is open" : count === 1 ? "One open concern" : `${count} open concerns`
+  say("{count, plural, =0 {Nothing is open} =1 {One open concern} other {# open concerns}}", { count })

@@ -48,7 +48,7 @@ export const webCost: Catalogue = {
   "cornea radius": "radio de la córnea",
   "photopic pupil": "pupila fotópica",
   accommodation: "acomodación",
-  "near acuity": "agudeza visual lejana",
+  "near acuity": "agudeza visual cercana",
   "distance acuity": "agudeza visual lejana",
   symptoms: "síntomas",
   "What a new child pays in {months} months": "Lo que paga un niño nuevo en {months} meses",
