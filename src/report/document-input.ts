@@ -31,6 +31,8 @@ export interface DocumentInput {
   readonly concernIndex?: number | undefined
   /** Months that an estimate covers. */
   readonly months?: number | undefined
+  /** Where it is read; paper when absent. A screen has room for more than two sides. */
+  readonly readOn?: "paper" | "screen" | undefined
   /** Where the family reads its page, for the QR code. */
   readonly familyLink?: string | undefined
 }

@@ -14,7 +14,7 @@ import { inOrder } from "./template/in-order.js"
 type MakeContent = (input: DocumentInput) => DocumentContent | DocumentRefused
 
 const CONTENT: Readonly<Record<DocumentKind, MakeContent>> = {
-  family: familyReport,
+  family: (input) => familyReport(input, { on: input.readOn }),
   consent: consentPaper,
   order: compoundingOrderPaper,
   letter: doctorLetter,

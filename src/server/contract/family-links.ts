@@ -1,6 +1,7 @@
 import { z } from "zod"
 import { LANGUAGES } from "../../engine/say.js"
-import { PAPERS, type PaperDocument } from "../../report/document.js"
+import { PAPERS } from "../../report/document.js"
+import type { ShownDocument } from "./documents.js"
 
 const wholeDays = "a whole number of days from 1 to 366"
 
@@ -41,7 +42,7 @@ export const openLinkBody = z.object({
 })
 
 export const sharedAnswer = z.object({
-  document: z.unknown() as z.ZodType<PaperDocument>,
+  document: z.unknown() as z.ZodType<ShownDocument>,
   /** The language the link was made in. */
   language: z.enum(LANGUAGES),
 })

@@ -1,6 +1,7 @@
 import { z } from "zod"
 import { LANGUAGES } from "../../engine/say.js"
-import { DOCUMENT_KINDS, type DocumentKind, type PaperDocument } from "../../report/document.js"
+import { DOCUMENT_KINDS, type DocumentKind } from "../../report/document.js"
+import type { ShownDocument } from "./documents.js"
 
 /** A template that is not recorded yet, to be looked at with a child's figures. */
 export const templateTrialBody = z.object({
@@ -13,7 +14,7 @@ export const templateTrialBody = z.object({
 export const templateTrialAnswer = z.object({
   problems: z.array(z.object({ line: z.int(), message: z.string() })),
   /** Null while the template has a fault, or the child has no such document. */
-  document: z.unknown() as z.ZodType<PaperDocument | null>,
+  document: z.unknown() as z.ZodType<ShownDocument | null>,
   /** Why there is no document though the template is sound. */
   refused: z.string().nullable(),
 })
@@ -32,4 +33,4 @@ export const templateNamesAnswer = z.object({
 export type TemplateTrialBody = z.input<typeof templateTrialBody>
 export type TemplateTrialAnswer = z.infer<typeof templateTrialAnswer>
 export type TemplateNamesAnswer = z.infer<typeof templateNamesAnswer>
-export type { DocumentKind, PaperDocument }
+export type { DocumentKind }

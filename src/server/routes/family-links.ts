@@ -3,7 +3,6 @@ import { z } from "zod"
 import { isLanguage } from "../../engine/say.js"
 import { type FamilyLink, LINK_FAILURES_ALLOWED } from "../../record/index.js"
 import { documentOf } from "../../report/documents.js"
-import { pdfOf } from "../../report/pdf/pdf.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
 import { type LinksAnswer, openLinkBody, sharedParams } from "../contract/family-links.js"
@@ -12,6 +11,7 @@ import { documentInputOf } from "../document-input.js"
 import { familyAddress } from "../family-address.js"
 import { noSuch, Refusal } from "../refusal.js"
 import { serveRoute } from "../route.js"
+import { shownDocument } from "../shown-document.js"
 
 const DAY_MS = 86_400_000
 
@@ -44,8 +44,8 @@ export function familyLinksRoutes(app: FastifyInstance, context: Context): void 
     open: true,
     perMinute: 20,
     answer: async ({ params: { token }, body: { born, language: asked } }) => {
-      const { link, document } = await opened({ token, born, asked })
-      return { document, language: isLanguage(link.language) ? link.language : "en" }
+      const { link, document } = await opened({ token, born, asked, readOn: "screen" })
+      return { document: shownDocument(document), language: isLanguage(link.language) ? link.language : "en" }
     },
   })
 
@@ -56,8 +56,8 @@ export function familyLinksRoutes(app: FastifyInstance, context: Context): void 
       schema: { params: sharedParams, body: openLinkBody, response: PDF },
     },
     async ({ params: { token }, body: { born, language: asked, paper } }, reply) => {
-      const { document } = await opened({ token, born, asked })
-      const pdf = pdfOf([document], paper)
+      const { document } = await opened({ token, born, asked, readOn: "paper" })
+      const pdf = await context.papers.set([document], { paper })
       if (pdf.kind === "refused")
         throw new Refusal(422, [{ path: "", value: null, allowed: "", message: pdf.why }])
       return reply
@@ -72,10 +72,12 @@ export function familyLinksRoutes(app: FastifyInstance, context: Context): void 
     token,
     born,
     asked,
+    readOn,
   }: {
     readonly token: string
     readonly born: string
     readonly asked?: string | undefined
+    readonly readOn: "paper" | "screen"
   }) {
     // Counted one after another, so that many tries at once are not one try.
     const link = await oneAtATime(async () => {
@@ -89,7 +91,7 @@ export function familyLinksRoutes(app: FastifyInstance, context: Context): void 
     if (!link) throw doesNotOpen()
     const language = [asked, link.language].find(isLanguage) ?? "en"
     const input = await documentInputOf(context, link.child, { document: "family", language })
-    const document = documentOf("family", input)
+    const document = documentOf("family", { ...input, readOn })
     if (document.kind === "refused") throw doesNotOpen()
     return { link, document }
   }

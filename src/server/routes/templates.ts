@@ -7,6 +7,7 @@ import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
 import { documentInputOf } from "../document-input.js"
 import { serveRoute } from "../route.js"
+import { shownDocument } from "../shown-document.js"
 
 /** What a template may hold, and a look at one before it is recorded. */
 export function templatesRoutes(app: FastifyInstance, context: Context): void {
@@ -28,7 +29,7 @@ export function templatesRoutes(app: FastifyInstance, context: Context): void {
       const input = await documentInputOf(context, child, { document, language, author: person.name })
       const made = documentOf(document, { ...input, template: { text } })
       if (made.kind === "refused") return { problems: [], document: null, refused: made.why }
-      return { problems: [], document: made, refused: null }
+      return { problems: [], document: shownDocument(made), refused: null }
     },
   })
 }

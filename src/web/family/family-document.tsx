@@ -1,12 +1,12 @@
 import { useState } from "react"
 import { LANGUAGE_NAMES, LANGUAGES, type Language, say } from "../../engine/say.js"
-import type { PaperDocument } from "../../server/contract/templates.js"
+import type { ShownDocument } from "../../server/contract/documents.js"
 import { failureInWords } from "../client.js"
 import { DocumentView } from "../papers/document-view.js"
 import { fetchedPdf } from "./fetched-pdf.js"
 
 interface FamilyDocumentProps {
-  readonly document: PaperDocument
+  readonly document: ShownDocument
   readonly fault: string | null
   readonly onLanguage: (language: Language) => void
   /** Where the same comes as a PDF, and what is sent to get it. */
