@@ -10,7 +10,13 @@ import { fixed } from "../../engine/words.js"
 import { evidence } from "../../evidence/index.js"
 import type { Block } from "../document.js"
 import { childWords, millimetres } from "./child-words.js"
-import { type FamilyReading, GROWN_UP_YEARS, longerEye, type MeasuredLength } from "./family-reading.js"
+import {
+  type FamilyReading,
+  GROWN_UP_YEARS,
+  lastLength,
+  longerEye,
+  type MeasuredLength,
+} from "./family-reading.js"
 import { type GrownMm, grownMm } from "./growth-answer.js"
 
 /** One decimal, as the figures write it. */
@@ -66,7 +72,9 @@ function childsEye(reading: FamilyReading, { eye, mm }: MeasuredLength): EyeOfSi
       "{named, select, yes {{name}, {eye, select, right {right eye} other {left eye}}} other {{eye, select, right {Right eye now} other {Left eye now}}}}",
       { name, named, eye },
     ),
-    note: say("measured, the longer of the two"),
+    note: lastLength(reading, eye === "right" ? "left" : "right")
+      ? say("measured, the longer of the two")
+      : say("measured"),
     isMeasured: true,
   }
 }
