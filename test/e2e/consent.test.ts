@@ -149,6 +149,8 @@ describe("a consent in the family's language", () => {
     await page.getByText("请填写签名人的姓名").waitFor()
     await expectAccessible(page)
     await picture(page, "consent-chinese")
+    await page.setViewportSize({ width: 768, height: 1000 })
+    await expectAccessible(page)
     await page.context().close()
   })
 })
@@ -164,7 +166,7 @@ describe("a consent signed on paper", () => {
       page.getByRole("button"),
       page.getByRole("navigation"),
     ])
-      expect(await hidden.first().isVisible()).toBe(false)
+      expect(await hidden.first().isVisible(), String(hidden)).toBe(false)
     for (const line of ["What it may do, in figures", "Name of the parent or guardian", "Signature"])
       expect(await page.getByText(line, { exact: true }).last().isVisible()).toBe(true)
     await page.getByText(/Child: Tomas Brandl, born/).waitFor()

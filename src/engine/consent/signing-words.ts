@@ -22,7 +22,7 @@ export const SIGNING = {
   needsRelation: msg("must say how who signs is related to the child"),
   needsAssent: msg("must be chosen"),
   needsTypedName: msg("must be the name, typed by who signs"),
-  needsSignature: msg("must be signed; with a keyboard choose “name typed”"),
+  needsSignature: msg("must be signed; with a keyboard choose “{way}”"),
   paperName: msg("Name of the parent or guardian"),
   paperDate: msg("Date"),
   paperAssent: msg("The child agrees: yes / no / was not asked"),

@@ -174,7 +174,9 @@ export function SignForm(props: {
             spoken={text.spoken}
             drawn={drawn}
             onSigned={onSigned}
-            fault={isUnsigned ? told(SIGNING.needsSignature) : undefined}
+            fault={
+              isUnsigned ? saidIn(text.spoken, SIGNING.needsSignature, { way: say("name typed") }) : undefined
+            }
           />
         )}
         {way === "typed" && (

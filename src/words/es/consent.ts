@@ -152,8 +152,7 @@ export const consent: Catalogue = {
     "debe decir qué relación tiene quien firma con el niño o la niña",
   "must be chosen": "se debe elegir",
   "must be the name, typed by who signs": "debe ser el nombre, escrito por quien firma",
-  "must be signed; with a keyboard choose “name typed”":
-    "se debe firmar; con teclado, elija «nombre escrito»",
+  "must be signed; with a keyboard choose “{way}”": "se debe firmar; con teclado, elija «{way}»",
   "Name of the parent or guardian": "Nombre de la madre, el padre o el tutor",
   "The child agrees: yes / no / was not asked":
     "El niño o la niña está de acuerdo: sí / no / no se le preguntó",

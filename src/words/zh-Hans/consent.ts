@@ -146,7 +146,7 @@ export const consent: Catalogue = {
   "must say how who signs is related to the child": "请填写签名人与孩子的关系",
   "must be chosen": "请选择一项",
   "must be the name, typed by who signs": "请由签名人输入姓名",
-  "must be signed; with a keyboard choose “name typed”": "请签名；只用键盘时请选择“输入姓名”",
+  "must be signed; with a keyboard choose “{way}”": "请签名；只用键盘时请选择“{way}”",
   "Name of the parent or guardian": "父母或监护人姓名",
   "The child agrees: yes / no / was not asked": "孩子同意：是 / 否 / 未询问",
   agrees: "同意",
