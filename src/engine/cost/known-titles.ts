@@ -1,7 +1,7 @@
 import { msg, say } from "../say.js"
 
 /** Titles that ship: of protocols, of their visits, and of the demo practice's fees. */
-const TITLES: ReadonlySet<string> = new Set([
+const MESSAGES = [
   msg("Standard protocol"),
   msg("Optical treatments"),
   msg("Step down before the stop"),
@@ -15,10 +15,15 @@ const TITLES: ReadonlySet<string> = new Set([
   msg("observation"),
   msg("Fees of the demo practice (invented)"),
   msg("Length measurement"),
-  msg("Refraction"),
+  msg("Refraction|fee"),
   msg("Defocus spectacles"),
   msg("Pair of night lenses"),
-])
+] as const
+
+/** By the title itself: what follows a bar in a message only tells its meaning. */
+const TITLES: ReadonlyMap<string, string> = new Map(
+  MESSAGES.map((message) => [message.split("|")[0] ?? message, message]),
+)
 
 /**
  * A title as a family reads it: one that ships in the language in force, one of the practice's own as it was written. A
@@ -28,7 +33,8 @@ const TITLES: ReadonlySet<string> = new Set([
  * titleInWords("6-month review") // => "revisión de los 6 meses" in Spanish
  */
 export function titleInWords(title: string): string {
-  if (TITLES.has(title)) return say(title)
+  const shipped = TITLES.get(title)
+  if (shipped !== undefined) return say(shipped)
   const months = /^(\d+)-month review$/.exec(title)?.[1]
   if (months !== undefined) return say("{months}-month review", { months: Number(months) })
   const changed = /^(.+) after the change of (strength|treatment)(?: \((right|left) eye\))?$/.exec(title)

@@ -61,7 +61,7 @@ function childAndPlan({ childName, course }: DocumentInput, { option, from, to }
     kind: "pairs",
     pairs: [
       [say("For|the child"), childName ?? say("your child")],
-      [say("Born"), dayInWords(course.child.born)],
+      [say("Born|day of birth"), dayInWords(course.child.born)],
       [say("Plan"), capitalised(option)],
       [say("Time"), say("{from} to {to}", { from: dayInWords(from), to: dayInWords(to) })],
     ],

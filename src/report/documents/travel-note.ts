@@ -65,7 +65,7 @@ const child = ({ childName, course }: DocumentInput): Block => ({
   kind: "pairs",
   pairs: [
     [say("Child|of the note"), childName ?? "________________________________"],
-    [say("Born"), dayInWords(course.child.born)],
+    [say("Born|day of birth"), dayInWords(course.child.born)],
   ],
 })
 
@@ -185,7 +185,7 @@ const practice = ({ letterhead, practice: { name } }: DocumentInput): Block => (
 
 const signature = ({ author = "" }: DocumentInput): Block => ({
   kind: "signatures",
-  lines: [{ role: say("For the practice"), name: author }],
+  lines: [{ role: say("For the practice|signature"), name: author }],
 })
 
 function sources(noticed: readonly Noticed[]): Block {

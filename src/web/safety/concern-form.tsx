@@ -165,7 +165,7 @@ export function ConcernForm(props: ConcernFormProps) {
         )}
         {closing && (
           <>
-            <Field label={say("Closed on")} fault={faultAt("closed")}>
+            <Field label={say("Closed on|day a concern ended")} fault={faultAt("closed")}>
               {(control) => (
                 <input
                   {...control}

@@ -71,7 +71,7 @@ export const cost: Catalogue = {
   observation: "observación",
   "Fees of the demo practice (invented)": "Tarifas de la consulta de demostración (inventadas)",
   "Length measurement": "Medición de la longitud axial",
-  Refraction: "Refracción",
+  "Refraction|fee": "Refracción",
   "Defocus spectacles": "Gafas con desenfoque periférico",
   "Pair of night lenses": "Par de lentes de uso nocturno",
   "{months}-month review": "revisión de los {months} meses",

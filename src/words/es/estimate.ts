@@ -8,7 +8,7 @@ export const estimate: Catalogue = {
   "An estimate made on {date}, not an invoice.": "Estimación hecha el {date}; no es una factura.",
   "For|the child": "Para",
   "your child": "su hijo o hija",
-  Born: "Fecha de nacimiento",
+  "Born|day of birth": "Fecha de nacimiento",
   Plan: "Plan",
   Time: "Periodo",
   "{from} to {to}": "{from} a {to}",

@@ -8,7 +8,7 @@ export const travel: Catalogue = {
   "Made on {date} from the record of {practice}. It is not a prescription.":
     "Hecha el {date} a partir del expediente de {practice}. No es una receta.",
   "Child|of the note": "Niño o niña",
-  Born: "Fecha de nacimiento",
+  "Born|day of birth": "Fecha de nacimiento",
   "This child is treated so that short-sightedness increases more slowly.":
     "Este niño o niña recibe un tratamiento para que la miopía aumente más despacio.",
   "{name} is treated so that short-sightedness increases more slowly.":
@@ -43,7 +43,7 @@ export const travel: Catalogue = {
   "The drops are poisonous when swallowed. If any was swallowed, call the poison centre at once: {centre}; abroad, that of the country you are in. A child who is confused, hot and flushed or has a fit needs an ambulance.":
     "Las gotas son venenosas si se tragan. Si alguien las ha tragado, llame de inmediato al centro de toxicología: {centre}; en el extranjero, al del país donde se encuentre. Un niño confuso, caliente y enrojecido o con una convulsión necesita una ambulancia.",
   "Questions to": "Consultas a",
-  "For the practice": "Por la consulta",
+  "For the practice|signature": "Por la consulta",
   "What to do, and how to keep and carry the drops, is common practice without a published source.":
     "Qué hacer, y cómo guardar y llevar las gotas, es práctica habitual sin fuente publicada.",
   "What may be noticed: reported of drops of this strength by {sources}.":

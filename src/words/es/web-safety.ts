@@ -70,7 +70,7 @@ export const webSafety: Catalogue = {
   "Keep as an adverse event of the treatment": "Guardar como efecto adverso del tratamiento",
   Seriousness: "Gravedad",
   "Caused by the treatment": "Causado por el tratamiento",
-  "Closed on": "Cerrada el",
+  "Closed on|day a concern ended": "Cerrada el",
   "How it ended": "Cómo terminó",
   "What was found and done; needed to close it.": "Lo que se encontró y se hizo; necesario para cerrarla.",
   "Close it": "Cerrarla",

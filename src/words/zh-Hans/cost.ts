@@ -66,7 +66,7 @@ export const cost: Catalogue = {
   observation: "观察",
   "Fees of the demo practice (invented)": "演示诊所的收费标准（虚构）",
   "Length measurement": "眼轴长度测量",
-  Refraction: "验光",
+  "Refraction|fee": "验光",
   "Defocus spectacles": "周边离焦框架眼镜",
   "Pair of night lenses": "夜戴型接触镜一副",
   "{months}-month review": "{months} 个月复查",

@@ -8,7 +8,7 @@ export const estimate: Catalogue = {
   "An estimate made on {date}, not an invoice.": "{date}所作的估算，不是账单。",
   "For|the child": "孩子",
   "your child": "您的孩子",
-  Born: "出生日期",
+  "Born|day of birth": "出生日期",
   Plan: "计划",
   Time: "时间",
   "{from} to {to}": "{from}至{to}",

@@ -8,7 +8,7 @@ export const travel: Catalogue = {
   "Made on {date} from the record of {practice}. It is not a prescription.":
     "{date}根据{practice}的病历制作。本说明不是处方。",
   "Child|of the note": "孩子",
-  Born: "出生日期",
+  "Born|day of birth": "出生日期",
   "This child is treated so that short-sightedness increases more slowly.":
     "这个孩子正在接受治疗，使近视加深得慢一些。",
   "{name} is treated so that short-sightedness increases more slowly.":
@@ -42,7 +42,7 @@ export const travel: Catalogue = {
   "The drops are poisonous when swallowed. If any was swallowed, call the poison centre at once: {centre}; abroad, that of the country you are in. A child who is confused, hot and flushed or has a fit needs an ambulance.":
     "滴眼液误服有毒。如有误服，请立即拨打中毒急救中心：{centre}；在国外请拨打所在国家的。孩子若神志不清、发热潮红或抽搐，请叫救护车。",
   "Questions to": "咨询",
-  "For the practice": "诊所",
+  "For the practice|signature": "诊所",
   "What to do, and how to keep and carry the drops, is common practice without a published source.":
     "怎样做以及如何保管和携带滴眼液，属于通行做法，没有发表的来源。",
   "What may be noticed: reported of drops of this strength by {sources}.":
