@@ -9,11 +9,11 @@ import { ChildPage } from "./pages/child-page.js"
 import { ChildPartPage } from "./pages/child-part-page.js"
 import { FailedPage } from "./pages/failed-page.js"
 import { NotFoundPage } from "./pages/not-found-page.js"
-import { Shell } from "./parts/shell.js"
+import { Frame } from "./papers/frame.js"
 import { Waiting } from "./parts/waiting.js"
 import { type TodaySearch, todaySearch } from "./today/today-search.js"
 
-const root = createRootRoute({ component: Shell, notFoundComponent: NotFoundPage })
+const root = createRootRoute({ component: Frame, notFoundComponent: NotFoundPage })
 
 const home = createRoute({
   getParentRoute: () => root,
@@ -81,6 +81,17 @@ const childPart = createRoute({
   },
 })
 
+const FamilyScreen = lazyRouteComponent(() => import("./papers/family-screen.js"), "FamilyScreen")
+
+const family = createRoute({
+  getParentRoute: () => root,
+  path: "/children/$childId/family",
+  component: function Family() {
+    const { childId } = family.useParams()
+    return <FamilyScreen key={childId} childId={childId} />
+  },
+})
+
 const SettingsPage = lazyRouteComponent(() => import("./settings/settings-page.js"), "SettingsPage")
 
 const settings = createRoute({
@@ -93,7 +104,7 @@ const settings = createRoute({
 })
 
 export const router = createRouter({
-  routeTree: root.addChildren([home, today, children, child, visit, childPart, settings]),
+  routeTree: root.addChildren([home, today, children, child, visit, family, childPart, settings]),
   defaultPreload: "intent",
   scrollRestoration: true,
   defaultErrorComponent: FailedPage,

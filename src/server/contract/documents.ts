@@ -17,6 +17,8 @@ export interface ShownDocument extends Omit<PaperDocument, "letterhead"> {
     readonly lines: readonly string[]
     readonly logo?: string | undefined
   }
+  /** What stands over the lines to be signed: name, signature, date, in the paper's language. */
+  readonly signatureHead?: readonly string[] | undefined
 }
 
 const oneOf = <const T extends readonly [string, ...string[]]>(values: T) =>

@@ -20,6 +20,7 @@ export const CHILD_PARTS: Readonly<Record<string, ChildPart>> = {
   "family-links": part(msg("Family page"), () =>
     import("../family/links-part.js").then((module) => module.LinksPart),
   ),
+  papers: part(msg("Papers"), () => import("../papers/papers-part.js").then((module) => module.PapersPart)),
   cost: part(msg("Cost"), () => import("../cost/cost-part.js").then((module) => module.CostPart)),
 }
 

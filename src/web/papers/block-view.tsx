@@ -6,6 +6,7 @@ import { FigureActions } from "./figure-actions.js"
 
 interface BlockViewProps {
   readonly block: Block
+  readonly signatureHead: readonly string[] | undefined
   /** Level of the heading the document stands under. */
   readonly under: 1 | 2
   /** What a figure is saved as; null where figures are only to be looked at. */
@@ -13,7 +14,7 @@ interface BlockViewProps {
 }
 
 /** One block of a document as a page. */
-export function BlockView({ block, under, keptAs }: BlockViewProps) {
+export function BlockView({ block, signatureHead, under, keptAs }: BlockViewProps) {
   switch (block.kind) {
     case "heading": {
       const Heading = `h${under + block.level}` as "h2" | "h3" | "h4"
@@ -95,7 +96,7 @@ export function BlockView({ block, under, keptAs }: BlockViewProps) {
         </div>
       )
     case "signatures":
-      return <SignatureLines {...block} />
+      return <SignatureLines lines={block.lines} head={signatureHead} />
     case "page-break":
       return <div className="paper-break" />
     default:
@@ -154,15 +155,21 @@ function TableView({ head, rows, figures = [] }: Extract<Block, { kind: "table" 
   )
 }
 
-function SignatureLines({ lines }: Extract<Block, { kind: "signatures" }>) {
+function SignatureLines({
+  lines,
+  head = [say("Name"), say("Signature"), say("Date")],
+}: {
+  readonly lines: Extract<Block, { kind: "signatures" }>["lines"]
+  readonly head: readonly string[] | undefined
+}) {
   return (
     <table className="paper-table paper-signatures">
       <thead>
         <tr>
           <td />
-          <th scope="col">{say("Name")}</th>
-          <th scope="col">{say("Signature")}</th>
-          <th scope="col">{say("Date")}</th>
+          {each(head, (title) => (
+            <th scope="col">{title}</th>
+          ))}
         </tr>
       </thead>
       <tbody>

@@ -43,6 +43,7 @@ export function DocumentView({
           // biome-ignore lint/suspicious/noArrayIndexKey: a block has its place and nothing else
           key={index}
           block={block}
+          signatureHead={paper.signatureHead}
           under={size === "large" ? 1 : 2}
           keptAs={canKeepFigures ? `${kind}-${date}-${index + 1}` : null}
         />

@@ -39,4 +39,22 @@ export const webPapers: Catalogue = {
   "copy figure": "copiar la figura",
   "save as SVG": "guardar como SVG",
   "save as PNG": "guardar como PNG",
+  Papers: "Documentos",
+  "the paper": "el documento",
+  A4: "A4",
+  "Letter, US": "Carta (EE. UU.)",
+  Paper: "Documento",
+  "Size of the sheet": "Tamaño de la hoja",
+  "Which order": "Qué pedido",
+  "{day}: {bottles, plural, one {# bottle} other {# bottles}} of {percent} %":
+    "{day}: {bottles, plural, one {# frasco} other {# frascos}} al {percent} %",
+  "Which concern": "Qué problema",
+  "Which paper": "Qué documento",
+  "Download PDF": "Descargar PDF",
+  "Turn the screen round": "Girar la pantalla hacia la familia",
+  "The same page large, with nothing of the practice’s around it.":
+    "La misma página en grande, sin nada del consultorio alrededor.",
+  "This paper cannot be made yet": "Este documento aún no se puede hacer",
+  "Recorded: report given to the family, {day}.": "Registrado: informe entregado a la familia, {day}.",
+  "Given to the family": "Entregado a la familia",
 }
