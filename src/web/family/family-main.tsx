@@ -1,7 +1,6 @@
 import "../styles/tokens.css"
 import "../styles/base.css"
 import "../styles/forms.css"
-import "../styles/print.css"
 import "./family.css"
 import { createRoot } from "react-dom/client"
 import { SharedPage } from "./shared-page.js"
