@@ -1,3 +1,4 @@
+import { say, withDecimalSign } from "../engine/say.js"
 import { colours as coloursOf } from "./colours.js"
 import type { CourseFigureOptions } from "./course-figure-input.js"
 import { linearScale } from "./linear-scale.js"
@@ -40,7 +41,7 @@ export function answerScale(
   return svgDocument({
     width,
     height: HEIGHT,
-    title: "Odds between the two limits",
+    title: say("Odds between the two limits"),
     description: message({ likelihoodRatio, upper, lower }),
     content: [
       line({ x: SIDE, y: AXIS }, { x: width - SIDE, y: AXIS }, { stroke: colours.shadeDark, width: 1.2 }),
@@ -53,23 +54,28 @@ export function answerScale(
         )
       }),
       ...childMark(likelihoodRatio, { x, width, upper, lower, colours }),
-      label(`does nothing ${odds(1 / lower)}`, { x: 4, y: AXIS + 26 }, ends),
-      label("even", { x: x(1), y: AXIS + 26 }, { ...ends, size: TEXT.small, anchor: "middle" }),
-      label(`works ${odds(upper)}`, { x: width - 4, y: AXIS + 26 }, { ...ends, anchor: "end" }),
+      label(say("does nothing {odds}", { odds: odds(1 / lower) }), { x: 4, y: AXIS + 26 }, ends),
+      label(say("even|odds"), { x: x(1), y: AXIS + 26 }, { ...ends, size: TEXT.small, anchor: "middle" }),
+      label(
+        say("works {odds}", { odds: odds(upper) }),
+        { x: width - 4, y: AXIS + 26 },
+        { ...ends, anchor: "end" },
+      ),
     ],
   })
 }
 
 /** @example odds(2.3) // => "2.3 : 1" */
 function odds(ratio: number): string {
-  return `${ratio >= 100 ? "over 100" : String(Number(ratio.toFixed(ratio < 10 ? 1 : 0)))} : 1`
+  if (ratio >= 100) return say("over 100 : 1")
+  return `${withDecimalSign(String(Number(ratio.toFixed(ratio < 10 ? 1 : 0))))} : 1`
 }
 
 /** Odds with the side they are for, since "2.3 : 1" alone does not say of what. */
 function sidedOdds(ratio: number): string {
   const words = odds(Math.max(ratio, 1 / ratio))
   if (words === "1 : 1") return words
-  return ratio > 1 ? `works ${words}` : `does nothing ${words}`
+  return ratio > 1 ? say("works {odds}", { odds: words }) : say("does nothing {odds}", { odds: words })
 }
 
 /** A dot at the odds; past a limit a point at the end of the axis that says it lies beyond. */
@@ -91,7 +97,7 @@ function childMark(
 ): readonly SvgElement[] {
   if (ratio === null) {
     const style = { fill: colours.soft, anchor: "middle" } as const
-    return [label("nothing measured yet", { x: width / 2, y: 14 }, style)]
+    return [label(say("nothing measured yet"), { x: width / 2, y: 14 }, style)]
   }
   const at = x(Math.max(lower, Math.min(ratio, upper)))
   const text = sidedOdds(ratio)
@@ -108,7 +114,10 @@ function childMark(
 }
 
 function message({ likelihoodRatio, upper, lower }: AnswerScaleInput): string {
-  const limits = `An answer is given at works ${odds(upper)} or does nothing ${odds(1 / lower)}.`
-  if (likelihoodRatio === null) return `Nothing measured yet. ${limits}`
-  return `The lengths so far: ${sidedOdds(likelihoodRatio)}. ${limits}`
+  const limits = say("An answer is given at works {upper} or does nothing {lower}.", {
+    upper: odds(upper),
+    lower: odds(1 / lower),
+  })
+  if (likelihoodRatio === null) return `${say("Nothing measured yet.")} ${limits}`
+  return `${say("The lengths so far: {odds}.", { odds: sidedOdds(likelihoodRatio) })} ${limits}`
 }

@@ -2,6 +2,7 @@ import { line as curve } from "d3-shape"
 import { dayNumber } from "../engine/calendar.js"
 import { type CalendarDate, EYES } from "../engine/course.js"
 import type { ComfortCourse, ComfortLine, ComfortPoint } from "../engine/safety/comfort-course.js"
+import { say } from "../engine/say.js"
 import { type Colours, colours as coloursOf } from "./colours.js"
 import type { CourseFigureOptions } from "./course-figure-input.js"
 import { eyeKey, eyeMark, eyeShift } from "./eye-mark.js"
@@ -53,7 +54,7 @@ export function comfortFigure(
   return svgDocument({
     width,
     height,
-    title: "Pupil, accommodation and near acuity against the child’s own values before the drops",
+    title: say("Pupil, accommodation and near acuity against the child’s own values before the drops"),
     description: drawn.map(inWords).join(" "),
     content: [
       el("g", { transform: `translate(${width - RIGHT - key.width},12)` }, key.marks),
@@ -85,7 +86,7 @@ function startMark({
   return [
     line({ x, y: TOP - 12 }, { x, y: bottom }, { stroke: colours.accentMiddle, width: 1.5 }),
     label(
-      `drops from ${dateWords(begun)}`,
+      say("drops from {day}", { day: dateWords(begun) }),
       { x: x + 4, y: TOP - 16 },
       { fill: colours.accent, size: TEXT.small },
     ),
@@ -218,9 +219,19 @@ const signed = (value: number, digits: number): string =>
 
 function inWords({ title, unit, digits, points }: ComfortLine): string {
   const last = largestLastChange(points)
-  if (!last) return `${title}: no value to compare with one before the drops.`
+  if (!last) return say("{title}: no value to compare with one before the drops.", { title })
   const { change, value, eye, date } = last
-  return `${title}: ${eye} ${fixed(value, digits)} ${unit} on ${dateWords(date)}, ${signed(change ?? 0, digits)} ${unit} against before the drops.`
+  return say(
+    "{title}: {eye, select, right {right} other {left}} {value} {unit} on {day}, {change} {unit} against before the drops.",
+    {
+      title,
+      eye,
+      value: fixed(value, digits),
+      unit,
+      day: dateWords(date),
+      change: signed(change ?? 0, digits),
+    },
+  )
 }
 
 function dayLabels({

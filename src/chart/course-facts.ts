@@ -1,5 +1,6 @@
 import { ageYears } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import type { CourseFigureInput, GrowthInterval } from "./course-figure-input.js"
 import {
   dateAtAge,
@@ -10,7 +11,8 @@ import {
   symptomPoints,
   treatmentSpans,
 } from "./course-points.js"
-import { symptomWords } from "./words.js"
+import { dutyStateWords } from "./duty-state-words.js"
+import { knownWords, symptomWords } from "./words.js"
 
 /** Everything that belongs to one date: the one source of the read-out and of the table. */
 export interface DateFacts {
@@ -37,8 +39,8 @@ export function courseFacts(input: CourseFigureInput): readonly DateFacts[] {
   const [lengths, refractions, pupils] = [lengthPoints(input), refractionPoints(input), pupilPoints(input)]
   const symptoms = symptomPoints(input)
   const treatments = treatmentSpans(input).flatMap(({ from, to, words }) => [
-    { date: from, words: `${words} from this day` },
-    ...(to === null ? [] : [{ date: to, words: `${words} ended` }]),
+    { date: from, words: say("{treatment} from this day", { treatment: words }) },
+    ...(to === null ? [] : [{ date: to, words: say("{treatment} ended", { treatment: words }) }]),
   ])
   const dates = new Set([
     input.today,
@@ -60,8 +62,14 @@ export function courseFacts(input: CourseFigureInput): readonly DateFacts[] {
       pupils: here(pupils),
       growth: input.growthIntervals.find(({ toAge }) => Math.abs(toAge - age) < SAME_DAY) ?? null,
       treatments: here(treatments).map(({ words }) => words),
-      symptoms: here(symptoms).map(({ kind, grade }) => `${symptomWords(kind)} ${grade}`),
-      duties: input.duties.filter(({ due }) => due === date).map((duty) => `${duty.step}: ${duty.state}`),
+      symptoms: here(symptoms).map(({ kind, grade }) =>
+        say("{symptom} {grade}", { symptom: symptomWords(kind), grade }),
+      ),
+      duties: input.duties
+        .filter(({ due }) => due === date)
+        .map(({ step, state }) =>
+          say("{step}: {state}", { step: knownWords(step), state: dutyStateWords(state) }),
+        ),
     }
   })
 }

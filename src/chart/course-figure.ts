@@ -1,4 +1,5 @@
 import { ageYears } from "../engine/calendar.js"
+import { say } from "../engine/say.js"
 import type {
   CourseFigure,
   CourseFigureInput,
@@ -145,7 +146,11 @@ function ageAxis(frame: Frame, bottom: number): readonly SvgElement[] {
   const room = Math.floor((frame.right - frame.left) / 28)
   const ages = x.ticks(Math.min(room, Math.ceil(domain[1] - domain[0]))).filter(Number.isInteger)
   return [
-    label(frame.narrow ? "age" : "age, years", { x: 0, y: 14 }, { fill: colours.soft, size: TEXT.small }),
+    label(
+      frame.narrow ? say("age|axis") : say("age, years"),
+      { x: 0, y: 14 },
+      { fill: colours.soft, size: TEXT.small },
+    ),
     ...ages.flatMap((age) => [
       line({ x: x(age), y: HEAD - 20 }, { x: x(age), y: bottom }, { stroke: colours.faint }),
       label(String(age), { x: x(age), y: 14 }, style),
@@ -156,7 +161,7 @@ function ageAxis(frame: Frame, bottom: number): readonly SvgElement[] {
 function todayLine(frame: Frame, { bottom, age }: { readonly bottom: number; readonly age: string }) {
   const { todayX, colours, width } = frame
   if (todayX === null) return []
-  const text = `today, ${age}`
+  const text = say("today, {age}", { age })
   const room = todayX + 5 + textWidth(text, { size: TEXT.small }) <= width
   const at = { x: todayX + (room ? 5 : -5), y: 31 }
   return [
@@ -171,11 +176,14 @@ function note(input: CourseFigureInput, frame: Frame): string {
   const whiskers =
     input.lengthSd.length === 0 && input.growthIntervals.length === 0
       ? ""
-      : "Whiskers: 95 % interval of the measurement. "
+      : `${say("Whiskers: 95 % interval of the measurement.")} `
   const shading =
     eye === null
       ? ""
-      : `Forecast of the ${eye} eye: median, with shading from 5 to 95 % and, darker, from 25 to 75 %.`
+      : say(
+          "{eye, select, right {Forecast of the right eye} other {Forecast of the left eye}}: median, with shading from 5 to 95 % and, darker, from 25 to 75 %.",
+          { eye },
+        )
   return (whiskers + shading).trim()
 }
 

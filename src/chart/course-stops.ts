@@ -1,11 +1,22 @@
 import { addMonths, ageYears } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import { courseFacts, type DateFacts } from "./course-facts.js"
 import type { CourseFigureInput, CourseStop } from "./course-figure-input.js"
 import type { EyePoint } from "./course-points.js"
 import { type DrawnForecast, drawnForecast, type FanRow, fanAt } from "./forecast-fan.js"
 import { within } from "./frame.js"
-import { ageWords, dateWords, dioptreWords, fixed, listed, mmWords, rangeWords } from "./words.js"
+import {
+  ageWords,
+  dateWords,
+  dioptreWords,
+  fixed,
+  fromWords,
+  listed,
+  mmWords,
+  ofEye,
+  rangeWords,
+} from "./words.js"
 
 /** What can be read at each date of the figure, and at each birthday of the forecast. */
 export function courseStops(
@@ -26,12 +37,15 @@ export function courseStops(
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([date, lines]) => {
       const age = ageYears({ born, on: date })
-      const today = date === input.today ? " · today" : ""
+      const told = { age: ageWords({ born, on: date }), day: dateWords(date) }
       return {
         ageYears: age,
         date,
         x: x(age),
-        lines: [`${ageWords({ born, on: date })} · ${dateWords(date)}${today}`, ...lines],
+        lines: [
+          date === input.today ? say("{age} · {day} · today", told) : `${told.age} · ${told.day}`,
+          ...lines,
+        ],
       }
     })
 }
@@ -50,12 +64,26 @@ export function forecastBirthdays(
   return ages.map((age) => {
     const untreated = fanAt(forecast.untreated, age)
     const asTreated = forecast.asTreated && fanAt(forecast.asTreated, age)
-    const eye = `Forecast, ${forecast.eye} eye`
+    const { eye } = forecast
     return {
       age,
       lines: [
-        ...(untreated ? [`${eye}, untreated: ${fanWords(untreated)}`] : []),
-        ...(asTreated ? [`${eye}, as treated: ${fanWords(asTreated)}`] : []),
+        ...(untreated
+          ? [
+              say(
+                "{eye, select, right {Forecast, right eye} other {Forecast, left eye}}, untreated: {length}",
+                { eye, length: fanWords(untreated) },
+              ),
+            ]
+          : []),
+        ...(asTreated
+          ? [
+              say(
+                "{eye, select, right {Forecast, right eye} other {Forecast, left eye}}, as treated: {length}",
+                { eye, length: fanWords(asTreated) },
+              ),
+            ]
+          : []),
       ],
     }
   })
@@ -68,24 +96,30 @@ export const fanWords = ({ p5, p50, p95 }: FanRow) =>
 function factLines(facts: DateFacts): readonly string[] {
   const { lengths, refractions, pupils, growth, treatments, symptoms, duties } = facts
   return [
-    eyesLine("Length", lengths, mmWords),
+    lengths.length === 0 ? "" : say("Length: {eyes}", { eyes: eyesInWords(lengths, mmWords) }),
     growth === null
       ? ""
-      : `Growth before: ${fixed(growth.mmPerYear, 2)} mm a year (${rangeWords({ low: growth.low95, high: growth.high95, digits: 2 })})`,
-    eyesLine("Refraction", refractions, dioptreWords),
-    ...treatments.map((words) => `Treatment: ${words}`),
-    eyesLine("Pupil in daylight", pupils, (mm) => `${fixed(mm, 1)} mm`),
-    symptoms.length === 0 ? "" : `Symptoms: ${listed(symptoms)}`,
-    ...duties.map((words) => `Duty: ${words}`),
+      : say("Growth before: {mm} mm a year ({range})", {
+          mm: fixed(growth.mmPerYear, 2),
+          range: rangeWords({ low: growth.low95, high: growth.high95, digits: 2 }),
+        }),
+    refractions.length === 0
+      ? ""
+      : say("Refraction: {eyes}", { eyes: eyesInWords(refractions, dioptreWords) }),
+    ...treatments.map((what) => say("Treatment: {what}", { what })),
+    pupils.length === 0
+      ? ""
+      : say("Pupil in daylight: {eyes}", { eyes: eyesInWords(pupils, (mm) => `${fixed(mm, 1)} mm`) }),
+    symptoms.length === 0 ? "" : say("Symptoms: {symptoms}", { symptoms: listed(symptoms) }),
+    ...duties.map((duty) => say("Duty: {duty}", { duty })),
   ].filter((text) => text !== "")
 }
 
-function eyesLine(what: string, points: readonly EyePoint[], words: (value: number) => string): string {
-  if (points.length === 0) return ""
+function eyesInWords(points: readonly EyePoint[], words: (value: number) => string): string {
   const from = points.find((point) => point.from !== null)?.from
-  return `${what}: ${points.map((point) => pointWords(point, words)).join(", ")}${from ? ` (${from})` : ""}`
+  return `${points.map((point) => pointWords(point, words)).join(", ")}${from ? ` (${fromWords(from)})` : ""}`
 }
 
 function pointWords({ eye, value, half95 }: EyePoint, words: (value: number) => string): string {
-  return `${eye} ${words(value)}${half95 === null ? "" : ` ± ${fixed(half95, 2)}`}`
+  return ofEye(eye, `${words(value)}${half95 === null ? "" : ` ± ${fixed(half95, 2)}`}`)
 }

@@ -1,10 +1,21 @@
 import type { Eye } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import { courseFacts, type DateFacts } from "./course-facts.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
 import { dateAtAge, type EyePoint } from "./course-points.js"
 import { birthday, fanWords, forecastBirthdays } from "./course-stops.js"
 import { drawnForecast, fanAt } from "./forecast-fan.js"
-import { ageWords, dateWords, dioptreWords, fixed, listed, mmWords, rangeWords } from "./words.js"
+import {
+  ageWords,
+  dateWords,
+  dioptreWords,
+  fixed,
+  fromWords,
+  listed,
+  mmWords,
+  ofEye,
+  rangeWords,
+} from "./words.js"
 
 /** Text in rows; each row has a cell for each header. */
 export interface FigureTable {
@@ -28,22 +39,22 @@ export function courseTable(input: CourseFigureInput): readonly FigureTable[] {
 
 function courseByDate(input: CourseFigureInput): FigureTable {
   return {
-    caption: "Course by date",
+    caption: say("Course by date"),
     headers: [
-      "Date",
-      "Age",
-      "Length right",
-      "Length left",
-      "Growth before",
-      "Refraction right",
-      "Refraction left",
-      "Treatment",
-      "Pupil in daylight",
-      "Symptoms",
-      "Duties",
+      say("Date"),
+      say("Age"),
+      say("Length right"),
+      say("Length left"),
+      say("Growth before"),
+      say("Refraction right"),
+      say("Refraction left"),
+      say("Treatment"),
+      say("Pupil in daylight"),
+      say("Symptoms"),
+      say("Duties"),
     ],
     rows: courseFacts(input).map((facts) => [
-      dateWords(facts.date) + (facts.today ? ", today" : ""),
+      facts.today ? say("{day}, today", { day: dateWords(facts.date) }) : dateWords(facts.date),
       ageWords({ born: input.course.child.born, on: facts.date }),
       cell(facts.lengths, "right", mmWords),
       cell(facts.lengths, "left", mmWords),
@@ -51,7 +62,7 @@ function courseByDate(input: CourseFigureInput): FigureTable {
       cell(facts.refractions, "right", dioptreWords),
       cell(facts.refractions, "left", dioptreWords),
       listed(facts.treatments),
-      listed(facts.pupils.map(({ eye, value }) => `${eye} ${fixed(value, 1)} mm`)),
+      listed(facts.pupils.map(({ eye, value }) => ofEye(eye, `${fixed(value, 1)} mm`))),
       listed(facts.symptoms),
       facts.duties.join("; "),
     ]),
@@ -62,22 +73,30 @@ function cell(points: readonly EyePoint[], eye: Eye, words: (value: number) => s
   const point = points.find((candidate) => candidate.eye === eye)
   if (point === undefined) return ""
   const half = point.half95 === null ? "" : ` ± ${fixed(point.half95, 2)}`
-  return `${words(point.value)}${half}${point.from === null ? "" : ` (${point.from})`}`
+  return `${words(point.value)}${half}${point.from === null ? "" : ` (${fromWords(point.from)})`}`
 }
 
 function growthCell({ growth }: DateFacts): string {
   if (growth === null) return ""
   const range = rangeWords({ low: growth.low95, high: growth.high95, digits: 2 })
-  return `${fixed(growth.mmPerYear, 2)} mm a year (${range})`
+  return say("{mm} mm a year ({range})", { mm: fixed(growth.mmPerYear, 2), range })
 }
 
 function forecastByBirthday(input: CourseFigureInput): FigureTable {
   const forecast = drawnForecast(input.forecast, [0, 18])
   const { born } = input.course.child
-  const headers = ["Date", "Age", "Untreated", ...(forecast?.asTreated ? ["As treated"] : [])]
-  if (forecast === null) return { caption: "Forecast", headers, rows: [] }
+  const headers = [
+    say("Date"),
+    say("Age"),
+    say("Untreated"),
+    ...(forecast?.asTreated ? [say("As treated")] : []),
+  ]
+  if (forecast === null) return { caption: say("Forecast"), headers, rows: [] }
   return {
-    caption: `Forecast of the length of the ${forecast.eye} eye: median and range from 5 to 95 %`,
+    caption: say(
+      "{eye, select, right {Forecast of the length of the right eye} other {Forecast of the length of the left eye}}: median and range from 5 to 95 %",
+      { eye: forecast.eye },
+    ),
     headers,
     rows: forecastBirthdays(forecast).map(({ age }) => {
       const cells = [forecast.untreated, ...(forecast.asTreated ? [forecast.asTreated] : [])].map((rows) => {
@@ -93,8 +112,8 @@ function forecastByBirthday(input: CourseFigureInput): FigureTable {
 function coverageByMonth({ coverageByMonth: months = [], course }: CourseFigureInput): FigureTable {
   const { born } = course.child
   return {
-    caption: "Nights covered by the bottles supplied",
-    headers: ["Month from", "Age", "Nights covered"],
+    caption: say("Nights covered by the bottles supplied"),
+    headers: [say("Month from"), say("Age"), say("Nights covered")],
     rows: months.map(({ age, share }) => {
       const date = dateAtAge({ born, age })
       return [dateWords(date), ageWords({ born, on: date }), `${fixed(100 * share, 0)} %`]

@@ -1,7 +1,8 @@
 import { addMonths, dayNumber } from "../engine/calendar.js"
 import type { CalendarDate } from "../engine/course.js"
+import { msg, say } from "../engine/say.js"
 import type { NightState, Run } from "../engine/supply/covered-days.js"
-import { counted, percent } from "../engine/words.js"
+import { percent } from "../engine/words.js"
 import { type Colours, colours as coloursOf } from "./colours.js"
 import type { CourseFigureOptions } from "./course-figure-input.js"
 import { linearScale } from "./linear-scale.js"
@@ -35,10 +36,10 @@ const AXIS = 70
 const LEGEND_ROW = 17
 
 const WORDS: Readonly<Record<NightState, string>> = {
-  covered: "bottle in date",
-  "not-covered": "no bottle in date",
-  "not-recorded": "no bottle on record",
-  "not-prescribed": "not prescribed",
+  covered: msg("bottle in date"),
+  "not-covered": msg("no bottle in date"),
+  "not-recorded": msg("no bottle on record"),
+  "not-prescribed": msg("not prescribed"),
 }
 
 /**
@@ -63,7 +64,7 @@ export function coverageStrip(input: CoverageStripInput, options: Options = {}):
   return svgDocument({
     width,
     height: keys.bottom + 4,
-    title: "Nights with a bottle in date",
+    title: say("Nights with a bottle in date"),
     description: described(input),
     content: [
       ...nights.flatMap((run) => runMarks(run, { x, colours })),
@@ -134,7 +135,7 @@ function missedMarks(
   if (end <= start) return []
   const [left, right] = [x(start), x(end)]
   const y = MISSED.top + 3
-  const words = `${nights} missed`
+  const words = say("{nights, plural, one {# missed} other {# missed}}", { nights })
   const half = textWidth(words, { size: TEXT.small }) / 2
   const middle = Math.min(Math.max((left + right) / 2, half), width - half)
   const stroke = { stroke: colours.warm, width: 1.4 }
@@ -191,13 +192,13 @@ function legend(
     ...order
       .filter((state) => nights.some((run) => run.state === state))
       .map((state) => ({
-        words: WORDS[state],
+        words: say(WORDS[state]),
         marks: runMarks({ from: day, to: day, nights: 1, state }, { x, colours }).map(lowered),
       })),
     ...[true, false]
       .filter((isOpeningRecorded) => bottles.some((bottle) => bottle.isOpeningRecorded === isOpeningRecorded))
       .map((isOpeningRecorded) => ({
-        words: isOpeningRecorded ? "bottle opened" : "bottle handed out, opening not recorded",
+        words: isOpeningRecorded ? say("bottle opened") : say("bottle handed out, opening not recorded"),
         marks: [
           el("g", { transform: `translate(9,${-BOTTLES.top - 9})` }, [
             bottleMark({ date: day, isOpeningRecorded }, { x, colours }),
@@ -231,16 +232,29 @@ function described({ nights, missed, proportion }: CoverageStripInput): string {
     nights.filter((run) => run.state === state).reduce((sum, run) => sum + run.nights, 0)
   const [first, last] = [nights[0] as Run, nights.at(-1) as Run]
   const share =
-    proportion === null ? "No bottle is recorded." : `${percent(proportion)} of nights had a bottle in date.`
+    proportion === null
+      ? say("No bottle is recorded.")
+      : say("{share} of nights had a bottle in date.", { share: percent(proportion) })
   const gaps = nights
     .filter(({ state }) => state === "not-covered")
-    .map(({ from, to }) => `${dateWords(from)} to ${dateWords(to)}`)
+    .map(({ from, to }) => say("{from} to {to}", { from: dateWords(from), to: dateWords(to) }))
   return [
-    `From ${dateWords(first.from)} to ${dateWords(last.to)}. ${share}`,
-    gaps.length === 0 ? "" : `${counted(count("not-covered"), "night")} without one: ${gaps.join("; ")}.`,
+    `${say("From {from} to {to}.", { from: dateWords(first.from), to: dateWords(last.to) })} ${share}`,
+    gaps.length === 0
+      ? ""
+      : say("{nights, plural, one {# night} other {# nights}} without one: {spans}.", {
+          nights: count("not-covered"),
+          spans: gaps.join("; "),
+        }),
     missed.length === 0
       ? ""
-      : `Missed nights told of: ${missed.map(({ from, to, nights: n }) => `${n} from ${dateWords(from)} to ${dateWords(to)}`).join("; ")}.`,
+      : say("Missed nights told of: {spans}.", {
+          spans: missed
+            .map(({ from, to, nights: n }) =>
+              say("{nights} from {from} to {to}", { nights: n, from: dateWords(from), to: dateWords(to) }),
+            )
+            .join("; "),
+        }),
   ]
     .filter((part) => part !== "")
     .join(" ")

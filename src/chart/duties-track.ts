@@ -1,10 +1,12 @@
 import type { DutyState } from "../engine/assessment.js"
 import { ageYears } from "../engine/calendar.js"
+import { say } from "../engine/say.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, type Track } from "./frame.js"
 import { rows, type Stretch } from "./label-placement.js"
 import { label } from "./marks.js"
 import { decimals, el, type SvgElement } from "./svg.js"
+import { knownWords } from "./words.js"
 import { type WordsBeside, wordsBeside } from "./words-beside.js"
 
 const ROW = 19
@@ -13,11 +15,13 @@ const TICK = 8
 
 /** What is owed: a tick when done, a bar over its window while it is not; bars of what is due now are filled. */
 export function dutiesTrack(input: CourseFigureInput, frame: Frame): Track {
-  const shared = { name: "duties", title: "Duties", unit: "" } as const
+  const shared = { name: "duties", title: say("Duties"), unit: "" } as const
   const marks = dutyMarks(input, frame)
   if (marks.length === 0) {
     const why =
-      input.duties.length === 0 ? "nothing is owed by the protocol" : "nothing is owed at these ages"
+      input.duties.length === 0
+        ? say("nothing is owed by the protocol")
+        : say("nothing is owed at these ages")
     return { ...shared, height: EMPTY_HEIGHT, marks: (plot) => [emptyNote(frame, plot, why)] }
   }
   const row = rows(
@@ -64,7 +68,8 @@ function dutyMarks({ duties, course }: CourseFigureInput, frame: Frame): readonl
       if (closes < frame.left || opens > frame.right) continue
       const from = Math.min(Math.max(opens, frame.left), frame.right - 6)
       const bar = { from, to: Math.max(from + 6, Math.min(closes, frame.right)) }
-      const text = state === "overdue" ? `overdue: ${duty.step}` : duty.step
+      const step = knownWords(duty.step)
+      const text = state === "overdue" ? say("overdue: {step}", { step }) : step
       const words = wordsBeside(text, { bar, frame, bold: state !== "upcoming" })
       marks.push({ state, bar, words, extent: words.extent })
     }

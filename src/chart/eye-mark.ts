@@ -3,6 +3,7 @@ import type { Colours } from "./colours.js"
 import { type Key, label } from "./marks.js"
 import { el, type SvgElement } from "./svg.js"
 import { TEXT, textWidth } from "./text-size.js"
+import { eyeWords } from "./words.js"
 
 /**
  * Right eye: filled circle. Left eye: open square. The shape tells the eye, never the colour.
@@ -27,13 +28,13 @@ const MARK_WIDTH = 12
 
 /** "● right  □ left" */
 export function eyeKey(eyes: readonly Eye[], colours: Colours): Key {
-  const step = (eye: Eye) => MARK_WIDTH + textWidth(eye, { size: TEXT.small }) + 8
+  const step = (eye: Eye) => MARK_WIDTH + textWidth(eyeWords(eye), { size: TEXT.small }) + 8
   const starts = eyes.map((_, i) => eyes.slice(0, i).reduce((sum, eye) => sum + step(eye), 0))
   return {
     width: eyes.reduce((sum, eye) => sum + step(eye), -8),
     marks: eyes.flatMap((eye, i) => [
       eyeMark({ eye, x: (starts[i] as number) + 4, y: -4 }, colours),
-      keyWords(eye, (starts[i] as number) + MARK_WIDTH, colours),
+      keyWords(eyeWords(eye), (starts[i] as number) + MARK_WIDTH, colours),
     ]),
   }
 }

@@ -1,4 +1,5 @@
 import type { PracticeSettings } from "../engine/assessment.js"
+import { msg, say } from "../engine/say.js"
 import { colours as coloursOf } from "./colours.js"
 import type { CourseFigureOptions } from "./course-figure-input.js"
 import { spread } from "./label-placement.js"
@@ -49,10 +50,16 @@ export function growthScale(input: GrowthScaleInput, options: Options = {}): str
   return svgDocument({
     width,
     height: HEIGHT,
-    title: "Growth between emmetropic and natural growth",
-    description:
-      `Growth ${fixed(mmPerYear, 2)} mm a year (95 % ${rangeWords({ low: low95, high: high95, digits: 2 })}); ` +
-      `emmetropic growth ${fixed(emmetropic, 2)}, natural growth of untreated myopia ${fixed(natural, 2)}.`,
+    title: say("Growth between emmetropic and natural growth"),
+    description: say(
+      "Growth {mm} mm a year (95 % {range}); emmetropic growth {emmetropic}, natural growth of untreated myopia {natural}.",
+      {
+        mm: fixed(mmPerYear, 2),
+        range: rangeWords({ low: low95, high: high95, digits: 2 }),
+        emmetropic: fixed(emmetropic, 2),
+        natural: fixed(natural, 2),
+      },
+    ),
     content: [
       ...band(input, drawing),
       el("line", { x1: x(low95), x2: x(high95), y1: AXIS, y2: AXIS, ...interval }),
@@ -89,6 +96,13 @@ function shownRates({
   return [low - 0.04 * (high - low), high + 0.04 * (high - low)]
 }
 
+const ZONE_WORDS = [
+  msg("near-normal|growth"),
+  msg("slowed|growth"),
+  msg("as untreated|growth"),
+  msg("faster|growth"),
+] as const
+
 interface Zone {
   readonly words: string
   readonly from: number
@@ -101,8 +115,8 @@ function zones({ emmetropic, natural, cuts }: GrowthScaleInput, { x, width }: Dr
   if (span <= 0) return []
   const edges = [cuts.nearNormal, cuts.slowed, cuts.asUntreated].map((cut) => x(emmetropic + cut * span))
   const bounds = [SIDE, ...edges, width - SIDE]
-  return ["near-normal", "slowed", "as untreated", "faster"].map((words, i) => ({
-    words,
+  return ZONE_WORDS.map((words, i) => ({
+    words: say(words),
     from: bounds[i] as number,
     to: bounds[i + 1] as number,
   }))
@@ -145,8 +159,8 @@ function markedRates(
   { x, width, colours }: Drawing,
 ): readonly SvgElement[] {
   const marked = [
-    { name: `emmetropic ${fixed(emmetropic, 2)}`, at: x(emmetropic) },
-    { name: `natural ${fixed(natural, 2)}`, at: x(natural) },
+    { name: say("emmetropic {mm}", { mm: fixed(emmetropic, 2) }), at: x(emmetropic) },
+    { name: say("natural {mm}", { mm: fixed(natural, 2) }), at: x(natural) },
   ]
   const middles = spread(
     marked.map(({ name, at }) => ({ at, size: textWidth(name, { size: TEXT.label }) })),

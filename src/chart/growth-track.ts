@@ -1,4 +1,5 @@
 import { area, line as curve, curveMonotoneX } from "d3-shape"
+import { say } from "../engine/say.js"
 import type { CourseFigureInput, GrowthInterval, RateAtAge } from "./course-figure-input.js"
 import { lengthPoints } from "./course-points.js"
 import { type EndLabel, endLabels } from "./end-labels.js"
@@ -14,8 +15,12 @@ import { fixed } from "./words.js"
 export function growthTrack(input: CourseFigureInput, frame: Frame): Track {
   const { domain, colours } = frame
   const eyes = [...new Set(lengthPoints(input).map(({ eye }) => eye))]
-  const whose = eyes.length === 1 ? `${eyes[0]} eye` : "mean of eyes"
-  const shared = { name: "growth", title: "Growth", unit: `mm per year, ${whose}` } as const
+  const [eye = "right", ...others] = eyes
+  const unit =
+    others.length === 0 && eyes.length === 1
+      ? say("{eye, select, right {mm per year, right eye} other {mm per year, left eye}}", { eye })
+      : say("mm per year, mean of eyes")
+  const shared = { name: "growth", title: say("Growth"), unit } as const
   const intervals = input.growthIntervals.filter(
     ({ fromAge, toAge }) => toAge > domain[0] && fromAge < domain[1],
   )
@@ -25,8 +30,8 @@ export function growthTrack(input: CourseFigureInput, frame: Frame): Track {
   if (intervals.length === 0) {
     const why =
       input.growthIntervals.length === 0
-        ? "growth needs two axial lengths at different dates"
-        : "no growth measured at these ages"
+        ? say("growth needs two axial lengths at different dates")
+        : say("no growth measured at these ages")
     return { ...shared, height: EMPTY_HEIGHT, marks: (plot) => [emptyNote(frame, plot, why)] }
   }
 
@@ -166,8 +171,8 @@ function lines({ natural, emmetropic, frame, y }: Expected & Drawing): readonly 
 function names({ natural, emmetropic, y }: Expected & Pick<Drawing, "y">): readonly EndLabel[] {
   const [naturalEnd, emmetropicEnd] = [natural.at(-1), emmetropic.at(-1)]
   return [
-    ...(naturalEnd ? [{ y: y(naturalEnd.mmPerYear), name: "natural" }] : []),
-    ...(emmetropicEnd ? [{ y: y(emmetropicEnd.mmPerYear), name: "emmetropic" }] : []),
+    ...(naturalEnd ? [{ y: y(naturalEnd.mmPerYear), name: say("natural|growth") }] : []),
+    ...(emmetropicEnd ? [{ y: y(emmetropicEnd.mmPerYear), name: say("emmetropic|growth") }] : []),
   ]
 }
 

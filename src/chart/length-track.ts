@@ -1,6 +1,7 @@
 import { area, line as curve, curveMonotoneX } from "d3-shape"
 import type { Eye } from "../engine/course.js"
 import { EYES } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import type { CourseFigureInput, LengthAtAge, ReferenceBand } from "./course-figure-input.js"
 import { type EyePoint, lengthPoints } from "./course-points.js"
 import { type EndLabel, endLabels } from "./end-labels.js"
@@ -23,10 +24,10 @@ export function lengthTrack(input: CourseFigureInput, frame: Frame): Track {
   const emmetropic = windowed(input.emmetropicLength, { window: domain, between: lengthBetween })
   const band = windowed(input.referenceBand?.rows ?? [], { window: domain, between: bandBetween })
   const eyes = EYES.filter((eye) => points.some((point) => point.eye === eye))
-  const shared = { name: "length", title: "Length", unit: "mm" } as const
+  const shared = { name: "length", title: say("Length|of the eye"), unit: "mm" } as const
 
   if (points.length === 0 && forecast === null) {
-    const why = all.length === 0 ? "no axial length recorded yet" : "no axial length at these ages"
+    const why = all.length === 0 ? say("no axial length recorded yet") : say("no axial length at these ages")
     return { ...shared, height: EMPTY_HEIGHT, marks: (plot) => [emptyNote(frame, plot, why)] }
   }
 
@@ -59,7 +60,7 @@ export function lengthTrack(input: CourseFigureInput, frame: Frame): Track {
         ...points.flatMap((point) => lengthMark(point, { frame, y })),
         ...endLabels(frame, plot, [
           ...forecastNames(forecast, y),
-          ...behindName("emmetropic", { at: emmetropic.at(-1)?.mm, shown, y }),
+          ...behindName(say("emmetropic|length"), { at: emmetropic.at(-1)?.mm, shown, y }),
           ...behindName(input.referenceBand?.label ?? "", { at: middle(shownBand.at(-1)), shown, y }),
         ]),
       ]
@@ -136,11 +137,15 @@ function shownLengths({
 }
 
 function forecastNames(forecast: DrawnForecast | null, y: (mm: number) => number): readonly EndLabel[] {
-  const figure = ({ age, p50 }: FanRow) => `${fixed(p50, 1)} at ${axisAge(age)}`
+  const figure = ({ age, p50 }: FanRow) => say("{mm} at {age}", { mm: fixed(p50, 1), age: axisAge(age) })
   const [untreated, treated] = [forecast?.untreated.at(-1), forecast?.asTreated?.at(-1)]
   return [
-    ...(untreated ? [{ y: y(untreated.p50), name: "untreated", figure: figure(untreated) }] : []),
-    ...(treated ? [{ y: y(treated.p50), name: "as treated", figure: figure(treated), strong: true }] : []),
+    ...(untreated
+      ? [{ y: y(untreated.p50), name: say("untreated|forecast"), figure: figure(untreated) }]
+      : []),
+    ...(treated
+      ? [{ y: y(treated.p50), name: say("as treated|forecast"), figure: figure(treated), strong: true }]
+      : []),
   ]
 }
 
@@ -159,8 +164,9 @@ function behindName(
 ): readonly EndLabel[] {
   if (at === undefined) return []
   if (within(shown, at)) return [{ y: y(at), name }]
-  const side = at < shown[0] ? "below" : "above"
-  return [{ y: y(clamped(at, shown)), name, figure: `${side}, ${fixed(at, 1)}` }]
+  const mm = fixed(at, 1)
+  const figure = at < shown[0] ? say("below, {mm}", { mm }) : say("above, {mm}", { mm })
+  return [{ y: y(clamped(at, shown)), name, figure }]
 }
 
 const clamped = (mm: number, [low, high]: readonly [number, number]) => Math.max(low, Math.min(mm, high))

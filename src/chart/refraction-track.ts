@@ -1,5 +1,6 @@
 import { line as curve } from "d3-shape"
 import { EYES } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
 import { type EyePoint, refractionPoints } from "./course-points.js"
 import { earlierKey, eyeMark, eyeShift } from "./eye-mark.js"
@@ -11,11 +12,15 @@ import { fixed } from "./words.js"
 /** Spherical equivalent of both eyes; more nearsighted is lower. */
 export function refractionTrack(input: CourseFigureInput, frame: Frame): Track {
   const { colours, domain } = frame
-  const shared = { name: "refraction", title: "Refraction", unit: "D, spherical equivalent" } as const
+  const shared = {
+    name: "refraction",
+    title: say("Refraction"),
+    unit: say("D, spherical equivalent"),
+  } as const
   const all = refractionPoints(input)
   const points = all.filter(({ age }) => within(domain, age))
   if (points.length === 0) {
-    const why = all.length === 0 ? "no refraction recorded yet" : "no refraction at these ages"
+    const why = all.length === 0 ? say("no refraction recorded yet") : say("no refraction at these ages")
     return { ...shared, height: EMPTY_HEIGHT, marks: (plot) => [emptyNote(frame, plot, why)] }
   }
   const values = points.map(({ value }) => value)
@@ -31,7 +36,7 @@ export function refractionTrack(input: CourseFigureInput, frame: Frame): Track {
       earlier.length === 0
         ? undefined
         : earlierKey(
-            "old glasses",
+            say("old glasses|key"),
             EYES.filter((eye) => earlier.some((point) => point.eye === eye)),
             colours,
           ),

@@ -1,4 +1,5 @@
 import type { SymptomKind } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
 import { type EyePoint, pupilPoints, type SymptomPoint, symptomPoints } from "./course-points.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, type Track, within } from "./frame.js"
@@ -13,7 +14,7 @@ const DISC = 7
 
 /** A row for the pupil in daylight and one for each symptom that was ever reported. */
 export function safetyTrack(input: CourseFigureInput, frame: Frame): Track {
-  const shared = { name: "safety", title: "Safety" } as const
+  const shared = { name: "safety", title: say("Safety") } as const
   const pupils = byVisit(pupilPoints(input)).filter(({ age }) => within(frame.domain, age))
   const asked = symptomPoints(input).filter(({ age }) => within(frame.domain, age))
   const kinds = [...new Set(asked.filter(({ grade }) => grade > 0).map(({ kind }) => kind))]
@@ -23,12 +24,12 @@ export function safetyTrack(input: CourseFigureInput, frame: Frame): Track {
     ...(kinds.length === 0 && asked.length > 0 ? [(y: number) => noneRow(asked, frame, y)] : []),
   ]
   if (rows.length === 0) {
-    const why = "no pupil or symptom recorded"
+    const why = say("no pupil or symptom recorded")
     return { ...shared, unit: "", height: EMPTY_HEIGHT, marks: (plot) => [emptyNote(frame, plot, why)] }
   }
   return {
     ...shared,
-    unit: kinds.length === 0 ? "" : "grade 0 to 3",
+    unit: kinds.length === 0 ? "" : say("grade 0 to 3"),
     height: rows.length * ROW,
     marks: (plot) => rows.flatMap((row, i) => row(plot.y + (i + 0.5) * ROW)),
   }
@@ -66,7 +67,10 @@ function pupilRow(pupils: readonly VisitPupil[], frame: Frame, y: number): reado
         ),
   )
   const end = Math.max(...(middles ?? wishes.map(({ at }) => at))) + size / 2 + 10
-  return [...marks, rowName(middles === null ? `pupil ${range} mm` : "pupil, mm", { x: end, y, frame })]
+  return [
+    ...marks,
+    rowName(middles === null ? say("pupil {range} mm", { range }) : say("pupil, mm"), { x: end, y, frame }),
+  ]
 }
 
 /** The grade in a disc, an open ring at 0; where they stand too close, dots and rings with the highest grade in words. */
@@ -94,7 +98,8 @@ function symptomRow(
     return [el("circle", disc), ...(middles === null ? [] : [label(String(grade), { x, y: y + 4 }, style)])]
   })
   const highest = Math.max(...shown.map(({ grade }) => grade))
-  const name = symptomWords(kind) + (middles === null ? `, up to ${highest}` : "")
+  const symptom = symptomWords(kind)
+  const name = middles === null ? say("{symptom}, up to {highest}", { symptom, highest }) : symptom
   return [...marks, rowName(name, { x: Math.max(...places) + 14, y, frame })]
 }
 
@@ -104,7 +109,7 @@ function noneRow(asked: readonly SymptomPoint[], frame: Frame, y: number): reado
     const x = frame.x(age)
     return line({ x: x - 4, y }, { x: x + 4, y }, { stroke: frame.colours.soft, width: 1.4 })
   })
-  return [...marks, rowName("asked, no symptom", { x: frame.x(ages.at(-1) ?? 0) + 14, y, frame })]
+  return [...marks, rowName(say("asked, no symptom"), { x: frame.x(ages.at(-1) ?? 0) + 14, y, frame })]
 }
 
 /** What a row shows: after its last mark, or in the right gutter when there is no room before the edge. */

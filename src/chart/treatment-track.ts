@@ -1,3 +1,4 @@
+import { say } from "../engine/say.js"
 import type { CourseFigureInput, MonthOfCoverage } from "./course-figure-input.js"
 import { type TreatmentSpan, treatmentSpans } from "./course-points.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, type Track } from "./frame.js"
@@ -14,7 +15,7 @@ const MONTH_YEARS = 1 / 12
 /** What was given when, in words on ribbons, and under it the nights covered by the bottles supplied. */
 export function treatmentTrack(input: CourseFigureInput, frame: Frame): Track {
   const { domain } = frame
-  const shared = { name: "treatment", title: "Treatment" } as const
+  const shared = { name: "treatment", title: say("Treatment") } as const
   const spans = treatmentSpans(input)
   const ribbons = spans
     .filter(({ fromAge, toAge }) => toAge >= domain[0] && fromAge <= domain[1])
@@ -23,7 +24,7 @@ export function treatmentTrack(input: CourseFigureInput, frame: Frame): Track {
     ({ age }) => age + MONTH_YEARS > domain[0] && age < domain[1],
   )
   if (ribbons.length === 0) {
-    const why = spans.length === 0 ? "no treatment recorded" : "no treatment at these ages"
+    const why = spans.length === 0 ? say("no treatment recorded") : say("no treatment at these ages")
     return { ...shared, unit: "", height: EMPTY_HEIGHT, marks: (plot) => [emptyNote(frame, plot, why)] }
   }
   const row = rows(
@@ -34,7 +35,7 @@ export function treatmentTrack(input: CourseFigureInput, frame: Frame): Track {
   const height = ribbonsHeight + (months.length === 0 ? 0 : CELL + 4)
   return {
     ...shared,
-    unit: months.length === 0 ? "" : "nights covered",
+    unit: months.length === 0 ? "" : say("nights covered"),
     height,
     marks: (plot) => [
       ...ribbons.flatMap((ribbon, i) => ribbonMarks(ribbon, frame, plot.y + (row[i] ?? 0) * (RIBBON + 3))),

@@ -1,5 +1,7 @@
 import { describe, it } from "vitest"
 import { courseFigure } from "../../src/chart/index.js"
+import { inLanguage, learn } from "../../src/engine/say.js"
+import { spanish } from "../../src/words/es/index.js"
 import { empty, full, oneEye, stopped, untreated } from "./figures.js"
 import { expectFigure } from "./snapshot.js"
 
@@ -20,4 +22,10 @@ describe("the course figure is drawn as it was looked at and accepted", () => {
   for (const { name, input, options } of accepted) {
     it(name, () => expectFigure(name, courseFigure(input, options).svg))
   }
+  it("course-full-es", () => {
+    learn("es", spanish)
+    // Titles as a practice writes them: they are drawn as they stand.
+    const duties = full.duties.map((duty, i) => ({ ...duty, step: `revisión ${i + 1} de la consulta` }))
+    expectFigure("course-full-es", inLanguage("es", () => courseFigure({ ...full, duties })).svg)
+  })
 })

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { courseFigure, courseTable, openingWindow } from "../../src/chart/index.js"
+import { inLanguage, type Language, learn } from "../../src/engine/say.js"
+import { spanish } from "../../src/words/es/index.js"
 import { empty, full, oneEye, stopped, untreated } from "./figures.js"
 import { overlapping, textBoxes } from "./texts.js"
 
@@ -96,13 +98,24 @@ describe("the layout that a page lays its cursor on", () => {
   })
 })
 
-describe("the figure", () => {
-  const everyFigure = [full, oneEye, untreated, stopped, empty].flatMap((input) =>
-    [880, 560, 360].flatMap((width) => [
-      { name: `${width}`, svg: courseFigure(input, { width }).svg, width },
-      { name: `${width} to 18`, svg: courseFigure(input, { width, ageDomain: [0, 18] }).svg, width },
-    ]),
+learn("es", spanish)
+
+const figuresIn = (language: Language) =>
+  inLanguage(language, () =>
+    Object.entries({ full, oneEye, untreated, stopped, empty }).flatMap(([child, input]) =>
+      [880, 560, 360].flatMap((width) => [
+        { name: `${language} ${child} ${width}`, svg: courseFigure(input, { width }).svg, width },
+        {
+          name: `${language} ${child} ${width} to 18`,
+          svg: courseFigure(input, { width, ageDomain: [0, 18] }).svg,
+          width,
+        },
+      ]),
+    ),
   )
+
+describe("the figure", () => {
+  const everyFigure = [...figuresIn("en"), ...figuresIn("es")]
 
   it("sets no text smaller than 11", () => {
     const sizes = everyFigure.flatMap(({ svg }) =>
@@ -202,6 +215,44 @@ describe("the figure", () => {
   it("refuses a width or window that cannot be drawn", () => {
     expect(() => courseFigure(full, { width: 200 })).toThrow("width must be at least 320: 200")
     expect(() => courseFigure(full, { ageDomain: [9, 9] })).toThrow("ageDomain must rise: 9 to 9")
+  })
+})
+
+describe("the figure in Spanish", () => {
+  const { svg, layout } = inLanguage("es", () => courseFigure(full))
+
+  it("reads out at a visit all that was found there, with the decimal comma and the eyes as the trade writes them", () => {
+    expect(stopAt(layout, "2025-09-12")?.lines).toEqual([
+      "9 a 5 m · 12 sept 2025",
+      "Longitud: OD 23,81 mm ± 0,05, OI 23,74 mm ± 0,05",
+      "Crecimiento previo: 0,14 mm por año (0,04 a 0,23)",
+      "Refracción: OD −2,00 D, OI −2,00 D",
+      "Pupila con luz de día: OD 4,5 mm, OI 4,4 mm",
+      "Síntomas: sensibilidad a la luz 1, visión borrosa de cerca 0",
+    ])
+    expect(stopAt(layout, "2023-05-02")?.lines).toContain(
+      "Refracción: OD −0,75 D, OI −0,50 D (gafas previas)",
+    )
+  })
+
+  it("tells its message in words to those who hear it", () => {
+    expect(svg).toContain("<title>Evolución de una niña de los 6 a los 13 años</title>")
+    expect(svg).toContain(
+      "Crecimiento de 0,14 mm por año (0,05 a 0,23), se espera de un miope sin tratamiento 0,27, de un emétrope 0,08: crecimiento frenado.",
+    )
+  })
+
+  it("writes coordinates with the decimal point", () => {
+    expect(svg).not.toMatch(/ (?:x|y|x1|x2|y1|y2|cx|cy|r|width|height)="[^"]*,/)
+  })
+
+  it("has its tables in Spanish", () => {
+    const tables = inLanguage("es", () => courseTable(full))
+    expect(tables.map(({ caption }) => caption)).toEqual([
+      "Evolución por fecha",
+      "Pronóstico de la longitud del ojo derecho: mediana e intervalo del 5 al 95 %",
+      "Noches cubiertas por los frascos suministrados",
+    ])
   })
 })
 
