@@ -13,6 +13,7 @@ import type { Clock } from "./clock.js"
 import type { Context } from "./context.js"
 import { guard, isApi } from "./guard.js"
 import { inTurn } from "./in-turn.js"
+import { type MailJobOptions, mailJob } from "./mail/mail-job.js"
 import { documentApi } from "./open-api.js"
 import { paperSetter } from "./paper-setter.js"
 import { speakTheReadersLanguage } from "./reading-language.js"
@@ -23,9 +24,11 @@ import { consentsRoutes } from "./routes/consents.js"
 import { decideRoutes } from "./routes/decide.js"
 import { documentsRoutes } from "./routes/documents.js"
 import { entriesRoutes } from "./routes/entries.js"
+import { familyContactRoutes } from "./routes/family-contact.js"
 import { familyLinksRoutes } from "./routes/family-links.js"
 import { filesRoutes } from "./routes/files.js"
 import { lotsRoutes } from "./routes/lots.js"
+import { messagesRoutes } from "./routes/messages.js"
 import { practiceRoutes } from "./routes/practice.js"
 import { rulesRoutes } from "./routes/rules.js"
 import { safetyRoutes } from "./routes/safety.js"
@@ -41,12 +44,20 @@ export interface AppOptions {
   readonly clock: Clock
   /** The built pages; without them only the API is served. */
   readonly staticFolder?: string | undefined
+  /** The mail server messages go through; without one they wait. */
+  readonly mail?: MailJobOptions | undefined
   /** Failures of our own are written to the standard error output. */
   readonly log?: boolean
 }
 
 /** The whole HTTP application as a value: it listens nowhere, and `inject` asks it without a socket. */
-export async function buildApp({ record, clock, staticFolder, log }: AppOptions): Promise<FastifyInstance> {
+export async function buildApp({
+  record,
+  clock,
+  staticFolder,
+  mail,
+  log,
+}: AppOptions): Promise<FastifyInstance> {
   const app = fastify({
     bodyLimit: LARGEST_BODY_BYTES,
     logger: log ? { level: "error", stream: process.stderr } : false,
@@ -97,6 +108,8 @@ export async function buildApp({ record, clock, staticFolder, log }: AppOptions)
     lotsRoutes(routes, context)
     templatesRoutes(routes, context)
     familyLinksRoutes(routes, context)
+    familyContactRoutes(routes, context)
+    messagesRoutes(routes, context, mailJob(context, readings, mail ?? { smtp: null }))
     safetyRoutes(routes, context)
   })
   if (staticFolder) await servePages(app, staticFolder)

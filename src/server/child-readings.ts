@@ -14,6 +14,8 @@ import type { ChildSummary } from "./contract/child.js"
 export interface ChildReading {
   readonly summary: ChildSummary
   readonly owed: readonly Owed[]
+  /** Duties that are still to be done, now or later: what families are reminded of. */
+  readonly ahead: readonly Duty[]
 }
 
 /** The day and the rules that a reading holds for. */
@@ -46,6 +48,7 @@ export function childReading(
       treatment: inUse.length === 0 ? null : inUse.map(treatmentName).join(", "),
     },
     owed: owed({ course, today, protocol, assessment, duties: dutiesNow, rules }),
+    ahead: dutiesNow.filter(({ state }) => state === "upcoming" || state === "open" || state === "overdue"),
   }
 }
 

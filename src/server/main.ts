@@ -18,6 +18,7 @@ import { buildApp } from "./app.js"
 import { type Clock, clockMovedTo, machineClock } from "./clock.js"
 import { isDemo, loadDemo } from "./demo.js"
 import { type FirstLogIn, firstLogIn } from "./first-log-in.js"
+import { type SmtpAddress, SmtpAddressFault, smtpAddress } from "./mail/smtp-address.js"
 
 export interface ServerOptions {
   /** Made when absent. */
@@ -32,6 +33,8 @@ export interface ServerOptions {
   readonly clock?: Clock
   /** Another day than the machine's, to live through a course; only in the demo practice. */
   readonly today?: CalendarDate | undefined
+  /** Mail server, `smtp[s]://user:password@host:port`; the environment's LENGTHWISE_SMTP when absent. */
+  readonly smtp?: string | undefined
   /** Where the address and the first log-in are told; the standard output unless said otherwise. */
   readonly say?: (line: string) => void
 }
@@ -69,6 +72,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     for (const step of undo.splice(0).reverse()) await step()
   }
   try {
+    const smtp = mailServer(options.smtp ?? process.env.LENGTHWISE_SMTP)
     const lock = lockFolder(dataFolder)
     undo.push(() => lock.release())
     const database = openEmbedded(dataFolder)
@@ -87,7 +91,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
         "the day can be set in the demo practice only; this one holds other children",
       )
     const pages = existsSync(join(staticFolder, "index.html")) ? staticFolder : undefined
-    const app = await buildApp({ record, clock, staticFolder: pages, log: true })
+    const app = await buildApp({ record, clock, staticFolder: pages, mail: { smtp }, log: true })
     undo.push(() => app.close())
     const address = await app.listen({ host, port }).catch((cause) => {
       throw cause.code === "EADDRINUSE"
@@ -96,11 +100,21 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     })
     lock.note(`serving ${address}, process ${process.pid}`)
     undo.push(closeOnSignals(close))
-    for (const line of greeting({ address, logIn, pages, today: options.today })) say(line)
+    for (const line of greeting({ address, logIn, pages, smtp, today: options.today })) say(line)
     return { address, ...(logIn ? { firstLogIn: logIn } : {}), close }
   } catch (error) {
     await close()
     throw error
+  }
+}
+
+/** The mail server that was named; a fault of it stops the start, since messages would wait unseen. */
+function mailServer(text: string | undefined): SmtpAddress | null {
+  try {
+    return text ? smtpAddress(text) : null
+  } catch (cause) {
+    if (cause instanceof SmtpAddressFault) throw new ServerStartError(cause.message)
+    throw cause
   }
 }
 
@@ -124,8 +138,10 @@ function greeting({
   address,
   logIn,
   pages,
+  smtp,
   today,
 }: {
+  readonly smtp: SmtpAddress | null
   readonly today: CalendarDate | undefined
   readonly address: string
   readonly logIn: FirstLogIn | undefined
@@ -134,6 +150,7 @@ function greeting({
   return [
     `Lengthwise is at ${address}`,
     ...(pages ? [] : ["The pages are not built; only the API is served."]),
+    ...(smtp ? [`Messages to families go through ${smtp.place}.`] : []),
     ...(today ? [`The practice's day is set to ${today}.`] : []),
     ...(logIn?.password ? [`Log in as ${logIn.name} with the password ${logIn.password}`] : []),
     ...(logIn ? [`The first log-in is kept in ${logIn.file} until its password is changed.`] : []),

@@ -12,6 +12,7 @@ import {
 import { buildApp } from "../../src/server/app.js"
 import type { ChildView } from "../../src/server/contract/child.js"
 import type { Problem } from "../../src/server/contract/problem.js"
+import type { MailJobOptions } from "../../src/server/mail/mail-job.js"
 import { passwordHash } from "../../src/server/passwords.js"
 
 export const TODAY = "2025-11-25"
@@ -37,7 +38,13 @@ export interface TestApp {
 }
 
 /** The whole application on a record of its own, with a clock that stands still. */
-export async function testApp({ staticFolder }: { readonly staticFolder?: string } = {}): Promise<TestApp> {
+export async function testApp({
+  staticFolder,
+  mail,
+}: {
+  readonly staticFolder?: string
+  readonly mail?: MailJobOptions
+} = {}): Promise<TestApp> {
   const folder = mkdtempSync(join(tmpdir(), "lengthwise-app-"))
   const database = openEmbedded(folder)
   await migrate(database)
@@ -60,7 +67,12 @@ export async function testApp({ staticFolder }: { readonly staticFolder?: string
   let nowMs = START_MS
   let today = TODAY
   let cookie = ""
-  const app = await buildApp({ record, clock: { nowMs: () => nowMs, today: () => today }, staticFolder })
+  const app = await buildApp({
+    record,
+    clock: { nowMs: () => nowMs, today: () => today },
+    staticFolder,
+    mail,
+  })
 
   const ask: TestApp["ask"] = (method, url, { body, headers } = {}) =>
     app.inject({

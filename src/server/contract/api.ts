@@ -22,6 +22,7 @@ import {
   visitCorrectionBody,
   withdrawalBody,
 } from "./entry.js"
+import { familyContactBody } from "./family-contact.js"
 import {
   linkParams,
   linksAnswer,
@@ -32,6 +33,22 @@ import {
 } from "./family-links.js"
 import { fileAnswer, fileParams, fileQuery } from "./files.js"
 import { lotAnswer, lotParams } from "./lot.js"
+import {
+  listParams,
+  listText,
+  lookAnswer,
+  messageAnswer,
+  messageParams,
+  messagesAnswer,
+  messagesQuery,
+  newListAnswer,
+  newListBody,
+  planAnswer,
+  resolveBody,
+  takenBackAnswer,
+  testMailAnswer,
+  testMailBody,
+} from "./messages.js"
 import { healthAnswer, practiceAnswer } from "./practice.js"
 import { paperBody, paperParams, rulesAnswer } from "./rules.js"
 import { adverseEventsAnswer, adverseEventsQuery } from "./safety.js"
@@ -72,6 +89,54 @@ export const api = {
 
   today: { method: "GET", url: "/api/today", query: todayQuery, answer: todayAnswer },
 
+  /** What was written to families, what waits, and whether the mail server takes it. */
+  messages: { method: "GET", url: "/api/messages", query: messagesQuery, answer: messagesAnswer },
+  /** What families are to be told in the coming days, as things stand. */
+  messagePlan: { method: "GET", url: "/api/messages/plan", answer: planAnswer },
+  message: {
+    method: "GET",
+    url: "/api/messages/:messageId",
+    params: messageParams,
+    answer: messageAnswer,
+  },
+  cancelMessage: {
+    method: "POST",
+    url: "/api/messages/:messageId/cancel",
+    params: messageParams,
+    answer: messageAnswer,
+  },
+  retryMessage: {
+    method: "POST",
+    url: "/api/messages/:messageId/retry",
+    params: messageParams,
+    answer: messageAnswer,
+  },
+  /** Says of a message whose sending was cut short whether it arrived. */
+  resolveMessage: {
+    method: "POST",
+    url: "/api/messages/:messageId/resolution",
+    params: messageParams,
+    body: resolveBody,
+    answer: messageAnswer,
+  },
+  lookForMessages: { method: "POST", url: "/api/messages/look", answer: lookAnswer },
+  testMail: { method: "POST", url: "/api/messages/test", body: testMailBody, answer: testMailAnswer },
+  /** Hands over everything that waits as SMS or post, as one list. */
+  handOverMessages: {
+    method: "POST",
+    url: "/api/messages/lists",
+    body: newListBody,
+    answer: newListAnswer,
+  },
+  /** The list as a table to download: RFC 4180, UTF-8. */
+  messageList: { method: "GET", url: "/api/messages/lists/:list", params: listParams, answer: listText },
+  takeListBack: {
+    method: "POST",
+    url: "/api/messages/lists/:list/return",
+    params: listParams,
+    answer: takenBackAnswer,
+  },
+
   /** Unwanted effects of the whole practice; with format=csv a table to download. */
   adverseEvents: {
     method: "GET",
@@ -90,6 +155,13 @@ export const api = {
     url: "/api/children/:id/correction",
     params: childParams,
     body: childCorrectionBody,
+    answer: childView,
+  },
+  recordFamilyContact: {
+    method: "POST",
+    url: "/api/children/:id/family",
+    params: childParams,
+    body: familyContactBody,
     answer: childView,
   },
   familyLinks: {

@@ -34,6 +34,7 @@ const entryKind = z.enum([
   "order",
   "explanation",
   "payment",
+  "family",
   "withdrawal",
 ])
 export type ChildEntryKind = z.infer<typeof entryKind>

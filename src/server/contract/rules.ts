@@ -1,5 +1,6 @@
 import { z } from "zod"
 import { TREATMENT_KINDS } from "../../engine/course.js"
+import { isTimeZone } from "../../engine/messages/quiet-hours.js"
 import { COVERAGES, type PracticeRules } from "../../engine/practice-rules.js"
 import { MEASURES, STAGES } from "../../engine/protocol/protocol.js"
 import { LANGUAGES } from "../../engine/say.js"
@@ -135,11 +136,51 @@ const template = z.object({
   text: z.string({ error: "text" }).max(20_000, { error: "at most 20000 characters" }),
 })
 
+const clockTime = z
+  .string({ error: "a time of day written HH:MM" })
+  .regex(/^([01]\d|2[0-3]):[0-5]\d$/, { error: "a time of day written HH:MM" })
+/** Stands in the head of a message: one line, whatever is pasted. */
+const oneLine = (most: number) =>
+  text(most).regex(/^[^\p{Cc}]*$/u, { error: "one line without control characters" })
+
+const messages = z.object({
+  isOn: z.boolean({ error: "true or false" }),
+  sender: oneLine(100),
+  from: z.email({ error: "an e-mail address" }).max(254, { error: "at most 254 characters" }),
+  replyTo: z.email({ error: "an e-mail address" }).max(254, { error: "at most 254 characters" }).nullish(),
+  telephone: oneLine(60),
+  timeZone: z
+    .string({ error: "a time zone of the IANA list such as Europe/Dublin" })
+    .refine(isTimeZone, { error: "a time zone of the IANA list such as Europe/Dublin" }),
+  quietFrom: clockTime,
+  quietTo: clockTime,
+  daysBefore: whole(1, 60),
+})
+
 /** The schema of each paper; a protocol is read by the engine's own `protocolProblems`. */
-export const paperSchemas = { fees, wording, pharmacy, switches, contacts, letterhead, template } as const
+export const paperSchemas = {
+  fees,
+  wording,
+  pharmacy,
+  switches,
+  contacts,
+  letterhead,
+  template,
+  messages,
+} as const
 
 export const paperParams = z.object({
-  kind: z.enum(["protocol", "fees", "wording", "pharmacy", "switches", "contacts", "letterhead", "template"]),
+  kind: z.enum([
+    "protocol",
+    "fees",
+    "wording",
+    "pharmacy",
+    "switches",
+    "contacts",
+    "letterhead",
+    "template",
+    "messages",
+  ]),
 })
 export const paperBody = z.object({
   body: z.unknown().describe("The paper itself, by the shape of its kind"),
