@@ -11,7 +11,7 @@ import { label, line } from "./marks.js"
 import { el, type SvgElement } from "./svg.js"
 import { svgDocument } from "./svg-document.js"
 import { TEXT } from "./text-size.js"
-import { dateWords, fixed } from "./words.js"
+import { dateWords, eyeWords, fixed } from "./words.js"
 
 type Options = Pick<CourseFigureOptions, "width" | "colours">
 
@@ -221,17 +221,14 @@ function inWords({ title, unit, digits, points }: ComfortLine): string {
   const last = largestLastChange(points)
   if (!last) return say("{title}: no value to compare with one before the drops.", { title })
   const { change, value, eye, date } = last
-  return say(
-    "{title}: {eye, select, right {right} other {left}} {value} {unit} on {day}, {change} {unit} against before the drops.",
-    {
-      title,
-      eye,
-      value: fixed(value, digits),
-      unit,
-      day: dateWords(date),
-      change: signed(change ?? 0, digits),
-    },
-  )
+  return say("{title}: {eye} {value} {unit} on {day}, {change} {unit} against before the drops.", {
+    title,
+    eye: eyeWords(eye),
+    value: fixed(value, digits),
+    unit,
+    day: dateWords(date),
+    change: signed(change ?? 0, digits),
+  })
 }
 
 function dayLabels({

@@ -70,18 +70,18 @@ export function forecastBirthdays(
       lines: [
         ...(untreated
           ? [
-              say(
-                "{eye, select, right {Forecast, right eye} other {Forecast, left eye}}, untreated: {length}",
-                { eye, length: fanWords(untreated) },
-              ),
+              say("Forecast, {eye, select, right {right eye} other {left eye}}, untreated: {length}", {
+                eye,
+                length: fanWords(untreated),
+              }),
             ]
           : []),
         ...(asTreated
           ? [
-              say(
-                "{eye, select, right {Forecast, right eye} other {Forecast, left eye}}, as treated: {length}",
-                { eye, length: fanWords(asTreated) },
-              ),
+              say("Forecast, {eye, select, right {right eye} other {left eye}}, as treated: {length}", {
+                eye,
+                length: fanWords(asTreated),
+              }),
             ]
           : []),
       ],

@@ -48,7 +48,7 @@ export const eyeWords = (eye: Eye): string => (eye === "right" ? say("right|eye"
 
 /** @example ofEye("right", "24.12 mm") // => "right 24.12 mm" */
 export const ofEye = (eye: Eye, value: string): string =>
-  say("{eye, select, right {right} other {left}} {value}", { eye, value })
+  eye === "right" ? say("right {value}", { value }) : say("left {value}", { value })
 
 /**
  * What ships with the program in the reader's language; what a practice wrote, as it was written. Never taken for a

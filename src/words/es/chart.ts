@@ -17,8 +17,8 @@ export const chart: Catalogue = {
   "drops from {day}": "gotas desde el {day}",
   "{title}: no value to compare with one before the drops.":
     "{title}: ningún valor que comparar con otro de antes de las gotas.",
-  "{title}: {eye, select, right {right} other {left}} {value} {unit} on {day}, {change} {unit} against before the drops.":
-    "{title}: {eye, select, right {OD} other {OI}} {value} {unit} el {day}, {change} {unit} respecto a antes de las gotas.",
+  "{title}: {eye} {value} {unit} on {day}, {change} {unit} against before the drops.":
+    "{title}: {eye} {value} {unit} el {day}, {change} {unit} respecto a antes de las gotas.",
   "{treatment} from this day": "{treatment} desde este día",
   "{treatment} ended": "fin de {treatment}",
   "{symptom} {grade}": "{symptom} {grade}",
@@ -57,10 +57,10 @@ export const chart: Catalogue = {
     "{eye, select, right {Pronóstico del ojo derecho} other {Pronóstico del ojo izquierdo}} a los {age} años: sin tratamiento {untreated}, con el tratamiento {asTreated}.",
   "Next: {step}, {state}, due {day}.": "Siguiente: {step}, {state}, para el {day}.",
   "{age} · {day} · today": "{age} · {day} · hoy",
-  "{eye, select, right {Forecast, right eye} other {Forecast, left eye}}, untreated: {length}":
-    "{eye, select, right {Pronóstico, ojo derecho} other {Pronóstico, ojo izquierdo}}, sin tratamiento: {length}",
-  "{eye, select, right {Forecast, right eye} other {Forecast, left eye}}, as treated: {length}":
-    "{eye, select, right {Pronóstico, ojo derecho} other {Pronóstico, ojo izquierdo}}, con el tratamiento: {length}",
+  "Forecast, {eye, select, right {right eye} other {left eye}}, untreated: {length}":
+    "Pronóstico, {eye, select, right {ojo derecho} other {ojo izquierdo}}, sin tratamiento: {length}",
+  "Forecast, {eye, select, right {right eye} other {left eye}}, as treated: {length}":
+    "Pronóstico, {eye, select, right {ojo derecho} other {ojo izquierdo}}, con el tratamiento: {length}",
   "Length: {eyes}": "Longitud: {eyes}",
   "Growth before: {mm} mm a year ({range})": "Crecimiento previo: {mm} mm por año ({range})",
   "Refraction: {eyes}": "Refracción: {eyes}",
@@ -148,5 +148,6 @@ export const chart: Catalogue = {
   "other symptom": "otro síntoma",
   "right|eye": "OD",
   "left|eye": "OI",
-  "{eye, select, right {right} other {left}} {value}": "{eye, select, right {OD} other {OI}} {value}",
+  "right {value}": "OD {value}",
+  "left {value}": "OI {value}",
 }
