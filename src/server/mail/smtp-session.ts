@@ -133,14 +133,17 @@ export async function openSmtp(
 /** What nodemailer adds to an error. */
 interface SmtpError extends Error {
   readonly code?: string | undefined
+  /** Node's own code, where nodemailer put another in its place. */
+  readonly originalCode?: unknown
   readonly command?: string | undefined
   readonly responseCode?: number | undefined
   readonly response?: string | undefined
 }
 
-function serverProblem({ code, responseCode }: SmtpError): ServerProblem {
+function serverProblem({ code, originalCode, responseCode }: SmtpError): ServerProblem {
   if (code === "EAUTH" || responseCode === 535) return "log-in-refused"
-  return code === "ETLS" ? "no-tls" : "unreachable"
+  const isUntrusted = /CERT|ERR_TLS|ERR_SSL|UNABLE_TO_/.test(String(originalCode ?? ""))
+  return code === "ETLS" || isUntrusted ? "no-tls" : "unreachable"
 }
 
 /**
