@@ -10,7 +10,7 @@ export const about = ({ today, input }: FamilyReading): readonly Block[] => [
     kind: "notes",
     lines: [
       say(
-        "Made on {date} from what {practice} measured. Usual growth and what may come are worked out from published studies of groups of children; your child may do better or worse. Harm in later life: {source}.",
+        "Made on {date} from what {practice} measured. No measurement is exact. Usual growth and what may come are worked out from published studies of groups of children; your child may do better or worse. Harm in later life: {source}.",
         {
           date: dayInWords(today),
           practice: input.practice.name,

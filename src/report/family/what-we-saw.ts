@@ -1,6 +1,6 @@
 import { type CalendarDate, EYES, type Eye, type Refraction } from "../../engine/course.js"
 import { sphericalEquivalent } from "../../engine/optics/spherical-equivalent.js"
-import { dayInWords, say } from "../../engine/say.js"
+import { say, shortDayInWords } from "../../engine/say.js"
 import { fixed } from "../../engine/words.js"
 import type { Block } from "../document.js"
 import { millimetres } from "./child-words.js"
@@ -22,7 +22,6 @@ export function whatWeSaw(reading: FamilyReading): readonly Block[] {
     pairs.length > 0
       ? { kind: "pairs", pairs }
       : { kind: "text", text: say("Nothing has been measured yet.") },
-    ...(grown ? [{ kind: "text", text: howSure(grown) } as const] : []),
   ]
 }
 
@@ -30,12 +29,16 @@ export function whatWeSaw(reading: FamilyReading): readonly Block[] {
 function lengthPairs(reading: FamilyReading): readonly Pair[] {
   const [right, left] = EYES.map((eye) => lastLength(reading, eye))
   if (right && left && right.date === left.date) {
-    const values = { right: millimetres(right.mm), left: millimetres(left.mm), date: dayInWords(right.date) }
+    const values = {
+      right: millimetres(right.mm),
+      left: millimetres(left.mm),
+      date: shortDayInWords(right.date),
+    }
     return [[say("Length of the eyes"), say("right {right} mm, left {left} mm on {date}", values)]]
   }
   return [right, left].flatMap((length): Pair[] => {
     if (!length) return []
-    const values = { mm: millimetres(length.mm), date: dayInWords(length.date) }
+    const values = { mm: millimetres(length.mm), date: shortDayInWords(length.date) }
     const label = say("{eye, select, right {Length of the right eye} other {Length of the left eye}}", {
       eye: length.eye,
     })
@@ -43,23 +46,20 @@ function lengthPairs(reading: FamilyReading): readonly Pair[] {
   })
 }
 
-function growthPair({ mm, months, eye }: GrownMm): Pair {
+/** With its 95 % interval in words. */
+function growthPair({ mm, months, eye, low95, high95 }: GrownMm): Pair {
   const label =
     eye === undefined
       ? say("Growth")
       : say("{eye, select, right {Growth of the right eye} other {Growth of the left eye}}", { eye })
   return [
     label,
-    say("{mm} mm in {months, plural, one {# month} other {# months}}", { mm: millimetres(mm), months }),
+    say(
+      "{mm} mm in {months, plural, one {# month} other {# months}}, very likely (95 of 100) {low} to {high} mm",
+      { mm: millimetres(mm), months, low: millimetres(low95), high: millimetres(high95) },
+    ),
   ]
 }
-
-/** The 95 % interval in words. */
-const howSure = ({ low95, high95 }: GrownMm): string =>
-  say("No measurement is exact: the true growth is very likely (95 of 100) between {low} and {high} mm.", {
-    low: millimetres(low95),
-    high: millimetres(high95),
-  })
 
 /** A visit at which a sign seems to be lost is passed over: a family is not told a figure that looks wrong. */
 function glassesPairs({ course, today, assessment }: FamilyReading): readonly Pair[] {
@@ -81,7 +81,7 @@ function powersInWords(
   powers: readonly { readonly eye: Eye; readonly power: string }[],
   on: CalendarDate,
 ): string {
-  const date = dayInWords(on)
+  const date = shortDayInWords(on)
   const [first, second] = powers
   if (first && second)
     return say("right {right} D, left {left} D on {date}", { right: first.power, left: second.power, date })

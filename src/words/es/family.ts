@@ -6,8 +6,8 @@ export const family: Catalogue = {
     "{named, select, yes {Cómo están los ojos de {name}} other {Cómo están los ojos de su hijo o hija}}",
   "This page helps you to talk with your eye doctor. It does not replace an examination, and it is not a medical device.":
     "Esta hoja le ayuda a hablar con su oftalmólogo. No sustituye una revisión y no es un producto sanitario.",
-  "Made on {date} from what {practice} measured. Usual growth and what may come are worked out from published studies of groups of children; your child may do better or worse. Harm in later life: {source}.":
-    "Preparado el {date} con lo que midió {practice}. El crecimiento habitual y lo que puede venir se calculan a partir de estudios publicados de grupos de niños; a su hijo o hija puede irle mejor o peor. Daños más adelante en la vida: {source}.",
+  "Made on {date} from what {practice} measured. No measurement is exact. Usual growth and what may come are worked out from published studies of groups of children; your child may do better or worse. Harm in later life: {source}.":
+    "Preparado el {date} con lo que midió {practice}. Ninguna medida es exacta. El crecimiento habitual y lo que puede venir se calculan a partir de estudios publicados de grupos de niños; a su hijo o hija puede irle mejor o peor. Daños más adelante en la vida: {source}.",
   "How well known: several trials taken together ({sources}).":
     "Cuánto se sabe: varios ensayos en conjunto ({sources}).",
   "How well known: one trial ({sources}).": "Cuánto se sabe: un ensayo ({sources}).",
@@ -24,6 +24,7 @@ export const family: Catalogue = {
   "{named, select, yes {{name}, {eye, select, right {right eye} other {left eye}}} other {{eye, select, right {Right eye now} other {Left eye now}}}}":
     "{named, select, yes {{name}, {eye, select, right {ojo derecho} other {ojo izquierdo}}} other {{eye, select, right {Ojo derecho ahora} other {Ojo izquierdo ahora}}}}",
   "measured, the longer of the two": "medido, el más largo de los dos",
+  measured: "medido",
   "At {age}, without treatment": "A los {age}, sin tratamiento",
   "9 of 10 such eyes end between {low} and {high} mm": "9 de cada 10 ojos así acaban entre {low} y {high} mm",
   "The longer eye is {now} mm long.": "El ojo más largo mide {now} mm.",
@@ -45,7 +46,6 @@ export const family: Catalogue = {
     "Los ojos crecieron {mm} mm; los ojos miopes crecen {natural} mm en ese tiempo sin tratamiento, y los ojos sin miopía {usual} mm.",
   "age in years": "edad en años",
   "length of the longer eye, mm": "longitud del ojo más largo, mm",
-  measured: "medido",
   "usual eyes": "ojos habituales",
   "without treatment": "sin tratamiento",
   "with the treatment going on": "si el tratamiento sigue",
@@ -229,10 +229,8 @@ export const family: Catalogue = {
   Growth: "Crecimiento",
   "{eye, select, right {Growth of the right eye} other {Growth of the left eye}}":
     "{eye, select, right {Crecimiento del ojo derecho} other {Crecimiento del ojo izquierdo}}",
-  "{mm} mm in {months, plural, one {# month} other {# months}}":
-    "{mm} mm en {months, plural, one {# mes} other {# meses}}",
-  "No measurement is exact: the true growth is very likely (95 of 100) between {low} and {high} mm.":
-    "Ninguna medida es exacta: lo real está muy probablemente (95 de 100) entre {low} y {high} mm.",
+  "{mm} mm in {months, plural, one {# month} other {# months}}, very likely (95 of 100) {low} to {high} mm":
+    "{mm} mm en {months, plural, one {# mes} other {# meses}}, muy probable (95 de 100): {low} a {high} mm",
   "Glasses, mean strength": "Graduación media",
   "right {right} D, left {left} D on {date}": "derecho {right} D, izquierdo {left} D el {date}",
   "{eye, select, right {right eye} other {left eye}} {power} D on {date}":

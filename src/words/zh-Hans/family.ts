@@ -6,8 +6,8 @@ export const family: Catalogue = {
     "{named, select, yes {{name} 的眼睛情况} other {您孩子的眼睛情况}}",
   "This page helps you to talk with your eye doctor. It does not replace an examination, and it is not a medical device.":
     "本页帮助您与眼科医生交流。它不能代替检查，也不是医疗器械。",
-  "Made on {date} from what {practice} measured. Usual growth and what may come are worked out from published studies of groups of children; your child may do better or worse. Harm in later life: {source}.":
-    "{date}根据{practice}的测量结果制作。通常的增长和今后的可能情况由已发表的儿童群体研究推算；您的孩子可能更好，也可能更差。成年后的损害：{source}。",
+  "Made on {date} from what {practice} measured. No measurement is exact. Usual growth and what may come are worked out from published studies of groups of children; your child may do better or worse. Harm in later life: {source}.":
+    "{date}根据{practice}的测量结果制作。任何测量都不是绝对精确的。通常的增长和今后的可能情况由已发表的儿童群体研究推算；您的孩子可能更好，也可能更差。成年后的损害：{source}。",
   "How well known: several trials taken together ({sources}).": "可靠程度：多项试验合并分析（{sources}）。",
   "How well known: one trial ({sources}).": "可靠程度：一项试验（{sources}）。",
   "How well known: a review of studies ({sources}).": "可靠程度：一篇研究综述（{sources}）。",
@@ -21,6 +21,7 @@ export const family: Catalogue = {
   "{named, select, yes {{name}, {eye, select, right {right eye} other {left eye}}} other {{eye, select, right {Right eye now} other {Left eye now}}}}":
     "{named, select, yes {{name}，{eye, select, right {右眼} other {左眼}}} other {{eye, select, right {右眼现在} other {左眼现在}}}}",
   "measured, the longer of the two": "实测，两眼中较长的一只",
+  measured: "实测",
   "At {age}, without treatment": "{age} 岁时，若不治疗",
   "9 of 10 such eyes end between {low} and {high} mm": "10 只这样的眼睛中有 9 只会在 {low} 至 {high} mm 之间",
   "The longer eye is {now} mm long.": "较长的眼睛长 {now} mm。",
@@ -42,7 +43,6 @@ export const family: Catalogue = {
     "眼睛增长了 {mm} mm；在这段时间里，未治疗的近视眼增长 {natural} mm，没有近视的眼睛增长 {usual} mm。",
   "age in years": "年龄（岁）",
   "length of the longer eye, mm": "较长眼的长度，mm",
-  measured: "实测",
   "usual eyes": "常见的眼睛",
   "without treatment": "不治疗",
   "with the treatment going on": "继续治疗",
@@ -221,9 +221,8 @@ export const family: Catalogue = {
   Growth: "增长",
   "{eye, select, right {Growth of the right eye} other {Growth of the left eye}}":
     "{eye, select, right {右眼增长} other {左眼增长}}",
-  "{mm} mm in {months, plural, one {# month} other {# months}}": "{months} 个月增长 {mm} mm",
-  "No measurement is exact: the true growth is very likely (95 of 100) between {low} and {high} mm.":
-    "任何测量都不是绝对精确的：真实的增长很可能（100 次中有 95 次）在 {low} 至 {high} mm 之间。",
+  "{mm} mm in {months, plural, one {# month} other {# months}}, very likely (95 of 100) {low} to {high} mm":
+    "{months} 个月增长 {mm} mm，很可能（100 次中有 95 次）在 {low} 至 {high} mm 之间",
   "Glasses, mean strength": "平均度数",
   "right {right} D, left {left} D on {date}": "{date}右眼 {right} D，左眼 {left} D",
   "{eye, select, right {right eye} other {left eye}} {power} D on {date}":
