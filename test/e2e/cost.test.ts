@@ -118,6 +118,28 @@ describe("fees and cost", () => {
     await page.context().close()
   })
 
+  it("are read in Spanish, with the same figures", async () => {
+    const page = await app.open(`/children/${child}/cost`)
+    await page.getByRole("heading", { name: "Still to come in 30 months" }).waitFor()
+    /** The amounts as digits alone. */
+    const sums = async () =>
+      (await page.locator(".cost-part .three-sums dd").allTextContents()).map((sum) => sum.replace(/\D/g, ""))
+    const inEnglish = await sums()
+    expect(inEnglish).toHaveLength(3)
+    await page.evaluate(() => localStorage.setItem("lengthwise-language", "es"))
+    await page.reload()
+    await page.getByRole("heading", { name: "Lo que está por venir en 30 meses" }).waitFor()
+    expect(await sums()).toEqual(inEnglish)
+    const words = (await page.locator(".cost-part").allTextContents()).join(" ")
+    expect(words).toMatch(/\d frascos de atropina al 0,05 %/)
+    // The title of the schedule is the practice’s own.
+    expect(words.replace("Fees of the test", "")).not.toMatch(
+      /\b(the|of|and|covered|bottle|bottles|paid|months|fees)\b/i,
+    )
+    await expectAccessible(page)
+    await page.context().close()
+  })
+
   it.each([1280, 768])("have no fault that axe can find at %i px", async (width) => {
     for (const [name, path, heading] of [
       ["cost", `/children/${child}/cost`, "Taken for granted"],

@@ -7,9 +7,9 @@ export const cost: Catalogue = {
   "{months, plural, one {# month} other {# months}}, from {from} to {to}.":
     "{months, plural, one {# mes} other {# meses}}, del {from} al {to}.",
   'Examinations as the protocol "{title}" plans them, each on its due date; no further visits.':
-    "Los exámenes tal como los prevé el protocolo «{title}», cada uno en su fecha; ninguna otra visita.",
+    "Las exploraciones tal como las prevé el protocolo «{title}», cada una en su fecha; ninguna otra visita.",
   "A measurement without a fee of its own is part of its examination.":
-    "Una medición sin tarifa propia forma parte de su examen.",
+    "Una medición sin tarifa propia forma parte de su exploración.",
   "The {visit} has begun: only what is still to be measured is counted.":
     "«{visit}» ya comenzó: solo se cuenta lo que falta por medir.",
   "No treatment is begun.": "No se inicia ningún tratamiento.",
@@ -62,7 +62,7 @@ export const cost: Catalogue = {
   "Optical treatments": "Tratamientos ópticos",
   "Step down before the stop": "Reducción gradual antes de interrumpir",
   "Watchful waiting before myopia": "Observación atenta antes de la miopía",
-  baseline: "examen inicial",
+  baseline: "exploración inicial",
   "check after the first night": "control después de la primera noche",
   "1-week check": "control de la primera semana",
   "1-month check": "control del primer mes",

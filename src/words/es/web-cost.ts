@@ -4,7 +4,7 @@ import type { Catalogue } from "../../engine/say.js"
 export const webCost: Catalogue = {
   "Print the estimate": "Imprimir la estimación",
   "Plan for": "Plan para",
-  "Months ahead": "Meses por delante",
+  "Months ahead": "Meses",
   "Costs by date": "Costes por fecha",
   "{cents} of the smallest unit of {currency}": "{cents} de la unidad más pequeña de {currency}",
   "No estimate can be made": "No se puede hacer ninguna estimación",
@@ -30,11 +30,11 @@ export const webCost: Catalogue = {
   "must be the ISO 4217 code of a currency, such as EUR":
     "debe ser el código ISO 4217 de una moneda, como EUR",
   "must be {allowed}": "debe ser {allowed}",
-  "must name at least one examination": "debe indicar al menos un examen",
+  "must name at least one examination": "debe indicar al menos una exploración",
   "must be a strength above 0 and up to {most} %, or empty for any":
     "debe ser una concentración mayor que 0 y de hasta {most} %, o quedar vacío para cualquiera",
   "must be a whole number of months from 1 to 60": "debe ser un número entero de meses de 1 a 60",
-  examination: "examen",
+  examination: "exploración",
   measurement: "medición",
   bottle: "frasco",
   "device|spectacles or lenses": "gafas o lentes",
@@ -66,7 +66,7 @@ export const webCost: Catalogue = {
   "{what}, fee {number}": "{what}, tarifa {number}",
   "remove fee {number}": "quitar la tarifa {number}",
   remove: "quitar",
-  "Which examinations": "Qué exámenes",
+  "Which examinations": "Qué exploraciones",
   "Which measurement": "Qué medición",
   "Strength, %": "Concentración, %",
   "%, empty for any": "%, vacío para cualquiera",
