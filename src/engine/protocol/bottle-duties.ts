@@ -1,6 +1,7 @@
 import type { Duty, DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
 import type { Treatment } from "../course.js"
+import { say } from "../say.js"
 import { leadTime } from "../supply/lead-time.js"
 import { treatmentName } from "../treatment-name.js"
 import { dropsOfEyes, lastDayOfSupply, type Situation } from "./situation.js"
@@ -22,12 +23,12 @@ function bottleDuty(situation: Situation, drops: Treatment): readonly Duty[] {
     return [
       {
         kind: "bottle",
-        step: "first bottle",
+        step: say("first bottle"),
         opens: drops.from,
         due: drops.from,
         closes: drops.from,
         state: "open",
-        needs: [`record the first bottle of ${name}`],
+        needs: [say("record the first bottle of {drops}", { drops: name })],
       },
     ]
   }
@@ -41,12 +42,16 @@ function bottleDuty(situation: Situation, drops: Treatment): readonly Duty[] {
   return [
     {
       kind: "bottle",
-      step: "next bottle",
+      step: say("next bottle"),
       opens,
       due,
       closes: due,
       state,
-      needs: [`a bottle of ${name}; the last one ${last < today ? "was" : "is"} good until ${last}`],
+      needs: [
+        last < today
+          ? say("a bottle of {drops}; the last one was good until {last}", { drops: name, last })
+          : say("a bottle of {drops}; the last one is good until {last}", { drops: name, last }),
+      ],
     },
   ]
 }

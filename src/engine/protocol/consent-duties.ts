@@ -2,7 +2,9 @@ import type { Duty, DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
 import { type ConsentState, consentInForce, coversStrength } from "../consent/consent-in-force.js"
 import type { CalendarDate, Treatment } from "../course.js"
+import { say } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
+import { dutyFrom } from "./duty-source.js"
 import type { Situation } from "./situation.js"
 import { isInUse, realTreatments } from "./treatment-course.js"
 
@@ -36,15 +38,20 @@ function firstConsent(situation: Situation, treatment: Treatment): Duty {
     opens,
     today,
   })
-  return {
-    kind: "consent",
-    step: `consent to ${treatmentName(treatment)}`,
-    opens,
-    due: treatment.from,
-    closes: treatment.from,
-    state,
-    needs: consent.kind === "in-force" ? [] : [needOf({ treatment, consent, late })],
-  }
+  const name = treatmentName(treatment)
+  const lacking = consent.kind === "in-force" ? [] : [needOf({ treatment, consent, late })]
+  return dutyFrom(
+    { needsRepeatStep: lacking.includes(null) },
+    {
+      kind: "consent",
+      step: say("consent to {treatment}", { treatment: name }),
+      opens,
+      due: treatment.from,
+      closes: treatment.from,
+      state,
+      needs: lacking.map((need) => need ?? say("a consent that covers {treatment}", { treatment: name })),
+    },
+  )
 }
 
 /** Owed at once: treatment goes on, but the consent it began with no longer holds. */
@@ -62,7 +69,7 @@ function consentAgain(situation: Situation, treatment: Treatment): readonly Duty
   return [
     {
       kind: "consent",
-      step: `consent to ${treatmentName(treatment)} again`,
+      step: say("consent to {treatment} again", { treatment: treatmentName(treatment) }),
       opens: since,
       due: since,
       closes: since,
@@ -111,6 +118,7 @@ function stateOf({
   return today < opens ? "upcoming" : "open"
 }
 
+/** What is lacking besides the consent itself; null where nothing is. */
 function needOf({
   treatment,
   consent,
@@ -119,8 +127,9 @@ function needOf({
   readonly treatment: Treatment
   readonly consent: ConsentState
   readonly late: CalendarDate | undefined
-}): string {
-  if (late !== undefined) return `consent is dated ${late}, after the start on ${treatment.from}`
+}): string | null {
+  if (late !== undefined)
+    return say("consent is dated {late}, after the start on {from}", { late, from: treatment.from })
   if (consent.kind === "withdrawn" || consent.kind === "wording-renewed") return consent.why
-  return `a consent that covers ${treatmentName(treatment)}`
+  return null
 }

@@ -1,5 +1,6 @@
 import type { DutyState } from "../assessment.js"
 import type { DecisionKind } from "../course.js"
+import { msg, say } from "../say.js"
 import { seenHere } from "./measured.js"
 import { datedOccasions, type Occasion } from "./occasions.js"
 import type { Decides } from "./protocol.js"
@@ -13,10 +14,13 @@ export interface Decision extends Occasion {
 }
 
 const NEEDS: Readonly<Record<Decides, string>> = {
-  stop: "whether to stop or to go on, recorded as a decision, an end of the treatment or a new treatment entry",
-  restart: "whether treatment is taken up again or not, recorded as a decision",
-  "step-down":
+  stop: msg(
+    "whether to stop or to go on, recorded as a decision, an end of the treatment or a new treatment entry",
+  ),
+  restart: msg("whether treatment is taken up again or not, recorded as a decision"),
+  "step-down": msg(
     "whether to give fewer nights from here on, recorded as a decision or a new treatment entry with its nights",
+  ),
 }
 
 /** What may be decided at such a moment; a referral changes nothing by itself. */
@@ -40,7 +44,7 @@ export function decisions(situation: Situation): readonly Decision[] {
   const judged = datedOccasions(situation, "decision").map((occasion) => {
     const decides = occasion.step.decides ?? "stop"
     const state = stateOf(occasion, decides, situation)
-    return { ...occasion, state, needs: state === "done" ? [] : [NEEDS[decides]] }
+    return { ...occasion, state, needs: state === "done" ? [] : [say(NEEDS[decides])] }
   })
   return stillOwed(
     judged.map((one, index) => overtaken(one, judged.slice(index + 1), situation)),

@@ -1,7 +1,8 @@
 import type { Duty, DutyState } from "../assessment.js"
 import { bottleDuties } from "./bottle-duties.js"
 import { consentDuties } from "./consent-duties.js"
-import { decisions } from "./decisions.js"
+import { type Decision, decisions } from "./decisions.js"
+import { dutyFrom, sourceOf } from "./duty-source.js"
 import { type Examination, examinations } from "./examinations.js"
 import { notInForce, type Situation, type SituationInput, situationOn } from "./situation.js"
 import { isAwayOn } from "./time-away.js"
@@ -23,15 +24,7 @@ export function duties(input: SituationInput): readonly Duty[] {
     ...consentDuties(situation).flatMap((duty) => whileAway(duty, situation)),
     ...(isAwayOn(situation.away, situation.today) ? [] : bottleDuties(situation)),
     ...examinations(situation).map((examination) => examinationDuty(examination, situation)),
-    ...decisions(situation).map(({ title, opens, due, closes, state, needs }) => ({
-      kind: "decision",
-      step: title,
-      opens,
-      due,
-      closes,
-      state,
-      needs,
-    })),
+    ...decisions(situation).map(decisionDuty),
   ].toSorted(byDueDate)
 }
 
@@ -49,16 +42,34 @@ export function nextDuty(all: readonly Duty[]): Duty | null {
 function whileAway(duty: Duty, { away, today }: Situation): readonly Duty[] {
   const discharged = away.findLast(({ from, to }) => from <= today && (to === null || today < to))?.from
   if (discharged === undefined || duty.state === "done" || duty.due > discharged) return [duty]
-  return duty.state === "overdue" || duty.state === "missed" ? [{ ...duty, state: "missed" }] : []
+  return duty.state === "overdue" || duty.state === "missed"
+    ? [dutyFrom(sourceOf(duty), { ...duty, state: "missed" })]
+    : []
 }
 
-function examinationDuty(
-  { title, opens, due, closes, state, unmeasured, step }: Examination,
-  situation: Situation,
-): Duty {
+function examinationDuty(examination: Examination, situation: Situation): Duty {
+  const { title, opens, due, closes, state, unmeasured, step, isAfterChange } = examination
   const canBeDone = state === "open" || state === "overdue"
-  const needs = canBeDone ? [...unmeasured, ...notInForce(situation, step.inForce)] : unmeasured
-  return { kind: "examination", step: title, opens, due, closes, state, needs }
+  const lacking = canBeDone ? notInForce(situation, step.inForce) : []
+  return dutyFrom(
+    { step, isAfterChange, unmeasured: unmeasured.map(({ measure }) => measure), notInForce: lacking },
+    {
+      kind: "examination",
+      step: title,
+      opens,
+      due,
+      closes,
+      state,
+      needs: [...unmeasured.map(({ name }) => name), ...lacking],
+    },
+  )
+}
+
+function decisionDuty({ title, opens, due, closes, state, needs, step, isAfterChange }: Decision): Duty {
+  return dutyFrom(
+    { step, isAfterChange },
+    { kind: "decision", step: title, opens, due, closes, state, needs },
+  )
 }
 
 function byDueDate(a: Duty, b: Duty): number {

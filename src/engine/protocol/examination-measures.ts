@@ -1,4 +1,5 @@
 import type { EyeExamination } from "../course.js"
+import { msg } from "../say.js"
 import type { Measure } from "./protocol.js"
 import { at, type Owed, type RoomPlace } from "./question.js"
 
@@ -8,6 +9,7 @@ export type ExaminationMeasure = Measure | "mesopic-pupil" | "intraocular-pressu
 export interface MeasureOwed {
   readonly measure: ExaminationMeasure
   readonly place: RoomPlace
+  /** To be said. */
   readonly name: string
   /** The duties that ask for it, beside the protocol. */
   readonly owed: readonly Owed[]
@@ -29,7 +31,7 @@ export const EXAMINATION_MEASURES: readonly MeasureOwed[] = [
   {
     measure: "symptoms",
     place: "arrival",
-    name: "symptoms",
+    name: msg("symptoms"),
     owed: [
       { duty: "CD-033", status: "verified", stages: at.every },
       { duty: "CD-075", status: "verified", stages: at.every },
@@ -38,58 +40,58 @@ export const EXAMINATION_MEASURES: readonly MeasureOwed[] = [
   {
     measure: "distance-acuity",
     place: "distance-acuity",
-    name: "distance acuity",
+    name: msg("distance acuity"),
     owed: [{ duty: "CD-013", status: "verified", stages: at.every }],
   },
   {
     measure: "near-acuity",
     place: "near-acuity",
-    name: "near acuity",
+    name: msg("near acuity"),
     owed: [baseline("CD-014"), onDrops("CD-014"), onDrops("CD-077"), cameBack],
   },
   {
     measure: "photopic-pupil",
     place: "pupil",
-    name: "photopic pupil",
+    name: msg("photopic pupil"),
     owed: [baseline("CD-026"), onDrops("CD-026"), onDrops("CD-077"), cameBack],
   },
   {
     measure: "mesopic-pupil",
     place: "pupil",
-    name: "mesopic pupil",
+    name: msg("mesopic pupil"),
     owed: [baseline("CD-026"), onDrops("CD-026")],
   },
   {
     measure: "accommodation",
     place: "accommodation",
-    name: "amplitude of accommodation",
+    name: msg("amplitude of accommodation"),
     owed: [baseline("CD-025"), onDrops("CD-025"), onDrops("CD-077"), cameBack],
   },
   {
     measure: "axial-length",
     place: "length",
-    name: "axial length",
+    name: msg("axial length"),
     owed: [
       { duty: "CD-018", status: "verified", stages: ["baseline", "review"] },
       { duty: "CD-074", status: "verified", stages: ["review"] },
       afterStop,
     ],
   },
-  { measure: "cornea-radius", place: "cornea", name: "corneal radius", owed: [baseline("CD-023")] },
+  { measure: "cornea-radius", place: "cornea", name: msg("corneal radius"), owed: [baseline("CD-023")] },
   {
     measure: "intraocular-pressure",
     place: "pressure",
-    name: "intraocular pressure",
+    name: msg("intraocular pressure"),
     owed: [
       { duty: "CD-028", status: "partly", stages: at.baseline },
       { duty: "CD-028", status: "partly", stages: ["review"], only: "on-atropine" },
     ],
   },
-  { measure: "refraction", place: "refraction", name: "refraction", owed: [] },
+  { measure: "refraction", place: "refraction", name: msg("refraction"), owed: [] },
   {
     measure: "cycloplegic-refraction",
     place: "refraction",
-    name: "refraction with cycloplegia",
+    name: msg("refraction with cycloplegia"),
     owed: [{ duty: "CD-015", status: "partly", stages: at.baseline }, afterStop],
   },
 ]

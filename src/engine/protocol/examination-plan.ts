@@ -1,9 +1,11 @@
 import { EYES, type Visit } from "../course.js"
+import { say } from "../say.js"
 import { EXAMINATION_MEASURES, type ExaminationMeasure, hasExtraMeasure } from "./examination-measures.js"
-import { missing } from "./measured.js"
+import { missing, nameIn } from "./measured.js"
 import type { Measure, ProtocolStep, Stage } from "./protocol.js"
 import { type EvidenceStatus, type Owed, type Question, ROOM, type RoomPlace } from "./question.js"
 import { QUESTIONS } from "./questions.js"
+import { stepTitle } from "./titles.js"
 
 export interface PlanInput {
   /** Null for an extra visit: then only what is always asked is owed. */
@@ -29,6 +31,7 @@ export type PlanReason =
 
 export type PlannedItem = {
   readonly place: RoomPlace
+  /** In the language in force. */
   readonly name: string
   readonly why: readonly PlanReason[]
 } & (
@@ -56,9 +59,9 @@ export function examinationPlan(input: PlanInput): ExaminationPlan {
     stage === null || !step ? [] : [...step.measures, ...(onAtropine ? step.measuresOnAtropine : [])]
   const measures = EXAMINATION_MEASURES.flatMap(({ measure, place, name, owed }): PlannedItem[] => {
     const own: PlanReason[] =
-      step && fromStep.includes(measure) ? [{ from: "protocol", step: step.title }] : []
+      step && fromStep.includes(measure) ? [{ from: "protocol", step: stepTitle(step) }] : []
     const why = [...own, ...reasons(owed, input)]
-    return why.length > 0 ? [{ kind: "measure", measure, place, name, why }] : []
+    return why.length > 0 ? [{ kind: "measure", measure, place, name: say(name), why }] : []
   })
   const isCycloplegic = measures.some(
     (item) => item.kind === "measure" && item.measure === "cycloplegic-refraction",
@@ -67,7 +70,7 @@ export function examinationPlan(input: PlanInput): ExaminationPlan {
     const net: PlanReason[] = question.always ? [{ from: "safety-net" }] : []
     const why = [...net, ...reasons(question.owed, { ...input, isCycloplegic, question })]
     if (why.length === 0) return []
-    return [{ kind: "question", question, place: question.place, name: question.name, why }]
+    return [{ kind: "question", question, place: question.place, name: say(question.name), why }]
   })
   const items = [...questions, ...measures]
     // With cycloplegia is a refraction, too.
@@ -144,10 +147,9 @@ export function missingFrom(
 function unmeasured(measure: ExaminationMeasure, visits: readonly Visit[]): readonly string[] {
   if (!isExtra(measure)) return missing({ measures: [measure], visits })
   const has = hasExtraMeasure[measure]
-  const name = EXAMINATION_MEASURES.find((row) => row.measure === measure)?.name ?? measure
+  const row = EXAMINATION_MEASURES.find((candidate) => candidate.measure === measure)
   const eyes = EYES.filter((eye) => !visits.some((visit) => visit[eye] && has(visit[eye])))
-  if (eyes.length === 0) return []
-  return [eyes.length === EYES.length ? name : `${name} (${eyes[0]} eye)`]
+  return eyes.length === 0 || !row ? [] : [nameIn(say(row.name), eyes)]
 }
 
 const isExtra = (measure: ExaminationMeasure): measure is Exclude<ExaminationMeasure, Measure> =>

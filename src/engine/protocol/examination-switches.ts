@@ -1,3 +1,4 @@
+import { msg, say } from "../say.js"
 import { EXAMINATION_MEASURES } from "./examination-measures.js"
 import { STAGES, type Stage } from "./protocol.js"
 import type { EvidenceStatus, Owed } from "./question.js"
@@ -17,9 +18,9 @@ export interface ExaminationSwitch {
 
 /** The evidence carries no text for these, so none is quoted. */
 const UNREAD: Readonly<Record<string, string>> = {
-  "CD-031": "Examine the fundus again while the programme goes on.",
-  "CD-082": "Look at how the drops are given before doubting their effect.",
-  "CD-097": "Look whether pupil, accommodation and near acuity came back after the stop.",
+  "CD-031": msg("Examine the fundus again while the programme goes on."),
+  "CD-082": msg("Look at how the drops are given before doubting their effect."),
+  "CD-097": msg("Look whether pupil, accommodation and near acuity came back after the stop."),
 }
 
 /** Every switch, in the order of the stages at which it first asks, then by id. */
@@ -37,8 +38,8 @@ export function examinationSwitches(): readonly ExaminationSwitch[] {
         status: own[0]!.row.status,
         stages: STAGES.filter((stage) => own.some(({ row }) => row.stages.includes(stage))),
         only: confinedTo(own.map(({ row }) => row)),
-        asks: [...new Set(own.map(({ name }) => name))],
-        ...(words === undefined ? {} : { words }),
+        asks: [...new Set(own.map(({ name }) => say(name)))],
+        ...(words === undefined ? {} : { words: say(words) }),
       }
     })
     .toSorted((a, b) => STAGES.indexOf(a.stages[0]!) - STAGES.indexOf(b.stages[0]!))

@@ -1,7 +1,7 @@
 import type { DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
 import type { CalendarDate, Visit } from "../course.js"
-import { lastGrowthVisit, seenHere } from "./measured.js"
+import { lastGrowthVisit, seenHere, type Unmeasured } from "./measured.js"
 import {
   datedOccasions,
   isGiven,
@@ -20,8 +20,7 @@ export interface Examination extends Occasion {
   readonly state: DutyState
   /** The visits that count for it so far. */
   readonly visits: readonly Visit[]
-  /** In words, as `missing` gives them. */
-  readonly unmeasured: readonly string[]
+  readonly unmeasured: readonly Unmeasured[]
 }
 
 /** Every examination of the current course: baseline, dated steps, and the next one when none of these lies ahead. */
@@ -136,7 +135,7 @@ function stateOf({
   today,
 }: {
   occasion: Pick<Occasion, "opens" | "closes">
-  unmeasured: readonly string[]
+  unmeasured: readonly Unmeasured[]
   /** The moment is over: measuring now would serve another step. */
   isPast: boolean
   today: CalendarDate

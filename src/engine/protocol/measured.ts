@@ -1,20 +1,21 @@
 import { EYES, type Eye, type EyeExamination, type Visit } from "../course.js"
+import { msg, say } from "../say.js"
 import type { Measure } from "./protocol.js"
 
 const NAMES: Readonly<Record<Measure, string>> = {
-  "axial-length": "axial length",
-  refraction: "refraction",
-  "cycloplegic-refraction": "refraction with cycloplegia",
-  "cornea-radius": "corneal radius",
-  "photopic-pupil": "photopic pupil",
-  accommodation: "amplitude of accommodation",
-  "near-acuity": "near acuity",
-  "distance-acuity": "distance acuity",
-  symptoms: "symptoms",
+  "axial-length": msg("axial length"),
+  refraction: msg("refraction"),
+  "cycloplegic-refraction": msg("refraction with cycloplegia"),
+  "cornea-radius": msg("corneal radius"),
+  "photopic-pupil": msg("photopic pupil"),
+  accommodation: msg("amplitude of accommodation"),
+  "near-acuity": msg("near acuity"),
+  "distance-acuity": msg("distance acuity"),
+  symptoms: msg("symptoms"),
 }
 
 /** A measure as a person says it. */
-export const measureName = (measure: Measure): string => NAMES[measure]
+export const measureName = (measure: Measure): string => say(NAMES[measure])
 
 const OF_EYE: Readonly<Record<Exclude<Measure, "symptoms">, (eye: EyeExamination) => boolean>> = {
   "axial-length": (eye) => eye.axialLength !== undefined,
@@ -27,30 +28,44 @@ const OF_EYE: Readonly<Record<Exclude<Measure, "symptoms">, (eye: EyeExamination
   "distance-acuity": (eye) => eye.acuity?.distanceLogMAR !== undefined,
 }
 
+/** A measure that is still owed, in both eyes or in one. */
+export interface Unmeasured {
+  readonly measure: Measure
+  /** In words, the eye named when only one is missing. */
+  readonly name: string
+}
+
+interface MeasuresOwed {
+  readonly measures: readonly Measure[]
+  readonly visits: readonly Visit[]
+  /** The eyes to be measured; both when absent. */
+  readonly eyes?: readonly Eye[]
+}
+
 /**
- * What these visits together left unmeasured, in words, an eye named when only one is missing.
- * An empty list of symptoms is an answer (asked, none); no list is not.
+ * What these visits together left unmeasured. An empty list of symptoms is an answer (asked, none); no list is not.
  *
  * @example
- * missing({ measures: ["axial-length"], visits: [] }) // => ["axial length"]
+ * unmeasured({ measures: ["axial-length"], visits: [] }) // => [{ measure: "axial-length", name: "axial length" }]
  */
-export function missing({
-  measures,
-  visits,
-  eyes: owed = EYES,
-}: {
-  measures: readonly Measure[]
-  visits: readonly Visit[]
-  /** The eyes to be measured; both when absent. */
-  eyes?: readonly Eye[]
-}): readonly string[] {
-  return measures.flatMap((measure) => {
-    const name = NAMES[measure]
-    if (measure === "symptoms") return visits.some((visit) => visit.symptoms !== undefined) ? [] : [name]
+export function unmeasured({ measures, visits, eyes: owed = EYES }: MeasuresOwed): readonly Unmeasured[] {
+  return measures.flatMap((measure): Unmeasured[] => {
+    const name = measureName(measure)
+    if (measure === "symptoms")
+      return visits.some((visit) => visit.symptoms !== undefined) ? [] : [{ measure, name }]
     const eyes = owed.filter((eye) => !visits.some((visit) => measuredIn(visit, eye, measure)))
-    if (eyes.length === 0) return []
-    return [eyes.length === EYES.length ? name : `${name} (${eyes[0]} eye)`]
+    return eyes.length === 0 ? [] : [{ measure, name: nameIn(name, eyes) }]
   })
+}
+
+/** As `unmeasured`, in words alone. */
+export const missing = (owed: MeasuresOwed): readonly string[] => unmeasured(owed).map(({ name }) => name)
+
+/** The name of a measure with the eye that it is missing in, where it is one. */
+export function nameIn(name: string, eyes: readonly Eye[]): string {
+  const [eye, other] = eyes
+  if (eye === undefined || other !== undefined) return name
+  return say("{name} ({eye, select, right {right eye} other {left eye}})", { name, eye })
 }
 
 function measuredIn(visit: Visit, eye: Eye, measure: Exclude<Measure, "symptoms">): boolean {

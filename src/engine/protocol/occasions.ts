@@ -7,9 +7,10 @@ import {
   type TreatmentKind,
   type Visit,
 } from "../course.js"
-import { missing } from "./measured.js"
+import { type Unmeasured, unmeasured } from "./measured.js"
 import type { Anchor, Measure, ProtocolStep, StepKind } from "./protocol.js"
 import type { Situation } from "./situation.js"
+import { stepTitle, titleAfterChange } from "./titles.js"
 import { type Change, changesOf, eyesOf, type TreatmentCourse } from "./treatment-course.js"
 
 /** A step of the protocol on the calendar of one child. */
@@ -20,7 +21,10 @@ export interface Occasion {
   readonly opens: CalendarDate
   readonly due: CalendarDate
   readonly closes: CalendarDate
+  /** In the language in force. */
   readonly title: string
+  /** Whether the step is owed again because of a change of treatment. */
+  readonly isAfterChange: boolean
   readonly measures: readonly Measure[]
   /** The eyes in which what is asked for on atropine is measured; the rest is measured in both. */
   readonly eyesOnAtropine: readonly Eye[]
@@ -52,10 +56,10 @@ export function datedOccasions(situation: Situation, kind: StepKind): readonly O
 
 function afterChange(step: ProtocolStep, { date, eyes }: Change, current: TreatmentCourse): Occasion {
   const occasion = occasionOf({ step, anchored: date, current })
-  const ofEye = eyes.length < EYES.length ? ` (${eyes[0]} eye)` : ""
   return {
     ...occasion,
-    title: `${titleAfterChange(step)}${ofEye}`,
+    isAfterChange: true,
+    title: titleAfterChange(step, eyes.length < EYES.length ? eyes[0] : undefined),
     eyesOnAtropine: occasion.eyesOnAtropine.filter((eye) => eyes.includes(eye)),
   }
 }
@@ -89,10 +93,6 @@ export function stepsAnchoredAt({ protocol }: Situation, anchor: Anchor): readon
   return protocol.steps.filter((step) => step.anchor === anchor)
 }
 
-/** What a step is called where it is owed again after a change; the eye follows where only one was changed. */
-export const titleAfterChange = ({ title, onlyFor }: ProtocolStep): string =>
-  `${title} after the change of ${onlyFor === undefined ? "strength" : "treatment"}`
-
 export function occasionOf({
   step,
   anchored,
@@ -108,17 +108,27 @@ export function occasionOf({
   const onAtropine = givenAround(current, { opens, due }, ["atropine"])
   const eyesOnAtropine = EYES.filter((eye) => onAtropine.some((treatment) => eyesOf(treatment).includes(eye)))
   const measures = onAtropine.length > 0 ? [...step.measures, ...step.measuresOnAtropine] : step.measures
-  return { step, anchored, opens, due, closes, title: step.title, measures, eyesOnAtropine }
+  return {
+    step,
+    anchored,
+    opens,
+    due,
+    closes,
+    title: stepTitle(step),
+    isAfterChange: false,
+    measures,
+    eyesOnAtropine,
+  }
 }
 
-/** What these visits leave unmeasured of an occasion, in words. */
+/** What these visits leave unmeasured of an occasion. */
 export function unmeasuredOf(
   { step, eyesOnAtropine }: Pick<Occasion, "step" | "eyesOnAtropine">,
   visits: readonly Visit[],
-): readonly string[] {
+): readonly Unmeasured[] {
   return [
-    ...missing({ measures: step.measures, visits }),
-    ...missing({ measures: step.measuresOnAtropine, visits, eyes: eyesOnAtropine }),
+    ...unmeasured({ measures: step.measures, visits }),
+    ...unmeasured({ measures: step.measuresOnAtropine, visits, eyes: eyesOnAtropine }),
   ]
 }
 

@@ -45,9 +45,9 @@ export type QuestionKind =
 export interface Question {
   readonly id: string
   readonly kind: QuestionKind
-  /** As it is put to the child's parent, or as the examiner reads it. */
+  /** As it is put to the child's parent, or as the examiner reads it: in English, to be said. */
   readonly words: string
-  /** In a list of what is missing. */
+  /** In a list of what is missing; to be said. */
   readonly name: string
   readonly askedOf: "family" | "examiner"
   readonly place: RoomPlace
@@ -55,7 +55,7 @@ export interface Question {
   readonly value?: QuestionValue | undefined
   /** The value is the answer: nothing is "no", more is "yes". */
   readonly byValue?: true | undefined
-  /** What a note is for, where one is useful. */
+  /** What a note is for, where one is useful; to be said. */
   readonly note?: string | undefined
   /** Empty where no duty of the evidence asks for it: then it stands ready and is never owed. */
   readonly owed: readonly Owed[]
@@ -64,7 +64,7 @@ export interface Question {
 }
 
 export interface QuestionValue {
-  /** As read on the page, such as "hours a day". */
+  /** As read on the page, such as "hours a day"; to be said. */
   readonly unit: string
   readonly low: number
   readonly high: number

@@ -1,6 +1,7 @@
 import { consentInForce } from "../consent/consent-in-force.js"
 import { type CalendarDate, type Course, EYES, type Supply, type Treatment } from "../course.js"
 import type { ConsentWording, Pharmacy } from "../practice-rules.js"
+import { say } from "../say.js"
 import { lastDayInHand } from "../supply/last-day.js"
 import { treatmentName } from "../treatment-name.js"
 import type { Protocol } from "./protocol.js"
@@ -97,13 +98,15 @@ export function notInForce(
     const unconsented = (current?.treatments ?? []).filter(
       (treatment) => isInUse(treatment, today) && consentTo(situation, treatment) === undefined,
     )
-    for (const treatment of unconsented) needs.push(`consent to ${treatmentName(treatment)}`)
+    for (const treatment of unconsented)
+      needs.push(say("consent to {treatment}", { treatment: treatmentName(treatment) }))
   }
   // Without any supply record nothing can be said of the bottles; the bottle duty asks for the record.
   if (inForce.includes("supply") && (course.supplies ?? []).length > 0) {
     for (const drops of dropsOfEyes(situation)) {
       const last = lastDayOfSupply(situation, drops)
-      if (last === undefined || last < today) needs.push(`a bottle of ${treatmentName(drops)} in date`)
+      if (last === undefined || last < today)
+        needs.push(say("a bottle of {drops} in date", { drops: treatmentName(drops) }))
     }
   }
   return needs

@@ -2,6 +2,7 @@ import type { Assessment, Duty, DutyState } from "../assessment.js"
 import { addDays } from "../calendar.js"
 import type { BottleOrder, CalendarDate, Course } from "../course.js"
 import type { PracticeRules } from "../practice-rules.js"
+import { sourceOf } from "../protocol/duty-source.js"
 import { seenHere } from "../protocol/measured.js"
 import type { Protocol } from "../protocol/protocol.js"
 import { openConcerns } from "../safety/open-concerns.js"
@@ -141,10 +142,10 @@ function dutyRows(input: OwedInput): readonly Owed[] {
           state: duty.state as Owed["state"],
         }
         if (duty.kind === "consent")
-          // "a consent that covers ..." says the step once more; anything else a consent needs is news.
+          // That a consent is lacking says the step once more; anything else a consent needs is news.
           return {
             ...shared,
-            why: duty.needs.filter((need) => !need.startsWith("a consent that covers")).join(", "),
+            why: sourceOf(duty).needsRepeatStep ? "" : shared.why,
             group: "sign",
             what: duty.step,
             role: "clinician",

@@ -1,7 +1,7 @@
 import type { Duty } from "../assessment.js"
 import type { CalendarDate } from "../course.js"
 import { nextDuty } from "../protocol/duties.js"
-import { titleAfterChange } from "../protocol/occasions.js"
+import { sourceOf } from "../protocol/duty-source.js"
 import type { Anchor, Protocol, ProtocolStep } from "../protocol/protocol.js"
 import { counted } from "../words.js"
 import { type NamedParameter, type Why, type WhyInput, whyOf } from "./why.js"
@@ -56,11 +56,11 @@ export function dutiesWhy({
 /** The duty with its dates, and the offset and window of the step it comes from. */
 function nextInputs(next: Duty, protocol: Protocol): readonly WhyInput[] {
   const steps = protocol.steps.filter(({ kind }) => kind === next.kind)
+  const { step: owed, isAfterChange } = sourceOf(next)
   const offsets = steps.flatMap((step) => {
-    if (step.title === next.step) return [{ step, offset: offsetInWords(step, ANCHOR_WORDS[step.anchor]) }]
-    if (step.restartsOnChange && next.step.startsWith(titleAfterChange(step)))
-      return [{ step, offset: offsetInWords(step, "the change of strength") }]
-    return []
+    if (step.title !== owed?.title) return []
+    if (!isAfterChange) return [{ step, offset: offsetInWords(step, ANCHOR_WORDS[step.anchor]) }]
+    return step.restartsOnChange ? [{ step, offset: offsetInWords(step, "the change of strength") }] : []
   })
   const rule =
     offsets.length === 0
