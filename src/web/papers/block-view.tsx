@@ -58,7 +58,8 @@ export function BlockView({ block, signatureHead, under, keptAs }: BlockViewProp
     case "figure":
       return (
         <figure className="paper-figure">
-          <div role="img" aria-label={block.alt}>
+          {/* On a phone a wide figure scrolls by itself, and the keyboard must reach it. */}
+          <div role="img" aria-label={block.alt} tabIndex={under === 1 ? 0 : undefined}>
             <Drawing svg={block.svg} />
           </div>
           {block.caption !== undefined && <figcaption>{block.caption}</figcaption>}
