@@ -24,11 +24,15 @@ const CONTENT: Readonly<Record<DocumentKind, MakeContent>> = {
   record: fullRecord,
 }
 
+/** What a document consists of, in the language in force. */
+export const contentOf = (kind: DocumentKind, input: DocumentInput): DocumentContent | DocumentRefused =>
+  CONTENT[kind](input)
+
 /** A document of a child, in the language asked for and in the order of the practice's template. */
 export function documentOf(kind: DocumentKind, input: DocumentInput): PaperDocument | DocumentRefused {
   const { language, today: date, letterhead, template } = input
   return inLanguage(language, () => {
-    const content = CONTENT[kind](input)
+    const content = contentOf(kind, input)
     if ("kind" in content) return content
     const blocks = inOrder(content, template)
     return { kind, title: content.title, language, date, letterhead, blocks, foot: content.foot }

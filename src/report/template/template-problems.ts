@@ -57,7 +57,7 @@ function problemsOf(
     return first < line.line ? [at(say("[{name}] stands in line {first} already", { name, first }))] : []
   }
   const { text } = line
-  if (hasLooseBrace(text)) return [at(say("a brace stands alone: a name to fill in is written '{name'}'"))]
+  if (hasLooseBrace(text)) return [at(say("a brace stands alone: a name to fill in is written '{name}'"))]
   const known = VALUES_OF[kind]
   return namesIn(text)
     .filter((name) => !known.includes(name))

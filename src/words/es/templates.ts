@@ -12,8 +12,8 @@ export const templates: Catalogue = {
     "la plantilla tiene {length} caracteres; puede tener {most}",
   "there is no part [{name}]; the parts are {known}": "no existe la parte [{name}]; las partes son {known}",
   "[{name}] stands in line {first} already": "[{name}] ya está en la línea {first}",
-  "a brace stands alone: a name to fill in is written '{name'}'":
-    "hay una llave suelta: un nombre que se completa se escribe '{name'}'",
+  "a brace stands alone: a name to fill in is written '{name}'":
+    "hay una llave suelta: un nombre que se completa se escribe '{name}'",
   "nothing is called {name} here; known are {known}": "aquí nada se llama {name}; se conocen {known}",
   "[{name}] must stand somewhere: it keeps the child safe, or says who answers for this":
     "[{name}] tiene que estar en algún lugar: protege al niño o dice quién responde de esto",
