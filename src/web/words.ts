@@ -7,6 +7,7 @@ import type {
   FindingState,
   GrowthState,
   GrowthVerdict,
+  Lean,
 } from "../engine/assessment.js"
 import { dayNumber } from "../engine/calendar.js"
 import type { Sex } from "../engine/course.js"
@@ -31,6 +32,11 @@ const FINDING_WORDS: Readonly<Record<FindingState, string>> = {
   "no-treatment": msg("Not treated"),
 }
 
+const LEAN_WORDS: Readonly<Record<Lean, string>> = {
+  slowed: msg("leans to slowed by the treatment"),
+  "not-slowed": msg("leans to not slowed by the treatment"),
+}
+
 const AFTER_STOP_WORDS: Readonly<Record<AfterStop["state"], string>> = {
   "no-rebound-seen": msg("no rebound seen"),
   "rebound-likely": msg("rebound likely"),
@@ -40,6 +46,8 @@ const AFTER_STOP_WORDS: Readonly<Record<AfterStop["state"], string>> = {
 export const afterStopInWords = (state: AfterStop["state"]): string => say(AFTER_STOP_WORDS[state])
 export const growthInWords = (state: GrowthState): string => say(GROWTH_WORDS[state])
 export const findingInWords = (state: FindingState): string => say(FINDING_WORDS[state])
+
+export const leanInWords = (lean: Lean): string => say(LEAN_WORDS[lean])
 
 export const girlOrBoy = (sex: Sex): string => (sex === "female" ? say("girl") : say("boy"))
 
@@ -61,13 +69,13 @@ export function growthSentence(growth: GrowthVerdict, sex: Sex): string | null {
   const emmetropic = emmetropicMmPerYear === undefined ? "" : fixed(emmetropicMmPerYear, 2)
   if (untreated && emmetropic) {
     return say(
-      "{rate}; an untreated myopic {sex, select, female {girl} other {boy}} of this age grows {untreated}, an emmetropic one {emmetropic}.",
+      "{rate}; {sex, select, female {an untreated myopic girl} other {an untreated myopic boy}} of this age grows {untreated}, an emmetropic one {emmetropic}.",
       { rate, sex, untreated, emmetropic },
     )
   }
   if (untreated) {
     return say(
-      "{rate}; an untreated myopic {sex, select, female {girl} other {boy}} of this age grows {untreated}.",
+      "{rate}; {sex, select, female {an untreated myopic girl} other {an untreated myopic boy}} of this age grows {untreated}.",
       { rate, sex, untreated },
     )
   }
@@ -91,24 +99,24 @@ export function findingSentence({ treatment: named, state, likelihoodRatio }: Fi
   const number = isPluralName(treatment) ? "many" : "one"
   if (likelihoodRatio === null) {
     return say(
-      "There are no lengths yet that could tell whether {treatment} {number, select, many {work} other {works}}.",
+      "There are no lengths yet that could tell whether {number, select, many {{treatment} work} other {{treatment} works}}.",
       { treatment, number },
     )
   }
   const told = { treatment, number, odds: odds(likelihoodRatio) }
   if (told.odds === "1 : 1") {
     return say(
-      "The lengths fit both alike, 1 : 1: that {treatment} {number, select, many {work} other {works}} as in the trials, and that {number, select, many {they do} other {it does}} nothing.",
+      "The lengths fit both alike, 1 : 1: that {number, select, many {{treatment} work} other {{treatment} works}} as in the trials, and that {number, select, many {they do} other {it does}} nothing.",
       { treatment, number },
     )
   }
   return likelihoodRatio >= 1
     ? say(
-        "The lengths are {odds} likelier if {treatment} {number, select, many {work} other {works}} as in the trials than if {number, select, many {they do} other {it does}} nothing.",
+        "The lengths are {odds} likelier if {number, select, many {{treatment} work} other {{treatment} works}} as in the trials than if {number, select, many {they do} other {it does}} nothing.",
         told,
       )
     : say(
-        "The lengths are {odds} likelier if {treatment} {number, select, many {do} other {does}} nothing than if {number, select, many {they work} other {it works}} as in the trials.",
+        "The lengths are {odds} likelier if {number, select, many {{treatment} do} other {{treatment} does}} nothing than if {number, select, many {they work} other {it works}} as in the trials.",
         told,
       )
 }
@@ -129,7 +137,7 @@ export function dutyTiming(duty: Pick<Duty, "due" | "state"> & Partial<Duty>, to
   const due = dateWords(duty.due)
   switch (duty.state) {
     case "done":
-      return say("done")
+      return say("done|duty")
     case "missed":
       return say("missed, was due {due}", { due })
     case "overdue": {

@@ -8,8 +8,8 @@ import { Reasons } from "./growth-card.js"
 export function ByEighteenCard({ reading }: { readonly reading: CourseReading }) {
   const { forecast } = reading
   const rows = [
-    ["26 mm or longer", forecast.chance26mmBy18],
-    ["−6 D or more myopic", forecast.chanceMinus6DBy18],
+    [say("26 mm or longer"), forecast.chance26mmBy18],
+    [say("−6 D or more myopic"), forecast.chanceMinus6DBy18],
   ] as const
   return (
     <section className="card answer" aria-labelledby="by-eighteen">
@@ -41,7 +41,7 @@ export function ByEighteenCard({ reading }: { readonly reading: CourseReading })
         </table>
       )}
       <p className="soft small">
-        <WhyButton about="How the chances by 18 were found" question="forecast" reading={reading} />
+        <WhyButton about={say("How the chances by 18 were found")} question="forecast" reading={reading} />
       </p>
     </section>
   )

@@ -3,8 +3,9 @@ import type { Check } from "../../engine/assessment.js"
 import { openConcerns } from "../../engine/safety/open-concerns.js"
 import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
-import { capitalised, kindInWords, sentence } from "../format.js"
+import { capitalised, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
+import { concernKindInWords } from "./kind-words.js"
 
 /** Kinds of check that put an entered figure in doubt; the others say what was missing or left out. */
 const DOUBTS: readonly string[] = ["eyes-exchanged", "implausible-change", "sign-changed"]
@@ -24,19 +25,25 @@ export function ConcernList({
   if (open.length === 0) return null
   return (
     <section className="banner" aria-labelledby="concerns">
-      <h2 id="concerns">{open.length === 1 ? "Concern" : "Concerns"} for the clinician</h2>
+      <h2 id="concerns">
+        {open.length === 1 ? say("Concern for the clinician") : say("Concerns for the clinician")}
+      </h2>
       <ul>
         {open.map(({ kind, what, owner, isRedFlag }) => (
           <li key={`${kind} ${what}`}>
-            <b>{isRedFlag ? "Red flag, care on the same day" : capitalised(kindInWords(kind))}.</b>{" "}
-            {sentence(what)} {owner && <span className="soft">Looked after by {owner}.</span>}
+            <b>
+              {isRedFlag ? say("Red flag, care on the same day") : capitalised(concernKindInWords(kind))}.
+            </b>{" "}
+            {sentence(what)}{" "}
+            {owner && <span className="soft">{say("Looked after by {owner}.", { owner })}</span>}
           </li>
         ))}
       </ul>
       <p className="small">
         <Link to="/children/$childId/$part" params={{ childId, part: "safety" }}>
-          {open.some(({ recorded }) => recorded === null) ? "Take up or close" : "Look after or close"} under
-          Safety
+          {open.some(({ recorded }) => recorded === null)
+            ? say("Take up or close under Safety")
+            : say("Look after or close under Safety")}
         </Link>
       </p>
     </section>
@@ -67,7 +74,9 @@ export function CheckList({
   if (shown.length === 0) return null
   return (
     <section className={show === "doubts" ? "banner" : "card answer"} aria-labelledby={`checks-${show}`}>
-      <h2 id={`checks-${show}`}>{show === "doubts" ? "Check these entries first" : "Taken into account"}</h2>
+      <h2 id={`checks-${show}`}>
+        {show === "doubts" ? say("Check these entries first") : say("Taken into account")}
+      </h2>
       <ul className={show === "notes" ? "small" : undefined}>
         {shown.map(({ kind, path, why }) => {
           const entry = show === "doubts" ? entryOf(path, view) : null

@@ -1,7 +1,8 @@
 import type { Ancestry, Sex } from "../../engine/course.js"
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import type { NewChildBody } from "../../server/contract/child.js"
 import { Choices, Field } from "../parts/field.js"
+import { girlOrBoy } from "../words.js"
 
 /** Who a child is, as typed. */
 export interface TypedChild {
@@ -38,18 +39,15 @@ export function childBody(typed: TypedChild): Omit<NewChildBody, "id"> {
 }
 
 const ANCESTRIES: readonly (readonly [Ancestry, string])[] = [
-  ["unstated", "not stated"],
-  ["east-asian", "East Asian"],
-  ["european", "European"],
-  ["south-asian", "South Asian"],
-  ["african", "African"],
-  ["other", "other"],
+  ["unstated", msg("not stated|ancestry")],
+  ["east-asian", msg("East Asian")],
+  ["european", msg("European")],
+  ["south-asian", msg("South Asian")],
+  ["african", msg("African")],
+  ["other", msg("other|ancestry")],
 ]
 
-const SEXES: readonly (readonly [Sex, string])[] = [
-  ["female", "girl"],
-  ["male", "boy"],
-]
+const SEXES: readonly Sex[] = ["female", "male"]
 
 /** The fields that say who a child is; the same where one is added and where one is put right. */
 export function ChildFields({
@@ -103,7 +101,7 @@ export function ChildFields({
         </Field>
         <Choices
           legend={say("Girl or boy")}
-          options={SEXES}
+          options={SEXES.map((sex) => [sex, girlOrBoy(sex)] as const)}
           value={typed.sex}
           onChange={(sex) => set({ sex })}
           note={say("Growth and reference differ by sex.")}
@@ -124,7 +122,7 @@ export function ChildFields({
             >
               {ANCESTRIES.map(([value, label]) => (
                 <option key={value} value={value}>
-                  {label}
+                  {say(label)}
                 </option>
               ))}
             </select>
@@ -137,10 +135,10 @@ export function ChildFields({
               value={typed.myopicParents}
               onChange={(event) => set({ myopicParents: event.target.value })}
             >
-              <option value="">{say("not known")}</option>
-              <option value="0">{say("none")}</option>
-              <option value="1">{say("one")}</option>
-              <option value="2">{say("both")}</option>
+              <option value="">{say("not known|parents")}</option>
+              <option value="0">{say("none|parents")}</option>
+              <option value="1">{say("one|parent")}</option>
+              <option value="2">{say("both|parents")}</option>
             </select>
           )}
         </Field>

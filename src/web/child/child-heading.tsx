@@ -1,15 +1,16 @@
-import { ageWords, dateWords } from "../../chart/words.js"
+import { ageWords, dateWords, knownWords } from "../../chart/words.js"
 import { completedMonths } from "../../engine/calendar.js"
 import { EYES } from "../../engine/course.js"
 import { GRADE_WORDS } from "../../engine/reference/grade-words.js"
+import { listed, say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { PageHeading } from "../parts/page-heading.js"
 import type { CourseReading } from "../reading.js"
+import { populationInWords } from "../reference-words.js"
 import { treatmentsAfter, treatmentsOn } from "../treatments-on.js"
 import { WhyButton } from "../why/why-button.js"
-import { girlOrBoy } from "../words.js"
 
 /** Who it is: name, girl or boy, age, treatment and its month, and the reference used with its grade. */
 export function ChildHeading({
@@ -21,10 +22,11 @@ export function ChildHeading({
 }) {
   const { child } = view
   const { course, today, assessment } = reading
+  const told = { day: dateWords(child.born), age: ageWords({ born: child.born, on: today }) }
   const facts = [
-    `${girlOrBoy(child.sex)}, born ${dateWords(child.born)}, ${ageWords({ born: child.born, on: today })}`,
+    child.sex === "female" ? say("girl, born {day}, {age}", told) : say("boy, born {day}, {age}", told),
     treatmentFact(reading),
-    ...(child.number ? [`number ${child.number}`] : []),
+    ...(child.number ? [say("number {number}", { number: child.number })] : []),
   ]
   const position = EYES.map((eye) => assessment.eyes[eye].position).find((p) => p.reference !== undefined)
   const isMeasured = EYES.some((eye) => course.visits.some((visit) => visit[eye]?.axialLength))
@@ -37,13 +39,17 @@ export function ChildHeading({
       <p className="soft">
         {facts.join(" · ")} ·{" "}
         {reference
-          ? `reference: ${reference.population}, grade ${reference.grade}, ${GRADE_WORDS[reference.grade]}`
+          ? say("reference: {population}, grade {grade}, {words}", {
+              population: populationInWords(reference),
+              grade: reference.grade,
+              words: knownWords(GRADE_WORDS[reference.grade]),
+            })
           : isMeasured
-            ? "no reference for a position among peers"
-            : "no length to place among peers yet"}{" "}
-        <WhyButton about="The position among peers" question="position" reading={reading} />
+            ? say("no reference for a position among peers")
+            : say("no length to place among peers yet")}{" "}
+        <WhyButton about={say("The position among peers")} question="position" reading={reading} />
         {course.child.ancestry === undefined || course.child.ancestry === "unstated"
-          ? " · ancestry not stated"
+          ? ` · ${say("ancestry not stated")}`
           : ""}
       </p>
     </div>
@@ -55,11 +61,18 @@ function treatmentFact({ course, today }: CourseReading): string {
   const running = treatmentsOn(course, today)
   const [coming] = treatmentsAfter(course, today)
   if (running.length === 0)
-    return coming ? `not treated yet, ${treatmentName(coming)} from ${dateWords(coming.from)}` : "not treated"
-  return running
-    .map((treatment) => {
-      const month = completedMonths({ from: treatment.from, to: today })
-      return `${treatmentName(treatment)}, month ${month}`
-    })
-    .join(" and ")
+    return coming
+      ? say("not treated yet, {treatment} from {day}", {
+          treatment: treatmentName(coming),
+          day: dateWords(coming.from),
+        })
+      : say("not treated")
+  return listed(
+    running.map((treatment) =>
+      say("{treatment}, month {month}", {
+        treatment: treatmentName(treatment),
+        month: completedMonths({ from: treatment.from, to: today }),
+      }),
+    ),
+  )
 }

@@ -18,11 +18,17 @@ export function DecisionBasis({ decision }: { readonly decision: Decision }) {
         {say("what was shown then")}
       </button>
       {open && (
-        <Dialog title={`Decision of ${dateWords(date)}`} wide onClose={() => setOpen(false)}>
+        <Dialog
+          title={say("Decision of {day}", { day: dateWords(date) })}
+          wide
+          onClose={() => setOpen(false)}
+        >
           <p>
-            {capitalised(DECISION_WORDS[kind])}. {reason}
+            {capitalised(say(DECISION_WORDS[kind]))}. {reason}
           </p>
-          {offered.length > 0 && <p className="small soft">Options shown: {offered.join("; ")}</p>}
+          {offered.length > 0 && (
+            <p className="small soft">{say("Options shown: {options}", { options: offered.join("; ") })}</p>
+          )}
           {figures.length > 0 && (
             <table className="data basis">
               <thead>

@@ -1,8 +1,8 @@
 import { Link } from "@tanstack/react-router"
-import { dateWords } from "../../chart/words.js"
+import { dateWords, knownWords } from "../../chart/words.js"
 import type { Duty } from "../../engine/assessment.js"
 import { nextDuty } from "../../engine/protocol/duties.js"
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import { capitalised, sentence } from "../format.js"
 import type { CourseReading } from "../reading.js"
 import { WhyButton } from "../why/why-button.js"
@@ -28,12 +28,14 @@ export function DutyCard({
       <h2 id="next-duty">{say("Next duty")}</h2>
       {next ? (
         <>
-          <p className="middle">{capitalised(next.step)}</p>
+          <p className="middle">{capitalised(knownWords(next.step))}</p>
           <p className={next.state === "overdue" ? "late" : undefined}>
             {capitalised(dutyTiming(next, today))}.
           </p>
           <DutyLink duty={next} childId={childId} />
-          {next.needs.length > 0 && <p className="small">{sentence(`needs: ${next.needs.join(", ")}`)}</p>}
+          {next.needs.length > 0 && (
+            <p className="small">{sentence(say("needs: {needs}", { needs: next.needs.join(", ") }))}</p>
+          )}
         </>
       ) : (
         <p>{say("Nothing is owed.")}</p>
@@ -43,16 +45,21 @@ export function DutyCard({
           {later.map((duty) => (
             <li key={`${duty.kind} ${duty.step} ${duty.due}`}>
               <span className={duty.state === "overdue" ? "late" : "soft"}>
-                {duty.state === "overdue" ? `late, ${dateWords(duty.due)}` : dateWords(duty.due)}
+                {duty.state === "overdue"
+                  ? say("late, {day}", { day: dateWords(duty.due) })
+                  : dateWords(duty.due)}
               </span>{" "}
-              {duty.step}
+              {knownWords(duty.step)}
             </li>
           ))}
         </ul>
       )}
       <p className="soft small">
-        By the protocol “{reading.protocol.title}”: {reading.protocol.source} ·{" "}
-        <WhyButton about="How the next duty was found" question="duties" reading={reading} />
+        {say("By the protocol “{title}”: {source}", {
+          title: knownWords(reading.protocol.title),
+          source: knownWords(reading.protocol.source),
+        })}{" "}
+        · <WhyButton about={say("How the next duty was found")} question="duties" reading={reading} />
       </p>
     </section>
   )
@@ -60,9 +67,9 @@ export function DutyCard({
 
 /** The part of the child's page where a duty is done; an examination is done in the visit form. */
 const PLACES: Readonly<Record<string, readonly [part: string, label: string]>> = {
-  consent: ["consent", "Go to consent"],
-  bottle: ["supply", "Go to supply"],
-  decision: ["choices", "Go to choices"],
+  consent: ["consent", msg("Go to consent")],
+  bottle: ["supply", msg("Go to supply")],
+  decision: ["choices", msg("Go to choices")],
 }
 
 function DutyLink({ duty, childId }: { readonly duty: Duty; readonly childId: string }) {
@@ -74,12 +81,12 @@ function DutyLink({ duty, childId }: { readonly duty: Duty; readonly childId: st
         </Link>
       </p>
     )
-  const [part, label] = PLACES[duty.kind] ?? []
+  const [part, label = ""] = PLACES[duty.kind] ?? []
   if (part === undefined || !Object.hasOwn(CHILD_PARTS, part)) return null
   return (
     <p className="small">
       <Link to="/children/$childId/$part" params={{ childId, part }}>
-        {label}
+        {say(label)}
       </Link>
     </p>
   )

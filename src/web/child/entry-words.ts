@@ -1,27 +1,29 @@
-import { dateWords, dioptreWords, fixed, mmWords, symptomWords } from "../../chart/words.js"
+import { dateWords } from "../../chart/words.js"
 import { DECISION_WORDS } from "../../engine/choices/decision-words.js"
 import { moneyInWords } from "../../engine/cost/money.js"
-import {
-  type BottleOrder,
-  type Child,
-  type Consent,
-  type Decision,
-  type Explanation,
-  EYES,
-  type EyeExamination,
-  type MissedNights,
-  type Payment,
-  type SafetyConcern,
-  type Supply,
-  type Treatment,
-  type Visit,
+import type {
+  BottleOrder,
+  Child,
+  Consent,
+  Decision,
+  Explanation,
+  MissedNights,
+  Payment,
+  SafetyConcern,
+  Supply,
+  Treatment,
+  Visit,
 } from "../../engine/course.js"
-import { sphericalEquivalent } from "../../engine/optics/spherical-equivalent.js"
+import type { FamilyContact } from "../../engine/messages/family-contact.js"
+import { LANGUAGE_NAMES, msg, say, withDecimalSign } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
-import { counted } from "../../engine/words.js"
-import type { ChildEntryKind, ChildView } from "../../server/contract/child.js"
-import { capitalised, kindInWords } from "../format.js"
+import type { ChildView } from "../../server/contract/child.js"
+import { capitalised } from "../format.js"
+import { seriousnessInWords } from "../safety/concern-words.js"
 import { girlOrBoy } from "../words.js"
+import { ancestryInWords, assentInWords, concernKindInWords, formInWords } from "./kind-words.js"
+import { visitWords } from "./visit-words.js"
+import { joined, type Part } from "./word-parts.js"
 
 /** An entry's body by its kind, in the fields of the course file. */
 type Content =
@@ -36,11 +38,8 @@ type Content =
   | { readonly kind: "order"; readonly body: BottleOrder }
   | { readonly kind: "explanation"; readonly body: Explanation }
   | { readonly kind: "payment"; readonly body: Payment }
+  | { readonly kind: "family"; readonly body: FamilyContact }
   | { readonly kind: "withdrawal"; readonly body: object }
-
-/** A kind of entry as a person says it: a supply is a bottle. */
-export const entryKindInWords = (kind: ChildEntryKind): string =>
-  kind === "supply" ? "bottle" : kindInWords(kind)
 
 /**
  * What an entry says, in one line.
@@ -64,7 +63,11 @@ export function entryWords({ kind, body }: Pick<ChildView["entries"][number], "k
       return supplyWords(content.body)
     case "missed-nights": {
       const { nights, from, to } = content.body
-      return `${counted(nights, "night")} missed, ${dateWords(from)} to ${dateWords(to)}`
+      return say("{nights, plural, one {# night} other {# nights}} missed, {from} to {to}", {
+        nights,
+        from: dateWords(from),
+        to: dateWords(to),
+      })
     }
     case "decision":
       return decisionWords(content.body)
@@ -73,21 +76,23 @@ export function entryWords({ kind, body }: Pick<ChildView["entries"][number], "k
     case "order":
       return orderWords(content.body)
     case "explanation":
-      return joined("results explained", content.body.to && `to ${content.body.to}`)
+      return content.body.to
+        ? say("results explained, to {whom}", { whom: content.body.to })
+        : say("results explained")
     case "payment": {
       const { cents, currency, what } = content.body
       return joined(moneyInWords(cents, currency), what)
     }
+    case "family":
+      return familyWords(content.body)
     case "withdrawal":
-      return "an entry that no longer holds"
+      return say("an entry that no longer holds")
   }
 }
 
-type Part = string | 0 | false | null | undefined
-
-const joined = (...parts: readonly Part[]): string => parts.filter((part) => part).join(", ")
-
-const on = (what: string, date: string | null | undefined): Part => date && `${what} ${dateWords(date)}`
+/** A message with its day, where there is a day. */
+const on = (message: string, date: string | null | undefined): Part =>
+  date && say(message, { day: dateWords(date) })
 
 function childWords({
   name,
@@ -104,69 +109,36 @@ function childWords({
   return joined(
     name,
     girlOrBoy(sex),
-    on("born", born),
-    number && `number ${number}`,
-    ancestry && `ancestry ${kindInWords(ancestry)}`,
-    myopicParents !== undefined && myopicParents !== null && `${counted(myopicParents, "myopic parent")}`,
-    protocol && `protocol ${protocol}`,
-  )
-}
-
-function visitWords({ right, left, symptoms = [], answers = [], from }: Visit): string {
-  const eyes = EYES.flatMap((eye) => {
-    const examination = { right, left }[eye]
-    const words = examination ? eyeWords(examination) : ""
-    return words === "" ? [] : [`${eye} ${words}`]
-  })
-  const felt = symptoms.map(({ kind, grade }) => `${symptomWords(kind)} grade ${grade}`)
-  return [
-    ...eyes,
-    ...(felt.length === 0 ? [] : [`symptoms: ${felt.join(", ")}`]),
-    ...(answers.length === 0 ? [] : [counted(answers.length, "answer")]),
-    ...(from ? [`from ${from}`] : []),
-  ].join("; ")
-}
-
-function eyeWords({
-  axialLength,
-  refraction,
-  pupil,
-  accommodation,
-  acuity,
-  intraocularPressure,
-}: EyeExamination): string {
-  const distance = acuity?.distanceLogMAR
-  const near = acuity?.nearLogMAR
-  return joined(
-    axialLength && mmWords(axialLength.mm),
-    refraction && dioptreWords(sphericalEquivalent(refraction)),
-    pupil?.photopic !== undefined && `pupil ${fixed(pupil.photopic, 1)} mm`,
-    accommodation && `accommodation ${fixed(accommodation.dioptres, 1)} D`,
-    distance !== undefined && `distance ${fixed(distance, 2)} logMAR`,
-    near !== undefined && `near ${fixed(near, 2)} logMAR`,
-    intraocularPressure && `pressure ${fixed(intraocularPressure.mmHg, 0)} mmHg`,
+    on(msg("born {day}"), born),
+    number && say("number {number}", { number }),
+    ancestry && ancestryInWords(ancestry),
+    myopicParents !== undefined &&
+      myopicParents !== null &&
+      say("{count, plural, one {# myopic parent} other {# myopic parents}}", { count: myopicParents }),
+    protocol && say("protocol {id}", { id: protocol }),
   )
 }
 
 function treatmentWords(treatment: Treatment): string {
   const { from, to, eye, nightsPerWeek } = treatment
   return joined(
-    `${treatmentName(treatment)} from ${dateWords(from)}`,
-    eye && `${eye} eye only`,
-    nightsPerWeek && `${nightsPerWeek} nights of the week`,
-    to ? `first day without ${dateWords(to)}` : "going on",
+    say("{treatment} from {day}", { treatment: treatmentName(treatment), day: dateWords(from) }),
+    eye && (eye === "right" ? say("right eye only") : say("left eye only")),
+    nightsPerWeek &&
+      say("{nights, plural, one {# night} other {# nights}} of the week", { nights: nightsPerWeek }),
+    to ? say("first day without {day}", { day: dateWords(to) }) : say("going on"),
   )
 }
 
 function consentWords({ covers, by, form, wording, assent, until }: Consent): string {
   return joined(
-    `to ${treatmentName(covers)}`,
-    by?.name && `by ${by.name}`,
+    say("to {treatment}|consent", { treatment: treatmentName(covers) }),
+    by?.name && say("by {name}", { name: by.name }),
     by?.relation,
-    form && `on ${form}`,
-    wording && `wording version ${wording.version}`,
-    assent && `assent of the child ${kindInWords(assent)}`,
-    on("withdrawn from", until),
+    form && formInWords(form),
+    wording && say("wording version {version}", { version: wording.version }),
+    assent && assentInWords(assent),
+    on(msg("withdrawn from {day}"), until),
   )
 }
 
@@ -174,27 +146,33 @@ function supplyWords(supply: Supply): string {
   const { concentrationPercent, volumeMl, lot, pharmacy, dispensed, opened, beyondUse } = supply
   return joined(
     concentrationPercent === undefined
-      ? "strength not stated"
+      ? say("strength not stated")
       : treatmentName({ kind: "atropine", concentrationPercent }),
-    volumeMl && `${volumeMl} mL`,
+    volumeMl && `${withDecimalSign(String(volumeMl))} mL`,
     pharmacy,
-    lot && `lot ${lot}`,
-    on("dispensed", dispensed),
-    on("opened", opened),
-    on("use until", beyondUse),
+    lot && say("lot {lot}", { lot }),
+    on(msg("dispensed {day}"), dispensed),
+    on(msg("opened {day}"), opened),
+    on(msg("use until {day}"), beyondUse),
   )
 }
 
 function decisionWords({ kind, treatment, reason }: Decision): string {
-  return joined(DECISION_WORDS[kind], treatment && treatmentName(treatment), `because: ${reason}`)
+  return joined(
+    say(DECISION_WORDS[kind]),
+    treatment && treatmentName(treatment),
+    say("because: {reason}", { reason }),
+  )
 }
 
 function concernWords({ kind, what, owner, seriousness, closed, outcome }: SafetyConcern): string {
   return joined(
-    `${kindInWords(kind)}: ${what}`,
-    seriousness,
-    owner && `looked after by ${owner}`,
-    closed ? `closed ${dateWords(closed)}: ${outcome}` : "open",
+    `${concernKindInWords(kind)}: ${what}`,
+    seriousness && seriousnessInWords(seriousness),
+    owner && say("looked after by {owner}", { owner }),
+    closed
+      ? say("closed {day}: {outcome}", { day: dateWords(closed), outcome: outcome ?? "" })
+      : say("open|concern"),
   )
 }
 
@@ -202,12 +180,34 @@ function orderWords(order: BottleOrder): string {
   const { concentrationPercent, bottles, volumeMl, pharmacy, confirmed, received, cancelled, override } =
     order
   return joined(
-    `${counted(bottles, "bottle")} of ${treatmentName({ kind: "atropine", concentrationPercent })}, ${volumeMl} mL each`,
+    say("{bottles, plural, one {# bottle} other {# bottles}} of {treatment}, {ml} mL each", {
+      bottles,
+      treatment: treatmentName({ kind: "atropine", concentrationPercent }),
+      ml: withDecimalSign(String(volumeMl)),
+    }),
     pharmacy,
-    on("confirmed", confirmed),
-    on("received", received),
-    on("called off", cancelled),
-    override && `without consent in force: ${override}`,
+    on(msg("confirmed {day}"), confirmed),
+    on(msg("received {day}"), received),
+    on(msg("called off {day}"), cancelled),
+    override && say("without consent in force: {reason}", { reason: override }),
+  )
+}
+
+const REACHED: Readonly<Record<FamilyContact["reachedBy"], string>> = {
+  email: msg("reached by e-mail"),
+  sms: msg("reached by SMS"),
+  post: msg("reached by post"),
+  none: msg("wants no messages"),
+}
+
+function familyWords({ name, relation, language, reachedBy, agreed }: FamilyContact): string {
+  return joined(
+    name,
+    relation,
+    LANGUAGE_NAMES[language],
+    say(REACHED[reachedBy]),
+    on(msg("messages agreed to {day}"), agreed?.on),
+    on(msg("until {day}"), agreed?.until),
   )
 }
 

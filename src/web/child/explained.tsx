@@ -35,7 +35,9 @@ export function Explained({
       {isOwed ? (
         <>
           <span className="soft">
-            The visit of {dateWords(lastVisit)} is not marked as explained to the family.
+            {say("The visit of {day} is not marked as explained to the family.", {
+              day: dateWords(lastVisit),
+            })}
           </span>{" "}
           <button
             type="button"
@@ -46,7 +48,7 @@ export function Explained({
                 {
                   onSuccess: () => {
                     setId(newEntryId)
-                    onDone(`Recorded: explained to the family, ${dateWords(today)}.`)
+                    onDone(say("Recorded: explained to the family, {day}.", { day: dateWords(today) }))
                   },
                 },
               )
@@ -56,7 +58,7 @@ export function Explained({
           </button>
         </>
       ) : (
-        <span className="soft">Explained to the family on {dateWords(last)}.</span>
+        <span className="soft">{say("Explained to the family on {day}.", { day: dateWords(last) })}</span>
       )}
       <span role="alert">{record.error && ` ${failureInWords(record.error)}`}</span>
     </p>

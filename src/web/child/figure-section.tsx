@@ -5,6 +5,7 @@ import { say } from "../../engine/say.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { CourseFigure } from "../parts/course-figure.js"
+import { Said } from "../parts/said.js"
 import type { CourseReading } from "../reading.js"
 
 /** Width of the figure that is copied and saved, px. */
@@ -33,8 +34,8 @@ export function FigureSection({
   }
   const copy = () => {
     copySvg(plainSvg()).then(
-      () => setSaid("The figure is copied as SVG."),
-      () => setSaid("The browser did not allow copying; save the figure instead."),
+      () => setSaid(say("The figure is copied as SVG.")),
+      () => setSaid(say("The browser did not allow copying; save the figure instead.")),
     )
   }
   const save = () => {
@@ -43,17 +44,17 @@ export function FigureSection({
       type: "image/svg+xml",
       text: plainSvg(),
     })
-    setSaid("The figure is saved to your downloads.")
+    setSaid(say("The figure is saved to your downloads."))
   }
   return (
     <section className="card course" aria-label={say("Course")}>
       <CourseFigure input={input} toAge18={toAge18} />
       <div className="links">
         <button type="button" className="link" aria-expanded={asTable} onClick={() => setAsTable(!asTable)}>
-          {asTable ? "without the table" : "as a table"}
+          {asTable ? say("without the table") : say("as a table")}
         </button>
         <button type="button" className="link" aria-pressed={toAge18} onClick={() => setToAge18(!toAge18)}>
-          {toAge18 ? "the coming years only" : "to age 18"}
+          {toAge18 ? say("the coming years only") : say("to age 18")}
         </button>
         <button type="button" className="link" onClick={copy}>
           {say("copy figure")}
@@ -65,7 +66,10 @@ export function FigureSection({
           {say("print")}
         </button>
         <span className="soft small hint">
-          <kbd>←</kbd> <kbd>→</kbd> read the figure
+          <Said
+            message="{left} {right} read the figure"
+            values={{ left: <kbd>←</kbd>, right: <kbd>→</kbd> }}
+          />
         </span>
         <span role="status" className="soft small">
           {said}

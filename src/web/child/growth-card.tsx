@@ -1,9 +1,9 @@
 import type { ReactNode } from "react"
 import { growthScale } from "../../chart/index.js"
-import { fixed, rangeWords } from "../../chart/words.js"
+import { eyeWords, fixed, rangeWords } from "../../chart/words.js"
 import type { EyeAssessment } from "../../engine/assessment.js"
 import { EYES } from "../../engine/course.js"
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import { centileInWords } from "../../engine/words.js"
 import { sentence } from "../format.js"
 import { Drawing } from "../parts/drawing.js"
@@ -43,7 +43,7 @@ export function GrowthCard({
               <td />
               {measured.map((eye) => (
                 <th key={eye} scope="col" className="number">
-                  {eye}
+                  {eyeWords(eye)}
                 </th>
               ))}
             </tr>
@@ -51,7 +51,7 @@ export function GrowthCard({
           <tbody>
             {EYE_FIGURES.map(([label, figure]) => (
               <tr key={label}>
-                <th scope="row">{label}</th>
+                <th scope="row">{say(label)}</th>
                 {measured.map((eye) => (
                   <td key={eye} className="number">
                     {figure(eyes[eye])}
@@ -65,7 +65,7 @@ export function GrowthCard({
       <p className="soft small">
         {certainty}
         {certainty && <span className="screen-only"> · </span>}
-        <WhyButton about="How the growth state was found" question="growth" reading={reading} />
+        <WhyButton about={say("How the growth state was found")} question="growth" reading={reading} />
       </p>
       {children}
     </section>
@@ -85,17 +85,20 @@ export function Reasons({ reasons }: { readonly reasons: readonly string[] }) {
 }
 
 const EYE_FIGURES: readonly (readonly [label: string, figure: (eye: EyeAssessment) => string])[] = [
-  ["Length, mm", ({ length }) => (length ? fixed(length.mm, 2) : "–")],
-  ["Growth, mm per year", ({ rate }) => (rate ? fixed(rate.mmPerYear, 2) : "–")],
+  [msg("Length, mm"), ({ length }) => (length ? fixed(length.mm, 2) : "–")],
+  [msg("Growth, mm per year"), ({ rate }) => (rate ? fixed(rate.mmPerYear, 2) : "–")],
   [
-    "95 % interval",
+    msg("95 % interval"),
     ({ rate }) => (rate ? rangeWords({ low: rate.low95, high: rate.high95, digits: 2 }) : "–"),
   ],
   [
-    "Smallest change told, mm",
+    msg("Smallest change told, mm"),
     ({ detectableChangeMm }) => (detectableChangeMm === null ? "–" : fixed(detectableChangeMm, 2)),
   ],
-  ["Centile", ({ position }) => ("refused" in position ? "not given" : centileInWords(position.centile))],
+  [
+    msg("Centile"),
+    ({ position }) => ("refused" in position ? say("not given|centile") : centileInWords(position.centile)),
+  ],
 ]
 
 function scaleOf({ assessment, settings }: CourseReading): string | null {

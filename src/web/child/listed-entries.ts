@@ -1,7 +1,8 @@
 import { dateWords } from "../../chart/words.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { inWords } from "../format.js"
-import { entryKindInWords, entryWords } from "./entry-words.js"
+import { entryWords } from "./entry-words.js"
+import { entryKindInWords } from "./kind-words.js"
 
 type Entry = ChildView["entries"][number]
 

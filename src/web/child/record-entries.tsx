@@ -6,7 +6,8 @@ import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { capitalised, inWords } from "../format.js"
 import { DecisionBasis } from "./decision-basis.js"
-import { entryKindInWords, entryLine } from "./entry-words.js"
+import { entryLine } from "./entry-words.js"
+import { entryKindInWords } from "./kind-words.js"
 import { listedEntries } from "./listed-entries.js"
 import { Withdraw } from "./withdraw.js"
 
@@ -32,12 +33,13 @@ export function RecordEntries({
       </p>
       <div className="record-find">
         <label>
-          Find <input type="search" value={search} onChange={(event) => setSearch(event.target.value)} />
+          {say("Find")}{" "}
+          <input type="search" value={search} onChange={(event) => setSearch(event.target.value)} />
         </label>
         <label>
-          Kind{" "}
+          {say("Kind")}{" "}
           <select value={kind} onChange={(event) => setKind(event.target.value)}>
-            <option value="">{say("all")}</option>
+            <option value="">{say("all|kinds")}</option>
             {kinds.map((one) => (
               <option key={one} value={one}>
                 {entryKindInWords(one)}
@@ -46,7 +48,9 @@ export function RecordEntries({
           </select>
         </label>
         <span role="status" className="soft small">
-          {entries.length === view.entries.length ? "" : `${entries.length} of ${view.entries.length}`}
+          {entries.length === view.entries.length
+            ? ""
+            : say("{shown} of {all}", { shown: entries.length, all: view.entries.length })}
         </span>
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it */}
@@ -102,13 +106,17 @@ export function RecordEntries({
 }
 
 function stateOf(entry: Entry, view: ChildView): string {
-  const reason = entry.reason ? `: ${inWords(entry.reason)}` : ""
+  const reason = entry.reason ? inWords(entry.reason) : null
   if (entry.supersededBy !== null) {
     const by = view.entries.find(({ id }) => id === entry.supersededBy)
-    return by?.kind === "withdrawal" ? "withdrawn" : "corrected"
+    return by?.kind === "withdrawal" ? say("withdrawn|entry") : say("corrected|entry")
   }
-  if (entry.kind === "withdrawal") return `withdraws an entry${reason}`
-  return entry.supersedes === null ? "in force" : `in force, corrects an entry${reason}`
+  if (entry.kind === "withdrawal")
+    return reason === null ? say("withdraws an entry") : say("withdraws an entry: {reason}", { reason })
+  if (entry.supersedes === null) return say("in force|entry")
+  return reason === null
+    ? say("in force, corrects an entry")
+    : say("in force, corrects an entry: {reason}", { reason })
 }
 
 function EntryActions(props: {
@@ -118,7 +126,10 @@ function EntryActions(props: {
 }) {
   const { entry, childId, onWithdraw } = props
   if (entry.supersededBy !== null || entry.kind === "child" || entry.kind === "withdrawal") return null
-  const what = `the ${entryKindInWords(entry.kind)} of ${entry.date ? dateWords(entry.date) : "no day"}`
+  const what = {
+    kind: entryKindInWords(entry.kind),
+    day: entry.date ? dateWords(entry.date) : say("no day"),
+  }
   return (
     <span className="row-actions">
       {entry.kind === "visit" && (
@@ -126,12 +137,17 @@ function EntryActions(props: {
           to="/children/$childId/visit"
           params={{ childId }}
           search={{ corrects: entry.id }}
-          aria-label={`correct ${what}`}
+          aria-label={say("correct the {kind} of {day}", what)}
         >
           {say("correct")}
         </Link>
       )}
-      <button type="button" className="link" aria-label={`withdraw ${what}`} onClick={onWithdraw}>
+      <button
+        type="button"
+        className="link"
+        aria-label={say("withdraw the {kind} of {day}", what)}
+        onClick={onWithdraw}
+      >
         {say("withdraw")}
       </button>
     </span>

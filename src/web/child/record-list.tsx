@@ -18,7 +18,7 @@ export function RecordList({
   const count = view.entries.length
   return (
     <details className="card record" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
-      <summary>Record: {count === 1 ? "1 entry" : `${count} entries`}</summary>
+      <summary>{say("Record: {count, plural, one {# entry} other {# entries}}", { count })}</summary>
       {opened && (
         <Suspense fallback={<Waiting for={say("the entries")} />}>
           <RecordEntries view={view} onDone={onDone} />

@@ -1,5 +1,5 @@
 import { Link } from "@tanstack/react-router"
-import { dateWords } from "../../chart/words.js"
+import { dateWords, knownWords } from "../../chart/words.js"
 import { say } from "../../engine/say.js"
 import { unansweredFinding } from "../../engine/today/unanswered-finding.js"
 import type { CourseReading } from "../reading.js"
@@ -20,7 +20,11 @@ export function ToDecide({
   return (
     <p>
       <b>{say("To decide now:")}</b>{" "}
-      {asked?.step ?? `no decision since the visit of ${dateWords(unanswered?.since ?? reading.today)}`}.{" "}
+      {asked
+        ? `${knownWords(asked.step)}.`
+        : say("no decision since the visit of {day}.", {
+            day: dateWords(unanswered?.since ?? reading.today),
+          })}{" "}
       <Link to="/children/$childId/$part" params={{ childId, part: "choices" }}>
         {say("Open choices")}
       </Link>

@@ -1,6 +1,6 @@
 import { useMemo, useState } from "react"
 import { answerScale } from "../../chart/index.js"
-import { dateWords } from "../../chart/words.js"
+import { dateWords, knownWords } from "../../chart/words.js"
 import type { Chance } from "../../engine/assessment.js"
 import { say } from "../../engine/say.js"
 import { isPluralName, treatmentName } from "../../engine/treatment-name.js"
@@ -9,7 +9,13 @@ import { Drawing } from "../parts/drawing.js"
 import type { CourseReading } from "../reading.js"
 import { treatmentsAfter, treatmentsOn } from "../treatments-on.js"
 import { WhyButton } from "../why/why-button.js"
-import { afterStopInWords, earliestAnswerSentence, findingInWords, findingSentence } from "../words.js"
+import {
+  afterStopInWords,
+  earliestAnswerSentence,
+  findingInWords,
+  findingSentence,
+  leanInWords,
+} from "../words.js"
 import { Reasons } from "./growth-card.js"
 import { assessedAsIfTreated, POSSIBLE_TREATMENTS, USUAL_TREATMENT } from "./possible-treatment.js"
 
@@ -18,20 +24,24 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
   const { assessment, course } = reading
   const { finding, chances, afterStop } = assessment
   const untreated = finding.state === "no-treatment"
-  const treatment = finding.treatment ?? "the treatment"
+  const treatment = finding.treatment ?? say("the treatment")
   const ended = !untreated && treatmentsOn(course, reading.today).length === 0
   const settled = earliestAnswerSentence(finding)
   const open = finding.state === "cannot-tell-yet"
   return (
     <section className="card answer" aria-labelledby="treatment-question">
-      <h2 id="treatment-question">{ended ? "Was it the treatment?" : "Is it the treatment?"}</h2>
+      <h2 id="treatment-question">{ended ? say("Was it the treatment?") : say("Is it the treatment?")}</h2>
       <p className="big">{findingInWords(finding.state)}</p>
       {untreated ? (
         !assessment.refused && <BeforeTreatment reading={reading} />
       ) : (
         <>
           <p>
-            {ended && `${capitalised(treatment)} ${isPluralName(treatment) ? "have" : "has"} ended. `}
+            {ended &&
+              `${say("{number, select, many {{treatment} have} other {{treatment} has}} ended.", {
+                treatment: capitalised(treatment),
+                number: isPluralName(treatment) ? "many" : "one",
+              })} `}
             {findingSentence(finding)}
           </p>
           <Drawing svg={answerScale(finding)} className="scale" />
@@ -55,12 +65,12 @@ export function TreatmentCard({ reading }: { readonly reading: CourseReading }) 
       <p className="soft small">
         {finding.lean && open && (
           <>
-            leans to {findingInWords(finding.lean).toLowerCase()}
+            {leanInWords(finding.lean)}
             <span className="screen-only"> · </span>
           </>
         )}
         <WhyButton
-          about="How the answer about the treatment was found"
+          about={say("How the answer about the treatment was found")}
           question="finding"
           reading={reading}
         />
@@ -90,7 +100,7 @@ function ChancesTable({ chances }: { readonly chances: readonly Chance[] }) {
         {chances.map((chance) => (
           <tr key={`${chance.review} ${chance.step}`}>
             <th scope="row">
-              {chance.step}, {monthAndYear(chance.review)}
+              {knownWords(chance.step)}, {monthAndYear(chance.review)}
             </th>
             <td className="number">{percent(chance.ifItWorks)}</td>
             <td className="number">{percent(chance.ifNot)}</td>
@@ -116,7 +126,11 @@ function BeforeTreatment({ reading }: { readonly reading: CourseReading }) {
       {coming.map((planned) => (
         <p key={treatmentName(planned)}>
           {sentence(
-            `${treatmentName(planned)} ${isPluralName(treatmentName(planned)) ? "begin" : "begins"} on ${dateWords(planned.from)}`,
+            say("{number, select, many {{treatment} begin} other {{treatment} begins}} on {day}", {
+              treatment: treatmentName(planned),
+              number: isPluralName(treatmentName(planned)) ? "many" : "one",
+              day: dateWords(planned.from),
+            }),
           )}
         </p>
       ))}
@@ -139,10 +153,12 @@ function BeforeTreatment({ reading }: { readonly reading: CourseReading }) {
           <ChancesTable chances={possible.chances} />
           <p className="small">
             {possible.finding.earliestAnswer === null
-              ? "No planned review would reach even odds of an answer. Earlier glasses and lengths from before the start raise the chance."
-              : capitalised(
-                  `an answer would be at least as likely as not by ${monthAndYear(possible.finding.earliestAnswer)}.`,
-                )}
+              ? say(
+                  "No planned review would reach even odds of an answer. Earlier glasses and lengths from before the start raise the chance.",
+                )
+              : say("An answer would be at least as likely as not by {month}.", {
+                  month: monthAndYear(possible.finding.earliestAnswer),
+                })}
           </p>
         </>
       ) : (

@@ -7,7 +7,7 @@ import { faultsOf } from "../faults.js"
 import { Dialog } from "../parts/dialog.js"
 import { Field } from "../parts/field.js"
 import { useRecord } from "../queries.js"
-import { entryKindInWords } from "./entry-words.js"
+import { entryKindInWords } from "./kind-words.js"
 
 /** Takes an entry back with a reason; it stays in the record. */
 export function Withdraw(props: {
@@ -27,7 +27,7 @@ export function Withdraw(props: {
       { reason },
       {
         onSuccess: () => {
-          onDone(`The ${kind} is withdrawn; it stays in the record with its reason.`)
+          onDone(say("The {kind} is withdrawn; it stays in the record with its reason.", { kind }))
           onClose()
         },
       },
@@ -35,7 +35,11 @@ export function Withdraw(props: {
   }
   return (
     <Dialog
-      title={`Withdraw the ${kind}${entry.date ? ` of ${dateWords(entry.date)}` : ""}`}
+      title={
+        entry.date
+          ? say("Withdraw the {kind} of {day}", { kind, day: dateWords(entry.date) })
+          : say("Withdraw the {kind}", { kind })
+      }
       onClose={onClose}
       failure={withdraw.error}
     >

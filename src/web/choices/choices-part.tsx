@@ -63,7 +63,9 @@ export function ChoicesPart({ view, reading, onDone }: ChildPartProps) {
             <ChoicesTable options={shown.options} rows={rows} />
             {notAsked.length > 0 && (
               <details className="small">
-                <summary>Cautions not asked about yet before drops: {notAsked.length}</summary>
+                <summary>
+                  {say("Cautions not asked about yet before drops: {count}", { count: notAsked.length })}
+                </summary>
                 <p>{sentence(notAsked.join(", "))}</p>
               </details>
             )}
@@ -77,7 +79,9 @@ export function ChoicesPart({ view, reading, onDone }: ChildPartProps) {
             </details>
           </>
         ) : (
-          <p>No figures are given. {sentence(all.refused)}</p>
+          <p>
+            {say("No figures are given.")} {sentence(all.refused)}
+          </p>
         )}
       </section>
       <DecideForm

@@ -1,6 +1,6 @@
 import type { ChoiceOption } from "../../engine/choices/choices.js"
 import { type ChoicesRow, isSameForAll } from "../../engine/choices/choices-table.js"
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import { capitalised, inWords } from "../format.js"
 
 /** Longer cells are opened when they are asked for, so that the figures stay side by side. */
@@ -60,8 +60,8 @@ export function ChoicesTable({
  * as the reason why no figure is given. Figures are never folded.
  */
 const FOLDS: Readonly<Record<string, string | null>> = {
-  unwanted: "reports",
-  before: "remarks",
+  unwanted: msg("{count, plural, one {# report} other {# reports}}"),
+  before: msg("{count, plural, one {# remark} other {# remarks}}"),
   "per-tenth": null,
 }
 
@@ -88,9 +88,7 @@ function Cell({
   if (isLong && folds !== null) {
     return (
       <details>
-        <summary>
-          {said.length} {folds}
-        </summary>
+        <summary>{say(folds, { count: said.length })}</summary>
         <ul>
           {said.map((line) => (
             <li key={line}>{line}</li>

@@ -32,6 +32,16 @@ const ANOTHER = "another"
 
 const FIELDS = ["kind", "treatments", "ends", "nightsPerWeek", "from", "date", "reason"] as const
 
+function firstDayOf(start: TreatmentChoice & { readonly nightsPerWeek?: number | undefined }, on: string) {
+  const told = { treatment: treatmentName(start), day: dateWords(on) }
+  return start.nightsPerWeek === undefined
+    ? say("first day of {treatment}: {day}", told)
+    : say("first day of {treatment}, {nights, plural, one {# night} other {# nights}} of the week: {day}", {
+        ...told,
+        nights: start.nightsPerWeek,
+      })
+}
+
 /** What was decided, why, and from when: recorded in one act with the treatments that it begins or ends. */
 export function DecideForm(props: {
   readonly view: ChildView
@@ -113,7 +123,12 @@ export function DecideForm(props: {
       },
       {
         onSuccess: () =>
-          onDone(`Recorded: decision of ${dateWords(date)}, ${DECISION_WORDS[kind as DecisionKind]}.`),
+          onDone(
+            say("Recorded: decision of {day}, {decision}.", {
+              day: dateWords(date),
+              decision: say(DECISION_WORDS[kind as DecisionKind]),
+            }),
+          ),
       },
     )
   }
@@ -134,7 +149,7 @@ export function DecideForm(props: {
                 <option value="">{say("Choose")}</option>
                 {DECISION_KINDS.map((one) => (
                   <option key={one} value={one}>
-                    {capitalised(DECISION_WORDS[one])}
+                    {capitalised(say(DECISION_WORDS[one]))}
                   </option>
                 ))}
               </select>
@@ -233,15 +248,16 @@ export function DecideForm(props: {
             <ul>
               {planned.ends.map(({ id: ended, treatment }) => (
                 <li key={ended}>
-                  {sentence(`first day without ${treatmentName(treatment)}: ${dateWords(firstDay)}`)}
+                  {sentence(
+                    say("first day without {treatment}: {day}", {
+                      treatment: treatmentName(treatment),
+                      day: dateWords(firstDay),
+                    }),
+                  )}
                 </li>
               ))}
               {planned.starts.map((start) => (
-                <li key={treatmentName(start)}>
-                  {sentence(
-                    `first day of ${treatmentName(start)}${start.nightsPerWeek === undefined ? "" : `, ${start.nightsPerWeek} nights of the week`}: ${dateWords(firstDay)}`,
-                  )}
-                </li>
+                <li key={treatmentName(start)}>{sentence(firstDayOf(start, firstDay))}</li>
               ))}
               {planned.ends.length + planned.starts.length === 0 && (
                 <li>{say("No treatment begins or ends.")}</li>
@@ -252,8 +268,8 @@ export function DecideForm(props: {
         )}
         {lacking.length > 0 && (
           <p className="field-caution">
-            {lacking.map(({ words }) => sentence(words)).join(" ")} The decision can be recorded; bottles can
-            be ordered once consent is given.{" "}
+            {lacking.map(({ words }) => sentence(words)).join(" ")}{" "}
+            {say("The decision can be recorded; bottles can be ordered once consent is given.")}{" "}
             <Link to="/children/$childId/$part" params={{ childId: view.child.id, part: "consent" }}>
               {say("Consent")}
             </Link>

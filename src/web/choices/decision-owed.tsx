@@ -1,4 +1,4 @@
-import { dateWords } from "../../chart/words.js"
+import { dateWords, knownWords } from "../../chart/words.js"
 import { say } from "../../engine/say.js"
 import { unansweredFinding } from "../../engine/today/unanswered-finding.js"
 import { capitalised, sentence } from "../format.js"
@@ -21,17 +21,22 @@ export function DecisionOwed({ reading }: { readonly reading: CourseReading }) {
       {unanswered && (
         <div>
           <p className="middle">{capitalised(unanswered.what)}</p>
-          <p>No decision since the visit of {dateWords(unanswered.since)}.</p>
+          <p>{say("No decision since the visit of {day}.", { day: dateWords(unanswered.since) })}</p>
         </div>
       )}
       {owed.length === 0 && !unanswered && (
         <p className="middle">
-          {next ? `None now; next: ${next.step}, ${dutyTiming(next, today)}` : "None now"}
+          {next
+            ? say("None now; next: {step}, {timing}", {
+                step: knownWords(next.step),
+                timing: dutyTiming(next, today),
+              })
+            : say("None now")}
         </p>
       )}
       {owed.map((duty) => (
         <div key={`${duty.step} ${duty.due}`}>
-          <p className="middle">{capitalised(duty.step)}</p>
+          <p className="middle">{capitalised(knownWords(duty.step))}</p>
           <p className={duty.state === "overdue" ? "late" : undefined}>
             {capitalised(dutyTiming(duty, today))}.
           </p>

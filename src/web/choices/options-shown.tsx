@@ -19,7 +19,7 @@ export function OptionsShown(props: {
     onHidden(next)
   }
   return (
-    <Disclosure label={`Shown: ${shown} of ${options.length}`}>
+    <Disclosure label={say("Shown: {shown} of {all}", { shown, all: options.length })}>
       {() => (
         <fieldset className="options-shown">
           <legend className="unseen">{say("Options that are shown")}</legend>

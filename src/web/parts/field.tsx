@@ -58,7 +58,11 @@ export function Choices<Value extends string>(props: ChoicesProps<Value>) {
   const describedBy = [props.fault && `${id}-fault`, props.note && `${id}-note`].filter(Boolean).join(" ")
   const chooseByLetter = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return
-    const option = props.options.find(([, label]) => label.startsWith(event.key.toLowerCase()))
+    const letter = event.key.toLowerCase()
+    const found = props.options.filter(([, label]) => label.startsWith(letter))
+    // Where several begin with the letter, as "niña" and "niño" do, each press goes on to the next.
+    const at = found.findIndex(([value]) => value === props.value)
+    const option = found[(at + 1) % found.length]
     if (option) props.onChange(option[0])
   }
   // The letters are an addition: the choice itself is made of plain radio buttons.

@@ -1,3 +1,5 @@
+import { knownWords } from "../../chart/words.js"
+import { say, withDecimalSign } from "../../engine/say.js"
 import type { NamedParameter } from "../../engine/why/why.js"
 import { capitalised } from "../format.js"
 
@@ -11,10 +13,13 @@ export function nameInWords(name: string): string {
   return capitalised(words)
 }
 
+/** A value of the evidence as it stands there, every digit. */
+const inFull = (value: number): string => withDecimalSign(String(value))
+
 /** "0.272 mm/a, known to ±0.019" */
 export function valueInWords({ value, unit, sd }: Pick<NamedParameter, "value" | "unit" | "sd">): string {
-  const shown = `${value}${unit === "1" || unit === "" ? "" : ` ${unit}`}`
-  return sd === null ? shown : `${shown}, known to ± ${sd} (1 SD)`
+  const shown = `${inFull(value)}${unit === "1" || unit === "" ? "" : ` ${unit}`}`
+  return sd === null ? shown : say("{value}, known to ± {sd} (1 SD)", { value: shown, sd: inFull(sd) })
 }
 
 /**
@@ -26,7 +31,18 @@ export function sourceInWords(
   listed: readonly string[],
 ): string {
   const numbers = source.filter((id) => listed.includes(id)).map((id) => listed.indexOf(id) + 1)
-  const tried = rangeTried ? `, tried from ${rangeTried[0]} to ${rangeTried[1]}` : ""
-  const unlisted = source.filter((id) => !listed.includes(id)).map((word) => `${word}${tried}`)
-  return [...unlisted, ...(numbers.length === 0 ? [] : [`source ${numbers.join(", ")}`])].join("; ")
+  const unlisted = source
+    .filter((id) => !listed.includes(id))
+    .map((word) => {
+      const said = knownWords(word)
+      return rangeTried
+        ? say("{source}, tried from {low} to {high}", {
+            source: said,
+            low: inFull(rangeTried[0]),
+            high: inFull(rangeTried[1]),
+          })
+        : said
+    })
+  const named = numbers.length === 0 ? [] : [say("source {numbers}", { numbers: numbers.join(", ") })]
+  return [...unlisted, ...named].join("; ")
 }

@@ -1,11 +1,14 @@
+import { knownWords } from "../../chart/words.js"
 import { GRADE_WORDS } from "../../engine/reference/grade-words.js"
-import { say } from "../../engine/say.js"
+import { language, say } from "../../engine/say.js"
 import type { Why } from "../../engine/why/why.js"
 import { capitalised, inWords } from "../format.js"
 import { nameInWords, sourceInWords, valueInWords } from "./parameter-in-words.js"
 
 export function WhyAnswer({ why }: { readonly why: Why }) {
   const { inputs, formula, parameters, sources, tables } = why
+  // Notes, citations and tables stand as they were written down with the evidence, in English.
+  const asWritten = language() === "en" ? undefined : "en"
   const listed = sources.map(({ id }) => id)
   return (
     <div className="why">
@@ -40,7 +43,9 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
                 <dd>
                   <b>{valueInWords(parameter)}</b>
                   <span className="soft"> {capitalised(sourceInWords(parameter, listed))}.</span>
-                  <p className="soft small">{parameter.note}</p>
+                  <p className="soft small" lang={asWritten}>
+                    {parameter.note}
+                  </p>
                 </dd>
               </div>
             ))}
@@ -54,7 +59,8 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
             {sources.map(({ id, citation, doi, obtained, caveats }) => (
               <li key={id}>
                 {citation}
-                {doi === null ? "" : `, doi ${doi}`}. <span className="soft">Read as: {obtained}.</span>
+                {doi === null ? "" : `, doi ${doi}`}.{" "}
+                <span className="soft">{say("Read as: {how}.", { how: knownWords(obtained) })}</span>
                 {caveats && <span className="soft"> {caveats}</span>}
               </li>
             ))}
@@ -75,8 +81,18 @@ export function WhyAnswer({ why }: { readonly why: Why }) {
                 {table.doi === null ? "" : `, doi ${table.doi}`}. {table.where}.
               </p>
               <p className="small">
-                grade {table.grade}, {GRADE_WORDS[table.grade]}; {table.population}; n {table.n}; ages{" "}
-                {table.ageRange}; {table.device}. How the numbers were obtained: {table.obtained}.
+                {say(
+                  "grade {grade}, {words}; {population}; n {n}; ages {ages}; {device}. How the numbers were obtained: {obtained}.",
+                  {
+                    grade: table.grade,
+                    words: knownWords(GRADE_WORDS[table.grade]),
+                    population: knownWords(table.population),
+                    n: table.n,
+                    ages: table.ageRange,
+                    device: table.device,
+                    obtained: knownWords(table.obtained),
+                  },
+                )}
               </p>
               {table.notes && <p className="soft small">{table.notes}</p>}
             </div>

@@ -30,7 +30,7 @@ export function WhyButton({
   }
   return (
     <>
-      <button type="button" className="link" aria-label={`why? ${about}`} onClick={ask}>
+      <button type="button" className="link" aria-label={say("why? {about}", { about })} onClick={ask}>
         {say("why?")}
       </button>
       {open && (
