@@ -21,13 +21,7 @@ export type { BottleOfLot } from "./lots.js"
 export { migrate } from "./migrations.js"
 // Messages to families.
 export type { Outbox } from "./outbox.js"
-export {
-  OUTBOX_PROBLEMS,
-  OUTBOX_STATES,
-  type OutboxMessage,
-  type OutboxProblem,
-  type OutboxState,
-} from "./outbox-message.js"
+export type { OutboxMessage } from "./outbox-message.js"
 export type { Person } from "./people.js"
 export { type PracticeRecord, practiceRecord } from "./practice-record.js"
 export { addPractice, practicesIn } from "./practices.js"

@@ -1,14 +1,15 @@
 import { type Kysely, sql, type Transaction, type Updateable } from "kysely"
 import type { Channel } from "../engine/messages/family-contact.js"
+import type { MessageProblem, MessageState } from "../engine/messages/message-states.js"
 import type { MessageKind } from "../engine/messages/planned-messages.js"
 import type { Language } from "../engine/say.js"
-import type { OutboxChange, OutboxMessage, OutboxProblem, OutboxState } from "./outbox-message.js"
+import type { OutboxChange, OutboxMessage } from "./outbox-message.js"
 import type { OutboxTable, Tables } from "./tables.js"
 
 /** The messages a search finds, with the child each is about. */
 export function matching(
   queries: Kysely<Tables>,
-  asked: { readonly practice: string; readonly search: string; readonly state: OutboxState | undefined },
+  asked: { readonly practice: string; readonly search: string; readonly state: MessageState | undefined },
 ) {
   let found = queries
     .selectFrom("outbox")
@@ -97,11 +98,11 @@ export function messageOf(row: OutboxTable): OutboxMessage {
     text: row.text,
     due: row.due,
     plannedFor: row.planned_for,
-    state: row.state as OutboxState,
+    state: row.state as MessageState,
     attempts: row.attempts,
     nextAttemptAt: row.next_attempt_at,
     messageId: row.message_id,
-    problem: row.problem as OutboxProblem | null,
+    problem: row.problem as MessageProblem | null,
     reply: row.reply,
     createdAt: row.created_at,
     changedAt: row.changed_at,

@@ -1,15 +1,13 @@
 import type { Kysely } from "kysely"
 import type { Channel } from "../engine/messages/family-contact.js"
-import {
-  type NewOutboxMessage,
-  OUTBOX_STATES,
-  type OutboxChange,
-  type OutboxEvent,
-  type OutboxMessage,
-  type OutboxProblem,
-  type OutboxQuery,
-  type OutboxState,
-  type OutboxWording,
+import { MESSAGE_STATES, type MessageProblem, type MessageState } from "../engine/messages/message-states.js"
+import type {
+  NewOutboxMessage,
+  OutboxChange,
+  OutboxEvent,
+  OutboxMessage,
+  OutboxQuery,
+  OutboxWording,
 } from "./outbox-message.js"
 import { addEvent, changeIn, matching, messageOf } from "./outbox-rows.js"
 import type { Tables } from "./tables.js"
@@ -126,24 +124,24 @@ export function outbox(queries: Kysely<Tables>, practice: string) {
         .orderBy("position")
         .execute()
       return found.map(({ state, at, by, problem, reply }) => ({
-        state: state as OutboxState,
+        state: state as MessageState,
         at,
         by,
-        problem: problem as OutboxProblem | null,
+        problem: problem as MessageProblem | null,
         reply,
       }))
     },
 
-    counts: async (): Promise<Readonly<Record<OutboxState, number>>> => {
+    counts: async (): Promise<Readonly<Record<MessageState, number>>> => {
       const found = await queries
         .selectFrom("outbox")
         .select(["state", (select) => select.fn.countAll<number>().as("count")])
         .where("practice", "=", practice)
         .groupBy("state")
         .execute()
-      const of = (state: OutboxState) => Number(found.find((row) => row.state === state)?.count ?? 0)
-      return Object.fromEntries(OUTBOX_STATES.map((state) => [state, of(state)])) as Record<
-        OutboxState,
+      const of = (state: MessageState) => Number(found.find((row) => row.state === state)?.count ?? 0)
+      return Object.fromEntries(MESSAGE_STATES.map((state) => [state, of(state)])) as Record<
+        MessageState,
         number
       >
     },

@@ -147,7 +147,7 @@ export interface OutboxTable {
   next_attempt_at: string | null
   /** The same in every attempt, so that whoever gets it twice can see that it is one. */
   message_id: string
-  /** Why it is in its state, as a word of `OUTBOX_PROBLEMS`. */
+  /** Why it is in its state, as a word of `MESSAGE_PROBLEMS`. */
   problem: string | null
   /** What the mail server said, in its own words. */
   reply: string | null

@@ -5,6 +5,7 @@ import {
   lazyRouteComponent,
   Navigate,
 } from "@tanstack/react-router"
+import { type MessagesSearch, messagesSearch } from "./messages/messages-search.js"
 import { ChildPage } from "./pages/child-page.js"
 import { ChildPartPage } from "./pages/child-part-page.js"
 import { FailedPage } from "./pages/failed-page.js"
@@ -46,6 +47,17 @@ const children = createRoute({
   component: function Children() {
     const { search = "", page = 1 } = children.useSearch()
     return <ChildrenPage search={search} page={page} />
+  },
+})
+
+const MessagesPage = lazyRouteComponent(() => import("./messages/messages-page.js"), "MessagesPage")
+
+const messages = createRoute({
+  getParentRoute: () => root,
+  path: "/messages",
+  validateSearch: (search: Record<string, unknown>): MessagesSearch => messagesSearch(search),
+  component: function Messages() {
+    return <MessagesPage asked={messages.useSearch()} />
   },
 })
 
@@ -104,7 +116,7 @@ const settings = createRoute({
 })
 
 export const router = createRouter({
-  routeTree: root.addChildren([home, today, children, child, visit, family, childPart, settings]),
+  routeTree: root.addChildren([home, today, children, messages, child, visit, family, childPart, settings]),
   defaultPreload: "intent",
   scrollRestoration: true,
   defaultErrorComponent: FailedPage,

@@ -1,13 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest"
-import { OUTBOX_PROBLEMS, OUTBOX_STATES } from "../../src/record/index.js"
 import { api } from "../../src/server/contract/api.js"
 import type { ChildView } from "../../src/server/contract/child.js"
-import {
-  MESSAGE_PROBLEMS,
-  MESSAGE_STATES,
-  type MessageAnswer,
-  type MessagesAnswer,
-} from "../../src/server/contract/messages.js"
+import type { MessageAnswer, MessagesAnswer } from "../../src/server/contract/messages.js"
 import { type MailServer, mailServer } from "./mail-server.js"
 import { faults, type TestApp, testApp } from "./test-app.js"
 
@@ -429,9 +423,4 @@ describe("the settings of messages", () => {
     expect(answer.statusCode).toBe(422)
     expect(faults(answer)).toEqual([fault])
   })
-})
-
-it("the contract knows every state and problem of the record", () => {
-  expect([...MESSAGE_STATES]).toEqual([...OUTBOX_STATES])
-  expect([...MESSAGE_PROBLEMS]).toEqual([...OUTBOX_PROBLEMS])
 })

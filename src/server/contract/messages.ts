@@ -1,25 +1,12 @@
 import { z } from "zod"
 import { CHANNELS } from "../../engine/messages/family-contact.js"
+import { MESSAGE_PROBLEMS, MESSAGE_STATES } from "../../engine/messages/message-states.js"
 import { MESSAGE_KINDS } from "../../engine/messages/planned-messages.js"
 import { LANGUAGES } from "../../engine/say.js"
 
 const day = z.iso.date()
 const instant = z.iso.datetime()
 
-/** As the record keeps them; a test holds the two lists together. */
-export const MESSAGE_STATES = ["waiting", "sending", "sent", "failed", "unknown", "cancelled"] as const
-export type MessageState = (typeof MESSAGE_STATES)[number]
-export const MESSAGE_PROBLEMS = [
-  "put-off",
-  "refused",
-  "interrupted",
-  "no-longer-due",
-  "due-again",
-  "told-sent",
-  "again",
-  "taken-back",
-] as const
-export type MessageProblem = (typeof MESSAGE_PROBLEMS)[number]
 export const SERVER_PROBLEMS = ["unreachable", "no-tls", "log-in-refused", "sender-refused"] as const
 
 export const MESSAGES_PAGE = 50

@@ -1,9 +1,10 @@
 import type { FastifyInstance } from "fastify"
 import { addDays } from "../../engine/calendar.js"
+import type { MessageState } from "../../engine/messages/message-states.js"
 import { isQuiet } from "../../engine/messages/quiet-hours.js"
 import { say } from "../../engine/say.js"
 import { problem } from "../../interop/course/problem.js"
-import type { ListedChild, OutboxMessage, OutboxState, Person } from "../../record/index.js"
+import type { ListedChild, OutboxMessage, Person } from "../../record/index.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
 import {
@@ -79,8 +80,8 @@ export function messagesRoutes(app: FastifyInstance, context: Context, mail: Mai
   const moved = async (
     id: string,
     move: {
-      readonly from: readonly OutboxState[]
-      readonly state: OutboxState
+      readonly from: readonly MessageState[]
+      readonly state: MessageState
       readonly person: Person
     } & Partial<Pick<OutboxMessage, "problem" | "attempts">>,
   ): Promise<MessageAnswer> => {

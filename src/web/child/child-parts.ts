@@ -21,6 +21,9 @@ export const CHILD_PARTS: Readonly<Record<string, ChildPart>> = {
     import("../family/links-part.js").then((module) => module.LinksPart),
   ),
   papers: part(msg("Papers"), () => import("../papers/papers-part.js").then((module) => module.PapersPart)),
+  "family-contact": part(msg("Contact"), () =>
+    import("../messages/family-contact-part.js").then((module) => module.FamilyContactPart),
+  ),
   cost: part(msg("Cost"), () => import("../cost/cost-part.js").then((module) => module.CostPart)),
 }
 

@@ -49,6 +49,9 @@ function Pages({ session }: { readonly session: SessionAnswer }) {
           <Link to="/children" activeProps={{ "aria-current": "page" }}>
             {say("Children")}
           </Link>
+          <Link to="/messages" activeProps={{ "aria-current": "page" }}>
+            {say("Messages")}
+          </Link>
           <Link
             to="/settings/$part"
             params={{ part: Object.keys(SETTINGS_PARTS)[0] ?? "" }}

@@ -21,6 +21,9 @@ export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
   contacts: settingsPart(msg("Contacts"), () =>
     import("./contacts-part.js").then((module) => module.ContactsPart),
   ),
+  messages: settingsPart(msg("Messages"), () =>
+    import("./messages-part.js").then((module) => module.MessagesPart),
+  ),
   wording: settingsPart(msg("Consent wording"), () =>
     import("./wording-part.js").then((module) => module.WordingPart),
   ),

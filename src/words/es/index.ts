@@ -28,6 +28,7 @@ import { travel } from "./travel.js"
 import { visit } from "./visit.js"
 import { webConsent } from "./web-consent.js"
 import { webCost } from "./web-cost.js"
+import { webMessages } from "./web-messages.js"
 import { webOrder } from "./web-order.js"
 import { webPapers } from "./web-papers.js"
 import { webSafety } from "./web-safety.js"
@@ -62,6 +63,7 @@ export const spanish: Catalogue = {
   ...visit,
   ...webConsent,
   ...webCost,
+  ...webMessages,
   ...webOrder,
   ...webPapers,
   ...webSafety,
