@@ -1,4 +1,4 @@
-import { courseFigure } from "../../chart/index.js"
+import { type CourseFigureInput, courseFigure } from "../../chart/index.js"
 import { courseCurves } from "../../engine/course-curves.js"
 import { dayInWords, say } from "../../engine/say.js"
 import { evidence } from "../../evidence/index.js"
@@ -6,8 +6,17 @@ import type { Block } from "../document.js"
 import { growthSaid } from "../letter/growth-said.js"
 import { forecastOf, type Reading } from "./reading.js"
 
-/** Drawn this wide, the words of the figure are some 8 points tall on paper. */
-const WIDTH = 720
+/** Widths tried, the first with the largest words: paper sets a figure full width that is no taller than this share of it. */
+const WIDTHS = [720, 800, 880, 960, 1040, 1120]
+const TALLEST = 0.9
+
+function drawn(curves: CourseFigureInput): string {
+  for (const width of WIDTHS) {
+    const { svg, layout } = courseFigure(curves, { colours: "plain", width })
+    if (layout.height <= TALLEST * layout.width) return svg
+  }
+  return courseFigure(curves, { colours: "plain", width: WIDTHS.at(-1) }).svg
+}
 
 /** The whole course on one age axis, in inks that need no page around them. */
 export function figureBlocks(reading: Reading): readonly Block[] {
@@ -21,7 +30,7 @@ export function figureBlocks(reading: Reading): readonly Block[] {
     forecast: forecastOf(reading),
     duties,
   })
-  const { svg } = courseFigure(curves, { colours: "plain", width: WIDTH })
+  const svg = drawn(curves)
   return [
     { kind: "heading", level: 1, text: say("The course on one axis of age") },
     {

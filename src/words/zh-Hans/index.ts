@@ -7,6 +7,7 @@ import { estimate } from "./estimate.js"
 import { family } from "./family.js"
 import { messages } from "./messages.js"
 import { order } from "./order.js"
+import { recordFigure } from "./record-figure.js"
 import { safety } from "./safety.js"
 import { share } from "./share.js"
 import { travel } from "./travel.js"
@@ -22,6 +23,7 @@ export const simplifiedChinese: Catalogue = {
   ...family,
   ...messages,
   ...order,
+  ...recordFigure,
   ...safety,
   ...share,
   ...travel,
