@@ -19,6 +19,7 @@ import { paperSetter } from "./paper-setter.js"
 import { speakTheReadersLanguage } from "./reading-language.js"
 import { answerFailure, Refusal } from "./refusal.js"
 import { contractValidator } from "./route.js"
+import { calendarRoutes } from "./routes/calendar.js"
 import { childrenRoutes } from "./routes/children.js"
 import { consentsRoutes } from "./routes/consents.js"
 import { decideRoutes } from "./routes/decide.js"
@@ -105,6 +106,7 @@ export async function buildApp({
     documentsRoutes(routes, context)
     await routes.register((scope) => filesRoutes(scope, context))
     rulesRoutes(routes, context)
+    calendarRoutes(routes, context)
     lotsRoutes(routes, context)
     templatesRoutes(routes, context)
     familyLinksRoutes(routes, context)
@@ -131,10 +133,11 @@ async function servePages(app: FastifyInstance, staticFolder: string): Promise<v
     cacheControl: false,
   })
   app.setNotFoundHandler((request, reply) => {
-    const isPage =
-      request.method === "GET" && !isApi(request) && !/\.\w+$/.test(request.url.split("?")[0] ?? "")
-    if (!isPage) throw new Refusal(404)
-    return reply.sendFile(request.url.startsWith("/f/") ? "family.html" : "index.html")
+    // A link of a family holds a dot, like the name of a file.
+    const isFamilys = request.url.startsWith("/f/")
+    const isFile = !isFamilys && /\.\w+$/.test(request.url.split("?")[0] ?? "")
+    if (request.method !== "GET" || isApi(request) || isFile) throw new Refusal(404)
+    return reply.sendFile(isFamilys ? "family.html" : "index.html")
   })
 }
 

@@ -82,3 +82,17 @@ describe("a link to the family's page", () => {
     expect(anonymous.statusCode).toBe(401)
   })
 })
+
+describe("the calendar of a child", () => {
+  it("comes in the language asked for, without a word about health, and behind the link too", async () => {
+    const staff = await test.ask("GET", `/api/children/${childId}/calendar?language=es`)
+    expect(staff.statusCode).toBe(200)
+    expect(staff.headers["content-type"]).toContain("text/calendar")
+    expect(staff.body).toContain("SUMMARY;LANGUAGE=es:")
+    expect(staff.body).not.toMatch(/eye|ojo|atropin|myopia|miop|Ilse/i)
+    const { path } = await made({ language: "es", days: 30 })
+    const shared = await open(`${path}/calendar`, { born: BORN })
+    expect(shared.body).toBe(staff.body)
+    expect((await open(`${path}/calendar`, { born: "2017-01-01" })).statusCode).toBe(404)
+  })
+})

@@ -192,6 +192,13 @@ export const api = {
     body: openLinkBody,
     answer: sharedAnswer,
   },
+  /** What is to be done, as iCalendar. */
+  sharedCalendar: {
+    method: "POST",
+    url: "/api/shared/:token/calendar",
+    params: sharedParams,
+    body: openLinkBody,
+  },
   /** The same as a PDF. */
   sharedPdf: { method: "POST", url: "/api/shared/:token/pdf", params: sharedParams, body: openLinkBody },
 
@@ -211,6 +218,8 @@ export const api = {
     query: documentQuery,
     answer: documentAnswer,
   },
+  /** What the family has to do, as iCalendar. */
+  calendar: { method: "GET", url: "/api/children/:id/calendar", params: childParams },
   /** The same paper of many children, answered as one PDF. */
   documentBatch: { method: "POST", url: "/api/documents/batch", body: batchBody },
 

@@ -2,6 +2,7 @@ import type { FastifyInstance, FastifyRequest } from "fastify"
 import { z } from "zod"
 import { isLanguage } from "../../engine/say.js"
 import { type FamilyLink, LINK_FAILURES_ALLOWED } from "../../record/index.js"
+import type { ReadOn } from "../../report/document-input.js"
 import { documentOf } from "../../report/documents.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
@@ -9,9 +10,11 @@ import { type LinksAnswer, openLinkBody, sharedParams } from "../contract/family
 import { problemAnswer } from "../contract/problem.js"
 import { documentInputOf } from "../document-input.js"
 import { familyAddress } from "../family-address.js"
+import { familyCalendar } from "../family-calendar.js"
 import { noSuch, Refusal } from "../refusal.js"
 import { serveRoute } from "../route.js"
 import { shownDocument } from "../shown-document.js"
+import { CALENDAR, nothingAhead } from "./calendar.js"
 
 const DAY_MS = 86_400_000
 
@@ -43,8 +46,8 @@ export function familyLinksRoutes(app: FastifyInstance, context: Context): void 
   serveRoute(app, api.openShared, {
     open: true,
     perMinute: 20,
-    answer: async ({ params: { token }, body: { born, language: asked } }) => {
-      const { link, document } = await opened({ token, born, asked, readOn: "screen" })
+    answer: async ({ params: { token }, body: { born, language: asked, on } }) => {
+      const { link, document } = await opened({ token, born, asked, readOn: on })
       return { document: shownDocument(document), language: isLanguage(link.language) ? link.language : "en" }
     },
   })
@@ -67,18 +70,32 @@ export function familyLinksRoutes(app: FastifyInstance, context: Context): void 
     },
   )
 
-  /** The family's document behind a link. Whatever does not open gives one and the same answer, so that trying teaches nothing. */
-  async function opened({
+  app.post<{ Params: z.output<typeof sharedParams>; Body: z.output<typeof openLinkBody> }>(
+    api.sharedCalendar.url,
+    {
+      config: { open: true, rateLimit: { max: 20, timeWindow: "1 minute" } },
+      schema: { params: sharedParams, body: openLinkBody, response: CALENDAR },
+    },
+    async ({ params: { token }, body: { born, language: asked } }, reply) => {
+      const link = await openedLink({ token, born })
+      const language = [asked, link.language].find(isLanguage) ?? "en"
+      const calendar = await familyCalendar(context, { child: link.child, language })
+      if (calendar === null) throw nothingAhead()
+      return reply
+        .type("text/calendar; charset=utf-8")
+        .header("content-disposition", 'attachment; filename="appointments.ics"')
+        .send(calendar)
+    },
+  )
+
+  /** The link, opened. Whatever does not open gives one and the same answer, so that trying teaches nothing. */
+  async function openedLink({
     token,
     born,
-    asked,
-    readOn,
   }: {
     readonly token: string
     readonly born: string
-    readonly asked?: string | undefined
-    readonly readOn: "paper" | "screen"
-  }) {
+  }): Promise<FamilyLink> {
     // Counted one after another, so that many tries at once are not one try.
     const link = await oneAtATime(async () => {
       const found = await record.openableFamilyLink({ token, nowMs: clock.nowMs() })
@@ -89,6 +106,22 @@ export function familyLinksRoutes(app: FastifyInstance, context: Context): void 
       return isRight ? found : null
     })
     if (!link) throw doesNotOpen()
+    return link
+  }
+
+  /** The family's document behind a link. */
+  async function opened({
+    token,
+    born,
+    asked,
+    readOn,
+  }: {
+    readonly token: string
+    readonly born: string
+    readonly asked?: string | undefined
+    readonly readOn: ReadOn
+  }) {
+    const link = await openedLink({ token, born })
     const language = [asked, link.language].find(isLanguage) ?? "en"
     const input = await documentInputOf(context, link.child, { document: "family", language })
     const document = documentOf("family", { ...input, readOn })
