@@ -19,7 +19,11 @@ export default defineConfig({
       output: {
         codeSplitting: {
           // What nearly every page needs of the engine is one file: 30 small ones pack worse and come one by one.
-          groups: [{ name: "engine", test: /src[\\/](engine|evidence|chart)[\\/]/, minShareCount: 8 }],
+          // What is said, alone: the family's page needs it and nothing else of the engine.
+          groups: [
+            { name: "say", test: /src[\\/]engine[\\/](say|message-format)\.ts/, priority: 1 },
+            { name: "engine", test: /src[\\/](engine|evidence|chart)[\\/]/, minShareCount: 8 },
+          ],
         },
       },
     },

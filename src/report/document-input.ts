@@ -4,6 +4,10 @@ import type { PracticeRules } from "../engine/practice-rules.js"
 import type { Language } from "../engine/say.js"
 import type { Letterhead } from "./document.js"
 
+/** A screen has room for more than two sides; on a phone figures are drawn narrow, so that their words keep their size. */
+export const READ_ON = ["paper", "screen", "phone"] as const
+export type ReadOn = (typeof READ_ON)[number]
+
 /** All that any document is made from. Whoever asks reads the record, the clock and the papers; this is only values. */
 export interface DocumentInput {
   readonly course: Course
@@ -31,8 +35,8 @@ export interface DocumentInput {
   readonly concernIndex?: number | undefined
   /** Months that an estimate covers. */
   readonly months?: number | undefined
-  /** Where it is read; paper when absent. A screen has room for more than two sides. */
-  readonly readOn?: "paper" | "screen" | undefined
+  /** Where it is read; paper when absent. */
+  readonly readOn?: ReadOn | undefined
   /** Where the family reads its page, for the QR code. */
   readonly familyLink?: string | undefined
 }

@@ -2,7 +2,7 @@ import type { TreatmentChoice } from "../engine/course.js"
 import type { DocumentTemplate, PracticeRules } from "../engine/practice-rules.js"
 import type { Language } from "../engine/say.js"
 import type { DocumentKind } from "../report/document.js"
-import type { DocumentInput } from "../report/document-input.js"
+import type { DocumentInput, ReadOn } from "../report/document-input.js"
 import type { Context } from "./context.js"
 import { letterheadOf } from "./letterhead.js"
 import { noSuch } from "./refusal.js"
@@ -20,6 +20,7 @@ export interface DocumentAsked {
   readonly months?: number | undefined
   readonly addressee?: readonly string[] | undefined
   readonly familyLink?: string | undefined
+  readonly readOn?: ReadOn | undefined
 }
 
 /** All that a document of a child is made from: the record, the papers in force, the settings and the practice's day. */

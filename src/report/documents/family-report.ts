@@ -1,7 +1,7 @@
 import type { FamilyFigureOptions } from "../../chart/family/large-text.js"
 import { dayInWords, say } from "../../engine/say.js"
 import type { DocumentContent, DocumentPart } from "../document.js"
-import type { DocumentInput } from "../document-input.js"
+import type { DocumentInput, ReadOn } from "../document-input.js"
 import { about } from "../family/about.js"
 import { childWords, millimetres } from "../family/child-words.js"
 import { type FamilyReading, familyReading, lastLength } from "../family/family-reading.js"
@@ -17,15 +17,19 @@ import { whatWeSaw } from "../family/what-we-saw.js"
 
 export interface FamilyReportOptions {
   /** Paper leaves out the third figure and the last questions and begins its second side anew; a screen has room for all. */
-  readonly on?: "paper" | "screen" | undefined
-  /** How the figures are drawn; paper sets them smaller, so that two sides hold them. */
+  readonly on?: ReadOn | undefined
+  /** How the figures are drawn, when not as usual there. */
   readonly figures?: FamilyFigureOptions | undefined
 }
 
 /** What the second side holds on the shorter paper in the longest language; the family page answers them all. */
 const PAPER_QUESTIONS = 4
-/** Drawn this wide a figure takes little height on paper, and its words are still nearly 8 points. */
-const PAPER_FIGURES: FamilyFigureOptions = { width: 980 }
+const FIGURES: Readonly<Record<ReadOn, FamilyFigureOptions>> = {
+  // Drawn this wide a figure takes little height on paper, and its words are still nearly 8 points.
+  paper: { width: 980 },
+  screen: {},
+  phone: { width: 360 },
+}
 
 /**
  * What a family reads: the answer about growth first, then figures, meaning, next steps, what to watch for, and what
@@ -33,8 +37,9 @@ const PAPER_FIGURES: FamilyFigureOptions = { width: 980 }
  */
 export function familyReport(input: DocumentInput, options: FamilyReportOptions = {}): DocumentContent {
   const reading = familyReading(input)
-  const isPaper = options.on !== "screen"
-  const figures = options.figures ?? (isPaper ? PAPER_FIGURES : {})
+  const on = options.on ?? "paper"
+  const isPaper = on === "paper"
+  const figures = options.figures ?? FIGURES[on]
   const { name, named } = childWords(input)
   const parts: readonly DocumentPart[] = [
     { name: "lead", blocks: [{ kind: "lead", text: leadSentence(reading) }] },

@@ -9,6 +9,7 @@ import {
   type PaperDocument,
   type PaperSize,
 } from "../../report/document.js"
+import { READ_ON } from "../../report/document-input.js"
 
 /** A document as a page shows it: the picture of its letterhead is an address of the kind "data:". */
 export interface ShownDocument extends Omit<PaperDocument, "letterhead"> {
@@ -41,6 +42,9 @@ export const documentQuery = z
       "When left out, of a document that families read the family's, of others the reader's",
     ),
     paper,
+    on: oneOf(READ_ON)
+      .default("paper")
+      .describe("What it is read on; a report for families holds more on a screen"),
     as: oneOf(["content", "pdf"]).default("content"),
     treatment: oneOf(TREATMENT_KINDS)
       .optional()

@@ -38,6 +38,10 @@ export const sharedParams = z.object({ token: z.string().max(100) })
 export const openLinkBody = z.object({
   born: z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" }),
   language: z.enum(LANGUAGES).optional(),
+  on: z
+    .enum(["screen", "phone"], { error: "one of screen, phone" })
+    .default("screen")
+    .describe("What it is read on: for a phone figures are drawn narrow"),
   paper: z.enum(PAPERS).default("a4"),
 })
 

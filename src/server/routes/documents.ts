@@ -105,12 +105,20 @@ function made(kind: DocumentKind, input: DocumentInput): PaperDocument | Documen
   return again.kind === "refused" ? again : document
 }
 
-function ofQuery({ treatment, concentration, months, order, concern }: z.output<typeof documentQuery>) {
+function ofQuery({
+  treatment,
+  concentration,
+  months,
+  order,
+  concern,
+  ...how
+}: z.output<typeof documentQuery>) {
   const asked: TreatmentChoice | undefined = treatment && {
     kind: treatment,
     ...(concentration === undefined ? {} : { concentrationPercent: concentration }),
   }
-  return { treatment: asked, months, orderIndex: order, concernIndex: concern }
+  const readOn = how.as === "pdf" ? undefined : how.on
+  return { treatment: asked, months, orderIndex: order, concernIndex: concern, readOn }
 }
 
 const problemOf = (message: string) => ({ path: "", value: null, allowed: "", message })

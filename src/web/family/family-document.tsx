@@ -4,6 +4,7 @@ import type { ShownDocument } from "../../server/contract/documents.js"
 import { failureInWords } from "../client.js"
 import { DocumentView } from "../papers/document-view.js"
 import { fetchedPdf } from "./fetched-pdf.js"
+import { useNarrow } from "./use-narrow.js"
 
 interface FamilyDocumentProps {
   readonly document: ShownDocument
@@ -15,6 +16,7 @@ interface FamilyDocumentProps {
 
 /** The family's document as a page: large, calm, and nothing around it but its languages and the way to paper. */
 export function FamilyDocument({ document: paper, fault, onLanguage, pdf }: FamilyDocumentProps) {
+  const isNarrow = useNarrow()
   const [pdfFault, setPdfFault] = useState<string | null>(null)
   const download = async () => {
     try {
@@ -25,7 +27,7 @@ export function FamilyDocument({ document: paper, fault, onLanguage, pdf }: Fami
     }
   }
   return (
-    <main className="family-page" lang={paper.language}>
+    <main className={isNarrow ? "family-page family-narrow" : "family-page"} lang={paper.language}>
       <nav className="family-languages" aria-label={say("Language")}>
         {LANGUAGES.map((each) => (
           <button

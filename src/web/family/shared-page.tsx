@@ -3,6 +3,7 @@ import { isLanguage, type Language, languageFrom, learn, say } from "../../engin
 import type { OpenLinkBody, SharedAnswer } from "../../server/contract/family-links.js"
 import { ask, failureInWords, Refused, Unreachable } from "../client.js"
 import { FamilyDocument } from "./family-document.js"
+import { useNarrow } from "./use-narrow.js"
 
 /** First the child's birth date, then the page. Nothing is kept on the phone: a reload asks again. */
 export function SharedPage({ token }: { readonly token: string }) {
@@ -11,12 +12,13 @@ export function SharedPage({ token }: { readonly token: string }) {
   const [answer, setAnswer] = useState<SharedAnswer | null>(null)
   const [fault, setFault] = useState<string | null>(null)
   const [isAsking, setAsking] = useState(false)
+  const on = useNarrow() ? "phone" : "screen"
 
   const open = async (language?: Language) => {
     setAsking(true)
     setFault(null)
     try {
-      const body: OpenLinkBody = { born, ...(language ? { language } : {}) }
+      const body: OpenLinkBody = { born, on, ...(language ? { language } : {}) }
       const opened = await ask<SharedAnswer>("POST", `/api/shared/${token}`, body)
       setAnswer(opened)
       await setSpoken(opened.document.language)
@@ -26,6 +28,11 @@ export function SharedPage({ token }: { readonly token: string }) {
       setAsking(false)
     }
   }
+  // A phone turned round, or a window made wider: the figures are drawn anew.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only when the width has changed
+  useEffect(() => {
+    if (answer) void open(answer.document.language)
+  }, [on])
   if (answer) {
     return (
       <FamilyDocument

@@ -4,6 +4,7 @@ import { useNavigate } from "@tanstack/react-router"
 import { useEffect, useState } from "react"
 import { LANGUAGE_NAMES, LANGUAGES, type Language, say } from "../../engine/say.js"
 import { failureInWords } from "../client.js"
+import { useNarrow } from "../family/use-narrow.js"
 import { Waiting } from "../parts/waiting.js"
 import { DocumentView } from "./document-view.js"
 import type { PaperChoice } from "./paper-address.js"
@@ -12,7 +13,8 @@ import { downloadPaper, usePaper } from "./use-paper.js"
 /** The family's report for a screen turned round: large, and nothing of the practice's pages around it. */
 export function FamilyScreen({ childId }: { readonly childId: string }) {
   const [language, setLanguage] = useState<Language | null>(null)
-  const choice: PaperChoice = { kind: "family", language, paper: "a4" }
+  const isNarrow = useNarrow()
+  const choice: PaperChoice = { kind: "family", language, paper: "a4", on: isNarrow ? "phone" : "screen" }
   const paper = usePaper(childId, choice, "")
   const download = useMutation({ mutationFn: () => downloadPaper(childId, choice, paper.data?.date ?? "") })
   const navigate = useNavigate()
@@ -20,7 +22,7 @@ export function FamilyScreen({ childId }: { readonly childId: string }) {
   useLeaveByEscape(leave)
   const fault = paper.error ?? download.error
   return (
-    <main className="family-page">
+    <main className={isNarrow ? "family-page family-narrow" : "family-page"}>
       <nav className="family-languages" aria-label={say("Language")}>
         {LANGUAGES.map((each) => (
           <button

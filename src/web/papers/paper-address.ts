@@ -8,6 +8,8 @@ export interface PaperChoice {
   /** The usual one of that paper when null: the family's, or the reader's. */
   readonly language: Language | null
   readonly paper: PaperSize
+  /** Where it is read; as on paper when absent. */
+  readonly on?: "screen" | "phone" | undefined
   /** Absent for the course as it is recorded, null for observation without treatment. */
   readonly treatment?: TreatmentChoice | null | undefined
   readonly months?: number | undefined
@@ -17,11 +19,12 @@ export interface PaperChoice {
 
 /** Where the server answers with a paper. Only what that kind of paper depends on is asked. */
 export function paperAddress(childId: string, choice: PaperChoice, as: "content" | "pdf"): string {
-  const { kind, language, paper, treatment, months, order, concern } = choice
+  const { kind, language, paper, on, treatment, months, order, concern } = choice
   const hasTreatment = kind === "consent" || kind === "estimate"
   const asked = {
     language,
     paper: as === "pdf" ? paper : undefined,
+    on: as === "content" ? on : undefined,
     as: as === "pdf" ? as : undefined,
     treatment: hasTreatment ? (treatment === null ? "none" : treatment?.kind) : undefined,
     concentration: hasTreatment ? treatment?.concentrationPercent : undefined,
