@@ -266,6 +266,10 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
       new Option("--today <date>", "in the demo practice: another day than this machine's").argParser(date),
     )
     .option(
+      "--address <url>",
+      "where families reach this server, such as https://eyes.example (or LENGTHWISE_ADDRESS); stands in their links",
+    )
+    .option(
       "--smtp <url>",
       "mail server, smtp[s]://user:password@host:port (better: LENGTHWISE_SMTP, which others on this machine can't read)",
     )

@@ -45,6 +45,8 @@ export interface AppOptions {
   readonly clock: Clock
   /** The built pages; without them only the API is served. */
   readonly staticFolder?: string | undefined
+  /** Where families reach this server, without a slash at the end. */
+  readonly publicAddress?: string | undefined
   /** The mail server messages go through; without one they wait. */
   readonly mail?: MailJobOptions | undefined
   /** Failures of our own are written to the standard error output. */
@@ -56,6 +58,7 @@ export async function buildApp({
   record,
   clock,
   staticFolder,
+  publicAddress,
   mail,
   log,
 }: AppOptions): Promise<FastifyInstance> {
@@ -72,6 +75,7 @@ export async function buildApp({
     settings: { ...defaultSettings, ...record.practice.settings },
     rules: rulesInForce(record),
     papers,
+    publicAddress,
     oneAtATime: inTurn(),
   }
   const readings = byLanguage(() => childReadings(context))

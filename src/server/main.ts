@@ -33,6 +33,11 @@ export interface ServerOptions {
   readonly clock?: Clock
   /** Another day than the machine's, to live through a course; only in the demo practice. */
   readonly today?: CalendarDate | undefined
+  /**
+   * Where families reach this server, such as `https://eyes.example`: it stands in links and codes. The environment's
+   * LENGTHWISE_ADDRESS when absent, else the address by which the practice itself reached it.
+   */
+  readonly address?: string | undefined
   /** Mail server, `smtp[s]://user:password@host:port`; the environment's LENGTHWISE_SMTP when absent. */
   readonly smtp?: string | undefined
   /** Where the address and the first log-in are told; the standard output unless said otherwise. */
@@ -72,6 +77,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     for (const step of undo.splice(0).reverse()) await step()
   }
   try {
+    const publicAddress = addressOfFamilies(options.address ?? process.env.LENGTHWISE_ADDRESS)
     const smtp = mailServer(options.smtp ?? process.env.LENGTHWISE_SMTP)
     const lock = lockFolder(dataFolder)
     undo.push(() => lock.release())
@@ -91,7 +97,14 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
         "the day can be set in the demo practice only; this one holds other children",
       )
     const pages = existsSync(join(staticFolder, "index.html")) ? staticFolder : undefined
-    const app = await buildApp({ record, clock, staticFolder: pages, mail: { smtp }, log: true })
+    const app = await buildApp({
+      record,
+      clock,
+      staticFolder: pages,
+      publicAddress,
+      mail: { smtp },
+      log: true,
+    })
     undo.push(() => app.close())
     const address = await app.listen({ host, port }).catch((cause) => {
       throw cause.code === "EADDRINUSE"
@@ -132,6 +145,18 @@ async function practiceOf(
   }
   await addPractice(database.queries, { ...practice, createdAt: new Date(nowMs).toISOString() })
   return practiceRecord(database, practice)
+}
+
+/** An address that a path can be put behind; a wrong one is told at the start and not found on a family's paper. */
+function addressOfFamilies(text: string | undefined): string | undefined {
+  if (!text) return undefined
+  const url = URL.canParse(text) ? new URL(text) : null
+  const isPlain = url && /^https?:$/.test(url.protocol) && url.pathname === "/" && !url.search && !url.hash
+  if (!isPlain || url.username)
+    throw new ServerStartError(
+      `the address of families must be such as https://eyes.example, with no path; it is ${text}`,
+    )
+  return url.origin
 }
 
 function greeting({

@@ -111,6 +111,12 @@ describe("a start that can't be", () => {
     await new Promise((resolve) => other.close(resolve))
   })
 
+  it.each(["eyes.example", "https://eyes.example/page", "ftp://eyes.example", "https://me@eyes.example"])(
+    "refuses %s as the address of families, before anything of it stands on a paper",
+    async (address) => {
+      await expect(start({ address })).rejects.toThrow(/such as https:\/\/eyes\.example/)
+    },
+  )
   it("says that the data folder is a file", async () => {
     writeFileSync(folder, "")
     await expect(start()).rejects.toThrow(/data folder/)
