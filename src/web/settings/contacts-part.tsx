@@ -31,13 +31,13 @@ export function ContactsPart({ practice, rules, onDone }: SettingsPartProps) {
         .map(([key, value]) => [key, value.trim()])
         .filter(([, value]) => value !== ""),
     )
-    const superseding = paper ? { supersedes: paper.id, reason: "contacts changed" } : {}
+    const superseding = paper ? { supersedes: paper.id, reason: say("contacts changed") } : {}
     record.mutate(
       { body, ...superseding, ...id },
       {
         onSuccess: () => {
           setId(newEntryId())
-          onDone("Recorded: the practice’s contacts.")
+          onDone(say("Recorded: the practice’s contacts."))
         },
       },
     )

@@ -1,12 +1,13 @@
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
+import { fixed, inDigits } from "../../engine/words.js"
 import { type DeviceDraft, newDevice } from "./pharmacy-draft.js"
 
 const COLUMNS: readonly (readonly [keyof DeviceDraft, string])[] = [
-  ["name", "Device"],
-  ["smallestVolumeMl", "From, mL"],
-  ["largestVolumeMl", "To, mL"],
-  ["graduationMl", "Read to, mL"],
-  ["tolerance", "Within, %"],
+  ["name", msg("Device")],
+  ["smallestVolumeMl", msg("From, mL")],
+  ["largestVolumeMl", msg("To, mL")],
+  ["graduationMl", msg("Read to, mL")],
+  ["tolerance", msg("Within, %")],
 ]
 
 /** What a pharmacy measures with. Each volume is reckoned with the most exact device that measures it. */
@@ -23,8 +24,13 @@ export function DeviceRows(props: {
       <legend>{say("Measuring devices")}</legend>
       <p className="field-note">
         {devices.length === 0
-          ? "None named: every volume is taken as measured within 3 % (95 %; common practice, no source) and read to 0.01 mL."
-          : "Each volume is reckoned with the most exact device that measures it; these take the place of the smallest volume above."}
+          ? say(
+              "None named: every volume is taken as measured within {percent} % (95 %; common practice, no source) and read to {graduation} mL.",
+              { percent: inDigits(3), graduation: fixed(0.01) },
+            )
+          : say(
+              "Each volume is reckoned with the most exact device that measures it; these take the place of the smallest volume above.",
+            )}
       </p>
       {devices.length > 0 && (
         <table className="device-rows">
@@ -32,7 +38,7 @@ export function DeviceRows(props: {
             <tr>
               {COLUMNS.map(([field, title]) => (
                 <th key={field} scope="col">
-                  {title}
+                  {say(title)}
                 </th>
               ))}
               <td />
@@ -45,7 +51,7 @@ export function DeviceRows(props: {
                 {COLUMNS.map(([field, title]) => (
                   <td key={field}>
                     <input
-                      aria-label={`${title}, device ${index + 1}`}
+                      aria-label={say("{title}, device {number}", { title: say(title), number: index + 1 })}
                       autoComplete="off"
                       value={device[field]}
                       onChange={(event) => change(index, field, event.target.value)}
@@ -56,7 +62,7 @@ export function DeviceRows(props: {
                   <button
                     type="button"
                     className="link"
-                    aria-label={`remove device ${index + 1}`}
+                    aria-label={say("remove device {number}", { number: index + 1 })}
                     onClick={() => onChange(devices.filter((_, place) => place !== index))}
                   >
                     {say("remove")}

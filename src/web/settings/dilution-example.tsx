@@ -1,5 +1,5 @@
 import { useId, useState } from "react"
-import { compoundingOrder } from "../../engine/compounding/compounding-order.js"
+import { type CompoundingOrder, compoundingOrder } from "../../engine/compounding/compounding-order.js"
 import { pharmacyRequest, stockFor } from "../../engine/compounding/usual-pharmacy.js"
 import type { Pharmacy } from "../../engine/practice-rules.js"
 import { say } from "../../engine/say.js"
@@ -27,7 +27,7 @@ export function DilutionExample({ pharmacy }: { readonly pharmacy: Pharmacy }) {
       <select id={id} value={strength} onChange={(event) => setStrength(Number(event.target.value))}>
         {STRENGTHS.map((percent) => (
           <option key={percent} value={percent}>
-            {percent} %
+            {inDigits(percent)} %
           </option>
         ))}
       </select>
@@ -41,21 +41,42 @@ export function DilutionExample({ pharmacy }: { readonly pharmacy: Pharmacy }) {
         <>
           <ol>
             {order.steps.map((step) => (
-              <li key={step.of}>
-                Take {inDigits(step.takeMl)} mL of {step.of}
-                {step.addDiluentMl > 0 ? `, add ${inDigits(step.addDiluentMl)} mL` : ", undiluted"}: gives{" "}
-                {inDigits(step.givesPercent)} %.
-              </li>
+              <li key={step.of}>{stepInWords(step)}</li>
             ))}
           </ol>
           <p className={order.withinLimits ? undefined : "caution"}>
-            95 % between {inDigits(order.low95Percent)} and {inDigits(order.high95Percent)} %,{" "}
-            {order.withinLimits ? "within" : "outside"} {inDigits(order.limitsPercent.low)} to{" "}
-            {inDigits(order.limitsPercent.high)} %.
+            {strengthInWords(order)}
             {order.waysInside[0] ? ` ${sentence(order.waysInside[0].words)}` : ""}
           </p>
         </>
       )}
     </div>
   )
+}
+
+function stepInWords({ takeMl, of, addDiluentMl, givesPercent }: CompoundingOrder["steps"][number]): string {
+  const figures = { take: inDigits(takeMl), of, gives: inDigits(givesPercent) }
+  return addDiluentMl > 0
+    ? say("Take {take} mL of {of}, add {add} mL: gives {gives} %.", {
+        ...figures,
+        add: inDigits(addDiluentMl),
+      })
+    : say("Take {take} mL of {of}, undiluted: gives {gives} %.", figures)
+}
+
+function strengthInWords({
+  low95Percent,
+  high95Percent,
+  limitsPercent,
+  withinLimits,
+}: CompoundingOrder): string {
+  const figures = {
+    low: inDigits(low95Percent),
+    high: inDigits(high95Percent),
+    lowest: inDigits(limitsPercent.low),
+    highest: inDigits(limitsPercent.high),
+  }
+  return withinLimits
+    ? say("95 % between {low} and {high} %, within {lowest} to {highest} %.", figures)
+    : say("95 % between {low} and {high} %, outside {lowest} to {highest} %.", figures)
 }

@@ -2,6 +2,7 @@ import { type ExaminationSwitch, examinationSwitches } from "../../engine/protoc
 import { STAGES, type Stage } from "../../engine/protocol/protocol.js"
 import type { EvidenceStatus } from "../../engine/protocol/question.js"
 import { SWITCHED_RULES } from "../../engine/safety/switched-concerns.js"
+import { msg, say } from "../../engine/say.js"
 import { duties } from "../../evidence/clinical.js"
 import { sentence } from "../format.js"
 import { STAGE_WORDS } from "../visit/visit-plan.js"
@@ -33,16 +34,19 @@ const carried: ReadonlyMap<string, CarriedDuty> = new Map(
 )
 
 const STATUS_WORDS: Readonly<Record<EvidenceStatus, string>> = {
-  verified: "a text that was read supports it.",
-  partly: "the principle was read; an interval, a threshold or a list was not, so it is yours to decide.",
-  unverified:
+  verified: msg("a text that was read supports it."),
+  partly: msg(
+    "the principle was read; an interval, a threshold or a list was not, so it is yours to decide.",
+  ),
+  unverified: msg(
     "no text was read, general clinical knowledge only; it needs a clinician’s confirmation and a source.",
+  ),
 }
 
 const ONLY_WORDS = {
-  "on-atropine": "on atropine",
-  "before-myopia": "before myopia",
-  cycloplegia: "with cycloplegia",
+  "on-atropine": msg("on atropine"),
+  "before-myopia": msg("before myopia"),
+  cycloplegia: msg("with cycloplegia"),
 } as const
 
 /** Every switch under the first stage at which it asks; those that only judge figures come last, under no stage. */
@@ -76,17 +80,26 @@ function rowOf({ duty, status, stages, only, asks, words }: ExaminationSwitch): 
   const row = carried.get(duty)
   const rule = SWITCHED_RULES.find((candidate) => candidate.duty === duty)
   const where =
-    stages.length === STAGES.length ? "every visit" : stages.map((stage) => STAGE_WORDS[stage]).join(", ")
-  const whom = only.map((part) => ONLY_WORDS[part]).join(", ")
+    stages.length === STAGES.length
+      ? say("every visit")
+      : stages.map((stage) => say(STAGE_WORDS[stage])).join(", ")
+  const whom = only.map((part) => say(ONLY_WORDS[part])).join(", ")
   return {
     duty,
     status,
     asks,
     when: whom === "" ? where : `${where}; ${whom}`,
     words: row?.duty ?? words ?? "",
-    statusWords: STATUS_WORDS[status],
+    statusWords: say(STATUS_WORDS[status]),
     source: row ? readAs(row) : null,
-    note: rule ? sentence(`on, it also raises a concern: ${rule.figure}; ${rule.why}`) : noteOf(row),
+    note: rule
+      ? sentence(
+          say("on, it also raises a concern: {figure}; {why}", {
+            figure: say(rule.figure),
+            why: say(rule.why),
+          }),
+        )
+      : noteOf(row),
   }
 }
 
@@ -95,16 +108,16 @@ function judgedRow({ duty, what, figure, why }: (typeof SWITCHED_RULES)[number])
   return {
     duty,
     status: "partly",
-    asks: [what],
-    when: "whenever it is measured",
-    words: sentence(`A concern is raised at ${figure}`),
-    statusWords: STATUS_WORDS.partly,
+    asks: [say(what)],
+    when: say("whenever it is measured"),
+    words: sentence(say("A concern is raised at {figure}", { figure: say(figure) })),
+    statusWords: say(STATUS_WORDS.partly),
     source: row ? readAs(row) : null,
-    note: sentence(why),
+    note: sentence(say(why)),
   }
 }
 
 const readAs = ({ source_ids, how_obtained }: CarriedDuty): string =>
-  `Source: ${source_ids.join(", ")}; read as ${how_obtained}.`
+  say("Source: {sources}; read as {how}.", { sources: source_ids.join(", "), how: how_obtained })
 
 const noteOf = (row: CarriedDuty | undefined): string | null => (row?.note ? sentence(row.note) : null)

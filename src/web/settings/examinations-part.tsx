@@ -35,7 +35,7 @@ export function ExaminationsPart({ practice, rules, onDone }: SettingsPartProps)
         onSuccess: () => {
           setId(newEntryId())
           setChanged({})
-          onDone(`Recorded: ${reasonOf(changed)}.`)
+          onDone(say("Recorded: {what}.", { what: reasonOf(changed) }))
         },
       },
     )
@@ -51,7 +51,9 @@ export function ExaminationsPart({ practice, rules, onDone }: SettingsPartProps)
       {switchGroups().map(({ stage, rows }) => (
         <fieldset key={stage ?? "figures"} className="switch-group">
           <legend>
-            {stage ? `Asked first at the ${STAGE_WORDS[stage]}` : "Concerns raised from figures"}
+            {stage
+              ? say("Asked first at the {stage}", { stage: say(STAGE_WORDS[stage]) })
+              : say("Concerns raised from figures")}
           </legend>
           {rows.map((row) => (
             <SwitchLine
@@ -68,7 +70,7 @@ export function ExaminationsPart({ practice, rules, onDone }: SettingsPartProps)
           {say("Record switches")}
         </button>
         <span className="soft small">
-          {count === 0 ? "nothing changed" : `changed: ${reasonOf(changed)}`}
+          {count === 0 ? say("nothing changed") : say("changed: {what}", { what: reasonOf(changed) })}
         </span>
       </div>
     </form>
@@ -102,6 +104,6 @@ function SwitchLine(props: {
 /** "CD-028 on, CD-013 off": what changed, as the record keeps it. */
 function reasonOf(changed: Readonly<Record<string, boolean>>): string {
   return Object.entries(changed)
-    .map(([duty, isOn]) => `${duty} ${isOn ? "on" : "off"}`)
+    .map(([duty, isOn]) => (isOn ? say("{duty} on", { duty }) : say("{duty} off", { duty })))
     .join(", ")
 }

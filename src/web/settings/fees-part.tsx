@@ -35,8 +35,12 @@ export function FeesPart({ practice, rules, onDone }: SettingsPartProps) {
       <nav className="schedules" aria-label={say("Fee schedules")}>
         {papers.map(({ id, schedule }) => (
           <button key={id} type="button" aria-pressed={id === paper?.id} onClick={() => setEditing(id)}>
-            {schedule.title}, from {dateWords(schedule.from)}
-            {schedule === inForce && ", in force"}
+            {schedule === inForce
+              ? say("{title}, from {date}, in force", {
+                  title: schedule.title,
+                  date: dateWords(schedule.from),
+                })
+              : say("{title}, from {date}", { title: schedule.title, date: dateWords(schedule.from) })}
           </button>
         ))}
         <button type="button" aria-pressed={paper === undefined} onClick={() => setEditing("new")}>
@@ -58,7 +62,12 @@ export function FeesPart({ practice, rules, onDone }: SettingsPartProps) {
         onSaved={(answer, schedule) => {
           const saved = feePapers(answer).find((one) => one.schedule.from === schedule.from)
           setEditing(saved?.id ?? "new")
-          onDone(`Recorded: ${schedule.title}, in force from ${dateWords(schedule.from)}.`)
+          onDone(
+            say("Recorded: {title}, in force from {date}.", {
+              title: schedule.title,
+              date: dateWords(schedule.from),
+            }),
+          )
         }}
       />
     </div>
@@ -92,7 +101,8 @@ function FeeEditor({
     setDraft({ ...draft, ...changes })
     record.reset()
   }
-  const reasonFault = wasTried && paper && reason.trim() === "" ? "must be given for a correction" : undefined
+  const reasonFault =
+    wasTried && paper && reason.trim() === "" ? say("must be given for a correction") : undefined
   const submit = (event: FormEvent) => {
     event.preventDefault()
     setWasTried(true)
@@ -113,7 +123,9 @@ function FeeEditor({
         <div role="alert">
           {faultCount > 0 && (
             <p className="form-fault">
-              {faultCount === 1 ? "One thing is" : `${faultCount} things are`} to be put right below.
+              {say("{count, plural, one {One thing is} other {# things are}} to be put right below.", {
+                count: faultCount,
+              })}
             </p>
           )}
           {answered.general && <p className="form-fault">{answered.general}</p>}
@@ -184,7 +196,7 @@ function FeeEditor({
         )}
         <div className="form-actions">
           <button type="submit" className="primary" disabled={record.isPending}>
-            {paper ? "Record the correction" : "Record the schedule"}
+            {paper ? say("Record the correction") : say("Record the schedule")}
           </button>
         </div>
       </form>

@@ -1,3 +1,4 @@
+import "../messages/messages.css"
 import { type FormEvent, type ReactNode, useState } from "react"
 import type { MessageRules } from "../../engine/practice-rules.js"
 import { say } from "../../engine/say.js"
@@ -80,12 +81,12 @@ export function MessagesPart({ practice, rules, onDone }: SettingsPartProps) {
       </p>
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
-        <label className="tick">
+        <label className="message-tick">
           <input
             type="checkbox"
             checked={typed.isOn}
             onChange={(event) => change({ isOn: event.target.checked })}
-          />{" "}
+          />
           {say("Write to families that agreed")}
         </label>
         <div className="form-row">
@@ -111,7 +112,7 @@ export function MessagesPart({ practice, rules, onDone }: SettingsPartProps) {
           })}
           {field("quietFrom", {
             label: say("Quiet from"),
-            note: say("Nothing is sent in the quiet hours."),
+            note: say("Nothing is sent in the quiet hours. Common practice, no source."),
             type: "time",
           })}
           {field("quietTo", { label: say("Quiet until"), type: "time" })}

@@ -1,9 +1,9 @@
-import { say } from "../../engine/say.js"
+import { listed, say } from "../../engine/say.js"
 import "./pharmacies.css"
 import { useState } from "react"
 import { usualPharmacy } from "../../engine/compounding/usual-pharmacy.js"
 import type { Pharmacy } from "../../engine/practice-rules.js"
-import { counted } from "../../engine/words.js"
+import { inDigits } from "../../engine/words.js"
 import { sentence } from "../format.js"
 import { DilutionExample } from "./dilution-example.js"
 import { PharmacyForm } from "./pharmacy-form.js"
@@ -34,8 +34,10 @@ export function PharmaciesPart({ rules, onDone }: SettingsPartProps) {
         <article className="card">
           <h2>{say("Nothing set")}</h2>
           <p>
-            Until a pharmacy is added, orders assume what is usual (common practice, no source):{" "}
-            {inOneLine(usualPharmacy)}.
+            {say(
+              "Until a pharmacy is added, orders assume what is usual (common practice, no source): {usual}.",
+              { usual: inOneLine(usualPharmacy) },
+            )}
           </p>
           <DilutionExample pharmacy={usualPharmacy} />
         </article>
@@ -48,7 +50,7 @@ export function PharmaciesPart({ rules, onDone }: SettingsPartProps) {
               <h2>{pharmacy.name}</h2>
               <button
                 type="button"
-                aria-label={`Edit ${pharmacy.name}`}
+                aria-label={say("Edit {name}", { name: pharmacy.name })}
                 onClick={() => setEditing({ pharmacy, supersedes: id })}
               >
                 {say("Edit")}
@@ -77,7 +79,20 @@ function newPharmacy(count: number): Editing {
 
 function inOneLine(pharmacy: Pharmacy): string {
   const { stockPercents, bottleMl, isPreserved, leadDays, daysAfterOpening, devices } = pharmacy
-  const preserved = isPreserved ? "with preservative" : "without preservative"
-  const measured = devices?.length ? `, measured with ${devices.map(({ name }) => name).join(", ")}` : ""
-  return `stock of ${stockPercents.join(" and ")} %, bottles of ${bottleMl} mL ${preserved}, used ${daysAfterOpening} days after opening, ${counted(leadDays, "day")} to deliver${measured}`
+  const said = {
+    stocks: listed(stockPercents.map(inDigits)),
+    volume: inDigits(bottleMl),
+    preserved: isPreserved ? "yes" : "no",
+    opened: daysAfterOpening,
+    lead: leadDays,
+  }
+  return devices?.length
+    ? say(
+        "stock of {stocks} %, bottles of {volume} mL {preserved, select, yes {with preservative} other {without preservative}}, used {opened, plural, one {# day} other {# days}} after opening, {lead, plural, one {# day} other {# days}} to deliver, measured with {devices}",
+        { ...said, devices: devices.map(({ name }) => name).join(", ") },
+      )
+    : say(
+        "stock of {stocks} %, bottles of {volume} mL {preserved, select, yes {with preservative} other {without preservative}}, used {opened, plural, one {# day} other {# days}} after opening, {lead, plural, one {# day} other {# days}} to deliver",
+        said,
+      )
 }

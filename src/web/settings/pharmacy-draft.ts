@@ -1,5 +1,6 @@
 import type { MeasuringDevice } from "../../engine/compounding/devices.js"
 import type { Pharmacy } from "../../engine/practice-rules.js"
+import { withDecimalSign } from "../../engine/say.js"
 import { parseNumber } from "../visit/readings.js"
 
 /** A pharmacy as it is typed. Tolerances are typed in per cent and kept as shares. */
@@ -36,18 +37,18 @@ export function draftOf(pharmacy: Pharmacy): PharmacyDraft {
   return {
     name: pharmacy.name,
     contact: pharmacy.contact ?? "",
-    stocks: pharmacy.stockPercents.join(" "),
-    smallestVolumeMl: String(pharmacy.smallestVolumeMl),
-    bottleMl: String(pharmacy.bottleMl),
+    stocks: pharmacy.stockPercents.map(shown).join(" "),
+    smallestVolumeMl: shown(pharmacy.smallestVolumeMl),
+    bottleMl: shown(pharmacy.bottleMl),
     isPreserved: pharmacy.isPreserved,
     daysAfterOpening: String(pharmacy.daysAfterOpening),
     leadDays: String(pharmacy.leadDays),
     stockTolerance: inPercent(pharmacy.stockTolerance),
     devices: (pharmacy.devices ?? []).map((device) => ({
       name: device.name ?? "",
-      smallestVolumeMl: String(device.smallestVolumeMl),
-      largestVolumeMl: device.largestVolumeMl == null ? "" : String(device.largestVolumeMl),
-      graduationMl: String(device.graduationMl),
+      smallestVolumeMl: shown(device.smallestVolumeMl),
+      largestVolumeMl: device.largestVolumeMl == null ? "" : shown(device.largestVolumeMl),
+      graduationMl: shown(device.graduationMl),
       tolerance: inPercent(device.toleranceFraction),
     })),
   }
@@ -96,6 +97,9 @@ export function isWorkable({ stockPercents, devices = [], ...rest }: Pharmacy): 
   return stockPercents.length > 0 && figures.every((figure) => Number.isFinite(figure))
 }
 
+/** A figure in its field, as it would be typed in the language of the page. */
+const shown = (figure: number): string => withDecimalSign(String(figure))
+
 const typed = (text: string): number => parseNumber(text) ?? (text.trim() as unknown as number)
 
 function asShare(text: string): number {
@@ -104,4 +108,4 @@ function asShare(text: string): number {
 }
 
 const inPercent = (share: number | null | undefined): string =>
-  share == null ? "" : String(Number((share * 100).toPrecision(12)))
+  share == null ? "" : shown(Number((share * 100).toPrecision(12)))

@@ -1,12 +1,15 @@
+import { msg, say } from "../../engine/say.js"
 import { Refused } from "../client.js"
 
 const DEVICE_FIELDS: Readonly<Record<string, string>> = {
-  name: "the name",
-  smallestVolumeMl: "from",
-  largestVolumeMl: "to",
-  graduationMl: "read to",
-  toleranceFraction: "within",
+  name: msg("the name|of a device"),
+  smallestVolumeMl: msg("from|a volume"),
+  largestVolumeMl: msg("to|a volume"),
+  graduationMl: msg("read to|a volume"),
+  toleranceFraction: msg("within|a share"),
 }
+
+const IS_A_SHARE = /^body\.(stockTolerance|devices\[\d+\]\.toleranceFraction)$/
 
 /**
  * The refusal of a pharmacy as its form says it: a fault inside a list belongs to the list's field and names the device, and
@@ -16,12 +19,18 @@ export function pharmacyRefusal(error: unknown): unknown {
   if (!(error instanceof Refused)) return error
   const problems = error.problems.map((fault) => {
     const inside = /^(body\.\w+)\[(\d+)\](?:\.(\w+))?$/.exec(fault.path)
-    const allowed = fault.allowed.replace("a share from 0 to below 1", "a number from 0 to below 100")
+    const allowed = IS_A_SHARE.test(fault.path) ? say("a number from 0 to below 100") : fault.allowed
     if (!inside) return { ...fault, allowed }
-    const [, path = "", index, field] = inside
-    const which =
-      field === undefined ? "" : ` (device ${Number(index) + 1}, ${DEVICE_FIELDS[field] ?? field})`
-    return { ...fault, path, allowed: allowed + which }
+    const [, path = "", index, name] = inside
+    if (name === undefined) return { ...fault, path, allowed }
+    const known = DEVICE_FIELDS[name]
+    const field = known === undefined ? name : say(known)
+    const number = Number(index) + 1
+    return {
+      ...fault,
+      path,
+      allowed: say("{allowed} (device {number}, {field})", { allowed, number, field }),
+    }
   })
   return new Refused(error.status, error.title, problems)
 }

@@ -1,6 +1,6 @@
 import { type FormEvent, useState } from "react"
 import type { Pharmacy } from "../../engine/practice-rules.js"
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
 import { Dialog } from "../parts/dialog.js"
@@ -15,19 +15,19 @@ type TextField = Exclude<keyof PharmacyDraft, "isPreserved" | "devices">
 
 /** Label, the place of its fault in the paper, and what is said under it. */
 const FIELDS: readonly (readonly [TextField, label: string, path: string, note?: string])[] = [
-  ["name", "Name", "body.name"],
-  ["contact", "Contact", "body.contact", "For the order; may stay empty."],
-  ["stocks", "Stock, % w/v", "body.stockPercents", "Several with a space between."],
+  ["name", msg("Name"), "body.name"],
+  ["contact", msg("Contact"), "body.contact", msg("For the order; may stay empty.")],
+  ["stocks", msg("Stock, % w/v"), "body.stockPercents", msg("Several with a space between.")],
   [
     "stockTolerance",
-    "Tolerance of the stock, %",
+    msg("Tolerance of the stock, %"),
     "body.stockTolerance",
-    "How far it may be off its label; empty while not known.",
+    msg("How far it may be off its label; empty while not known."),
   ],
-  ["bottleMl", "Volume of a bottle, mL", "body.bottleMl"],
-  ["daysAfterOpening", "Days of use after opening", "body.daysAfterOpening"],
-  ["leadDays", "Days from order to bottle", "body.leadDays"],
-  ["smallestVolumeMl", "Smallest volume measured, mL", "body.smallestVolumeMl"],
+  ["bottleMl", msg("Volume of a bottle, mL"), "body.bottleMl"],
+  ["daysAfterOpening", msg("Days of use after opening"), "body.daysAfterOpening"],
+  ["leadDays", msg("Days from order to bottle"), "body.leadDays"],
+  ["smallestVolumeMl", msg("Smallest volume measured, mL"), "body.smallestVolumeMl"],
 ]
 
 /** One pharmacy, new or edited, with what its figures do to a dilution. */
@@ -49,17 +49,22 @@ export function PharmacyForm(props: {
   const submit = (event: FormEvent) => {
     event.preventDefault()
     record.mutate(
-      { ...id, body: sent, ...(supersedes ? { supersedes, reason: "edited in the settings" } : {}) },
-      { onSuccess: () => onDone(`Recorded: ${sent.name}.`) },
+      { ...id, body: sent, ...(supersedes ? { supersedes, reason: say("edited in the settings") } : {}) },
+      { onSuccess: () => onDone(say("Recorded: {what}.", { what: sent.name })) },
     )
   }
   return (
-    <Dialog title={supersedes ? pharmacy.name : "Add pharmacy"} wide onClose={onClose} failure={record.error}>
+    <Dialog
+      title={supersedes ? pharmacy.name : say("Add pharmacy")}
+      wide
+      onClose={onClose}
+      failure={record.error}
+    >
       <form className="form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row">
           {FIELDS.map(([field, label, path, note]) => (
-            <Field key={field} label={label} note={note} fault={faults.at(path)}>
+            <Field key={field} label={say(label)} note={note && say(note)} fault={faults.at(path)}>
               {(control) => (
                 <input
                   {...control}
@@ -74,8 +79,8 @@ export function PharmacyForm(props: {
         <Choices
           legend={say("Bottles")}
           options={[
-            ["no", "without preservative"],
-            ["yes", "with preservative"],
+            ["no", say("without preservative")],
+            ["yes", say("with preservative")],
           ]}
           value={draft.isPreserved ? "yes" : "no"}
           onChange={(value) => setDraft({ ...draft, isPreserved: value === "yes" })}

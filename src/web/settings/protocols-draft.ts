@@ -1,6 +1,7 @@
 import type { Problem } from "../../engine/problem.js"
 import type { Protocol, ProtocolStep } from "../../engine/protocol/protocol.js"
 import { protocolProblems } from "../../engine/protocol/protocol-problems.js"
+import { say } from "../../engine/say.js"
 import { inWords } from "../format.js"
 
 /** Fields of a step that are typed as figures, and so are kept as they were typed. */
@@ -72,7 +73,7 @@ export function draftFaults(draft: ProtocolDraft): DraftFaults {
     at: (path) =>
       problems
         .filter((problem) => problem.path === path)
-        .map(({ allowed }) => inWords(`must be ${allowed}`))
+        .map(({ allowed }) => inWords(say("must be {allowed}", { allowed })))
         .join("; ") || undefined,
     inStep: (index) => problems.filter(({ path }) => path.startsWith(`steps[${index}].`)).length,
     count: problems.length,

@@ -1,8 +1,8 @@
 import { type FormEvent, useRef, useState } from "react"
 import type { CalendarDate } from "../../engine/course.js"
 import type { Protocol } from "../../engine/protocol/protocol.js"
-import { say } from "../../engine/say.js"
-import { counted } from "../../engine/words.js"
+import { protocolSource, protocolTitle, stepTitle } from "../../engine/protocol/titles.js"
+import { msg, say } from "../../engine/say.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
 import { capitalised } from "../format.js"
@@ -24,10 +24,10 @@ import { StepFields, TextField } from "./protocols-step.js"
 import { stepInOneLine } from "./protocols-words.js"
 
 const SPAN_WORDS: Readonly<Record<SpanFigure, string>> = {
-  longestPauseDays: "Longest pause, days",
-  consentLeadDays: "Consent asked before the start, days",
-  bottleLeadDays: "Next bottle asked before the last ends, days",
-  bottleDaysAfterOpening: "Use after opening where a bottle states none, days",
+  longestPauseDays: msg("Longest pause, days"),
+  consentLeadDays: msg("Consent asked before the start, days"),
+  bottleLeadDays: msg("Next bottle asked before the last ends, days"),
+  bottleDaysAfterOpening: msg("Use after opening where a bottle states none, days"),
 }
 
 export interface Editing {
@@ -77,7 +77,15 @@ export function ProtocolEditor({
     }
     record.mutate(
       { ...id, body: protocol, ...(supersedes && { supersedes, reason }) },
-      { onSuccess: () => onDone(`Recorded: ${protocol.title}, version ${protocol.version}.`) },
+      {
+        onSuccess: () =>
+          onDone(
+            say("Recorded: {title}, version {version}.", {
+              title: protocolTitle(protocol),
+              version: protocol.version,
+            }),
+          ),
+      },
     )
   }
   return (
@@ -88,7 +96,7 @@ export function ProtocolEditor({
         <div className="form-row">
           <TextField
             label={say("Title")}
-            value={draft.title}
+            value={protocolTitle(draft)}
             fault={faults.at("title")}
             onChange={(title) => set({ title })}
           />
@@ -100,7 +108,7 @@ export function ProtocolEditor({
           />
           <TextField
             label={say("Where its intervals come from")}
-            value={draft.source}
+            value={protocolSource(draft)}
             fault={faults.at("source")}
             onChange={(source) => set({ source })}
           />
@@ -109,8 +117,8 @@ export function ProtocolEditor({
           <Choices
             legend={say("Followed by")}
             options={[
-              ["instead", "every child who followed the one it is copied from"],
-              ["beside", "only children it is chosen for"],
+              ["instead", say("every child who followed the one it is copied from")],
+              ["beside", say("only children it is chosen for")],
             ]}
             value={beside ? "beside" : "instead"}
             onChange={(value) => setBeside(value === "beside")}
@@ -120,7 +128,7 @@ export function ProtocolEditor({
           {SPAN_FIGURES.map((name) => (
             <TextField
               key={name}
-              label={SPAN_WORDS[name]}
+              label={say(SPAN_WORDS[name])}
               value={draft[name]}
               fault={faults.at(name)}
               onChange={(value) => set({ [name]: value })}
@@ -132,7 +140,7 @@ export function ProtocolEditor({
           <TextField
             label={say("Why it is changed")}
             value={reason}
-            fault={isTried && isReasonMissing ? "must be said in words" : undefined}
+            fault={isTried && isReasonMissing ? say("must be said in words") : undefined}
             note={say("Kept with the new version; the old one stays on record.")}
             onChange={setReason}
           />
@@ -145,7 +153,7 @@ export function ProtocolEditor({
             {say("Leave without recording")}
           </button>
           <p role="status" className="field-fault-count">
-            {faults.count > 0 && `${counted(faults.count, "field")} to put right`}
+            {faults.count > 0 && toPutRight(faults.count)}
           </p>
         </div>
       </form>
@@ -176,10 +184,10 @@ function Steps({
       {steps.map((step, index) => (
         <details key={step.id} open={step.id === added || undefined}>
           <summary>
-            <strong>{step.title.trim() === "" ? "New step" : capitalised(step.title)}</strong>
+            <strong>{step.title.trim() === "" ? say("New step") : capitalised(stepTitle(step))}</strong>
             <span className="soft">{lineOf(step, faults.inStep(index))}</span>
             {faults.inStep(index) > 0 && (
-              <span className="field-fault">{counted(faults.inStep(index), "field")} to put right</span>
+              <span className="field-fault">{toPutRight(faults.inStep(index))}</span>
             )}
           </summary>
           <StepFields
@@ -198,6 +206,9 @@ function Steps({
     </section>
   )
 }
+
+const toPutRight = (fields: number): string =>
+  say("{fields, plural, one {# field} other {# fields}} to put right", { fields })
 
 function lineOf(step: StepDraft, faults: number): string {
   if (faults > 0) return ""

@@ -1,10 +1,10 @@
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import "./protocols.css"
 import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
 import type { Protocol } from "../../engine/protocol/protocol.js"
 import { shippedProtocols } from "../../engine/protocol/shipped.js"
-import { counted } from "../../engine/words.js"
+import { protocolSource, protocolTitle, stepTitle } from "../../engine/protocol/titles.js"
 import type { RulesAnswer } from "../../server/contract/rules.js"
 import { capitalised, sentence } from "../format.js"
 import { nextVersion } from "./protocols-draft.js"
@@ -14,10 +14,10 @@ import type { SettingsPartProps } from "./settings-part-props.js"
 
 /** Who follows a protocol that no child names. */
 const FOLLOWED_BY: Readonly<Record<string, string>> = {
-  standard: "Followed by every child for whom no other is chosen or fits.",
-  optical: "Followed by children on spectacles, contact lenses or orthokeratology and on no drops.",
-  watchful: "Followed by children who are not myopic and were never treated.",
-  "step-down": "Followed by children it is chosen for.",
+  standard: msg("Followed by every child for whom no other is chosen or fits."),
+  optical: msg("Followed by children on spectacles, contact lenses or orthokeratology and on no drops."),
+  watchful: msg("Followed by children who are not myopic and were never treated."),
+  "step-down": msg("Followed by children it is chosen for."),
 }
 
 type Paper = RulesAnswer["papers"][number]
@@ -53,11 +53,11 @@ export function ProtocolsPart({ practice, rules, onDone }: SettingsPartProps) {
         <ProtocolCard key={paper.id} protocol={protocol} paper={paper} follows={followsOf(protocol)}>
           <button
             type="button"
-            aria-label={`Edit ${protocol.title}`}
+            aria-label={say("Edit {name}", { name: protocolTitle(protocol) })}
             onClick={() =>
               setEditing({
                 from: { ...protocol, version: nextVersion(protocol.version) },
-                heading: `Edit ${protocol.title}`,
+                heading: say("Edit {name}", { name: protocolTitle(protocol) }),
                 supersedes: paper.id,
                 taken,
               })
@@ -73,17 +73,17 @@ export function ProtocolsPart({ practice, rules, onDone }: SettingsPartProps) {
           protocol={protocol}
           follows={
             isReplaced(protocol)
-              ? "Followed by nobody: the practice’s own takes its place."
+              ? say("Followed by nobody: the practice’s own takes its place.")
               : followsOf(protocol)
           }
         >
           {!isReplaced(protocol) && (
             <button
               type="button"
-              aria-label={`Copy and edit ${protocol.title}`}
+              aria-label={say("Copy and edit {name}", { name: protocolTitle(protocol) })}
               onClick={() =>
                 setEditing({
-                  heading: `A copy of ${protocol.title}`,
+                  heading: say("A copy of {name}", { name: protocolTitle(protocol) }),
                   from: copyOf(protocol),
                   supersedes: null,
                   taken,
@@ -99,16 +99,17 @@ export function ProtocolsPart({ practice, rules, onDone }: SettingsPartProps) {
   )
 }
 
-const followsOf = ({ id }: Protocol): string => FOLLOWED_BY[id] ?? "Followed by children it is chosen for."
+const followsOf = ({ id }: Protocol): string =>
+  say(FOLLOWED_BY[id] ?? msg("Followed by children it is chosen for."))
 
 const copyOf = (protocol: Protocol): Protocol => ({
   ...protocol,
-  title: `${protocol.title}, ours`,
+  title: say("{name}, ours", { name: protocolTitle(protocol) }),
   version: "1",
 })
 
 function ProtocolCard({
-  protocol: { title, version, source, steps },
+  protocol,
   paper,
   follows,
   children,
@@ -118,29 +119,38 @@ function ProtocolCard({
   readonly follows: string
   readonly children: React.ReactNode
 }) {
+  const { version, steps } = protocol
   return (
     <article className="card">
       <div className="protocol-head">
-        <h2>{title}</h2>
+        <h2>{protocolTitle(protocol)}</h2>
         {children}
       </div>
       <p>{follows}</p>
       <p className="soft">
-        {paper
-          ? `Version ${version}, recorded on ${dateWords(paper.recordedAt.slice(0, 10))} by ${paper.author}${paper.reason ? `: ${sentence(paper.reason)}` : "."} `
-          : "Ships with the program. "}
-        {sentence(source)}
+        {paper ? recordedInWords(paper, version) : say("Ships with the program.")}{" "}
+        {sentence(protocolSource(protocol))}
       </p>
       <details>
-        <summary>{counted(steps.length, "step")}</summary>
+        <summary>{say("{count, plural, one {# step} other {# steps}}", { count: steps.length })}</summary>
         <ul>
           {steps.map((step) => (
             <li key={step.id}>
-              <strong>{capitalised(step.title)}</strong>: {stepInOneLine(step)}
+              <strong>{capitalised(stepTitle(step))}</strong>: {stepInOneLine(step)}
             </li>
           ))}
         </ul>
       </details>
     </article>
   )
+}
+
+function recordedInWords({ recordedAt, author, reason }: Paper, version: string): string {
+  const said = { version, date: dateWords(recordedAt.slice(0, 10)), author }
+  return reason
+    ? say("Version {version}, recorded on {date} by {author}: {reason}", {
+        ...said,
+        reason: sentence(reason),
+      })
+    : say("Version {version}, recorded on {date} by {author}.", said)
 }

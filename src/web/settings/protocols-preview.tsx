@@ -4,18 +4,19 @@ import type { CalendarDate, TreatmentChoice } from "../../engine/course.js"
 import { measureName } from "../../engine/protocol/measured.js"
 import type { Protocol } from "../../engine/protocol/protocol.js"
 import { protocolTimeline } from "../../engine/protocol/protocol-timeline.js"
-import { say } from "../../engine/say.js"
+import { stepTitle } from "../../engine/protocol/titles.js"
+import { msg, say } from "../../engine/say.js"
 import { capitalised } from "../format.js"
 import { Field } from "../parts/field.js"
 
 const MONTHS = 24
 
 const CHILDREN: readonly (readonly [words: string, treatment: TreatmentChoice | null])[] = [
-  ["on drops", { kind: "atropine" }],
-  ["on defocus or lenslet spectacles", { kind: "defocus-spectacles" }],
-  ["on contact lenses", { kind: "dual-focus-lens" }],
-  ["on orthokeratology", { kind: "orthokeratology" }],
-  ["on no treatment", null],
+  [msg("on drops"), { kind: "atropine" }],
+  [msg("on defocus or lenslet spectacles"), { kind: "defocus-spectacles" }],
+  [msg("on contact lenses"), { kind: "dual-focus-lens" }],
+  [msg("on orthokeratology"), { kind: "orthokeratology" }],
+  [msg("on no treatment"), null],
 ]
 
 /** Who a protocol that ships is first shown for. */
@@ -43,7 +44,7 @@ export function ProtocolPreview({
           <select {...control} value={which} onChange={(event) => setWhich(Number(event.target.value))}>
             {CHILDREN.map(([words], index) => (
               <option key={words} value={index}>
-                {words}
+                {say(words)}
               </option>
             ))}
           </select>
@@ -57,10 +58,13 @@ export function ProtocolPreview({
         <ol>
           {timeline.map(({ stepId, title, date, opens, closes, kind, measures }) => (
             <li key={`${stepId} ${date}`}>
-              <strong>{dateWords(date)}</strong> {capitalised(title)}
+              <strong>{dateWords(date)}</strong> {capitalised(stepTitle({ title }))}
               <span className="soft">
-                {kind === "decision" ? "decide" : measures.map(measureName).join(", ")}; between{" "}
-                {dateWords(opens)} and {dateWords(closes)}
+                {say("{what}; between {opens} and {closes}", {
+                  what: kind === "decision" ? say("decide") : measures.map(measureName).join(", "),
+                  opens: dateWords(opens),
+                  closes: dateWords(closes),
+                })}
               </span>
             </li>
           ))}

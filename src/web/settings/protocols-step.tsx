@@ -2,19 +2,20 @@ import { type ReactNode, useId } from "react"
 import { TREATMENT_KINDS } from "../../engine/course.js"
 import { measureName } from "../../engine/protocol/measured.js"
 import { ANCHORS, DECIDES, IN_FORCE, MEASURES, STEP_KINDS } from "../../engine/protocol/protocol.js"
-import { say } from "../../engine/say.js"
+import { stepTitle } from "../../engine/protocol/titles.js"
+import { msg, say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { capitalised } from "../format.js"
 import { Field } from "../parts/field.js"
 import { asKind, type StepDraft, type StepFigure } from "./protocols-draft.js"
-import { ANCHOR_WORDS, DECIDES_WORDS, IN_FORCE_WORDS, KIND_WORDS, STAGE_OPTIONS } from "./protocols-words.js"
+import { ANCHOR_WORDS, DECIDES_WORDS, IN_FORCE_WORDS, KIND_WORDS, stageOptions } from "./protocols-words.js"
 
 const TREATED = TREATMENT_KINDS.filter((kind) => kind !== "none")
 const FIGURES: readonly (readonly [StepFigure, label: string, note?: string])[] = [
-  ["offsetMonths", "Months after"],
-  ["offsetDays", "Days after those", "Empty for none."],
-  ["windowDaysBefore", "Opens, days before"],
-  ["windowDaysAfter", "Closes, days after"],
+  ["offsetMonths", msg("Months after")],
+  ["offsetDays", msg("Days after those"), msg("Empty for none.")],
+  ["windowDaysBefore", msg("Opens, days before")],
+  ["windowDaysAfter", msg("Closes, days after")],
 ]
 
 /** The fields of one step; every change is handed on at once, so that faults and preview follow. */
@@ -36,21 +37,21 @@ export function StepFields({
       <div className="form-row">
         <TextField
           label={say("Title")}
-          value={step.title}
+          value={stepTitle(step)}
           fault={faultAt("title")}
           onChange={(title) => set({ title })}
         />
         <SelectField
           label={say("Kind")}
           value={step.kind}
-          options={STEP_KINDS.map((kind) => [kind, KIND_WORDS[kind]])}
+          options={STEP_KINDS.map((kind) => [kind, say(KIND_WORDS[kind])])}
           fault={faultAt("kind")}
           onChange={(kind) => onChange(asKind(step, kind))}
         />
         <SelectField
           label={say("Counted from")}
           value={step.anchor}
-          options={ANCHORS.map((anchor) => [anchor, ANCHOR_WORDS[anchor]])}
+          options={ANCHORS.map((anchor) => [anchor, say(ANCHOR_WORDS[anchor])])}
           fault={faultAt("anchor")}
           onChange={(anchor) => set({ anchor })}
         />
@@ -59,8 +60,8 @@ export function StepFields({
         {FIGURES.map(([name, label, note]) => (
           <TextField
             key={name}
-            label={label}
-            note={note}
+            label={say(label)}
+            note={note && say(note)}
             value={step[name]}
             fault={faultAt(name)}
             onChange={(value) => set({ [name]: value })}
@@ -102,7 +103,7 @@ function DecisionFields({ step, faultAt, set }: PartProps) {
       <SelectField
         label={say("What is decided")}
         value={step.decides ?? "stop"}
-        options={DECIDES.map((one) => [one, DECIDES_WORDS[one]])}
+        options={DECIDES.map((one) => [one, say(DECIDES_WORDS[one])])}
         fault={faultAt("decides")}
         onChange={(decides) => set({ decides, nightsPerWeek: decides === "step-down" ? "6" : "" })}
       />
@@ -141,7 +142,7 @@ function ExaminationFields({ step, faultAt, set }: PartProps) {
         legend={say("Must be in force while treated")}
         all={IN_FORCE}
         ticked={step.inForce}
-        name={(one) => IN_FORCE_WORDS[one]}
+        name={(one) => say(IN_FORCE_WORDS[one])}
         fault={faultAt("inForce")}
         onChange={(inForce) => set({ inForce })}
       />
@@ -149,7 +150,7 @@ function ExaminationFields({ step, faultAt, set }: PartProps) {
         legend={say("After a change of strength or treatment")}
         all={["again"]}
         ticked={step.restartsOnChange ? ["again"] : []}
-        name={() => "owed again, counted from the change"}
+        name={() => say("owed again, counted from the change")}
         fault={faultAt("restartsOnChange")}
         onChange={(ticked) => set({ restartsOnChange: ticked.length > 0 })}
       />
@@ -157,7 +158,7 @@ function ExaminationFields({ step, faultAt, set }: PartProps) {
         <SelectField
           label={say("Questions asked as at a")}
           value={step.stage ?? ""}
-          options={[["", "stage found from the steps above"], ...STAGE_OPTIONS]}
+          options={[["", say("stage found from the steps above")], ...stageOptions()]}
           fault={faultAt("stage")}
           onChange={(stage) => set({ stage: stage === "" ? undefined : stage })}
         />

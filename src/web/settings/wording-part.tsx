@@ -1,4 +1,4 @@
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import "../consent/consent.css"
 import { useState } from "react"
 import { dateWords } from "../../chart/words.js"
@@ -16,7 +16,7 @@ import { WordingPreview } from "../consent/wording-preview.js"
 import { Dialog } from "../parts/dialog.js"
 import type { SettingsPartProps } from "./settings-part-props.js"
 
-const ABOUT = { drops: "Eye drops", optical: "Glasses and lenses" } as const
+const ABOUT = { drops: msg("Eye drops"), optical: msg("Glasses and lenses") } as const
 
 /** The versions of what families read before they consent, and the way to a new one. */
 export function WordingPart({ practice, rules: { rules, papers }, onDone }: SettingsPartProps) {
@@ -46,7 +46,7 @@ export function WordingPart({ practice, rules: { rules, papers }, onDone }: Sett
       </p>
       {WORDING_IDS.map((wordingId) => (
         <section className="card" key={wordingId} aria-labelledby={`wording-${wordingId}`}>
-          <h2 id={`wording-${wordingId}`}>{ABOUT[wordingId]}</h2>
+          <h2 id={`wording-${wordingId}`}>{say(ABOUT[wordingId])}</h2>
           <Versions
             id={wordingId}
             inForce={wordingsFor({
@@ -62,7 +62,11 @@ export function WordingPart({ practice, rules: { rules, papers }, onDone }: Sett
         </section>
       ))}
       {shown && (
-        <Dialog title={`Version ${shown.version}`} onClose={() => setShown(null)} wide>
+        <Dialog
+          title={say("Version {version}", { version: shown.version })}
+          onClose={() => setShown(null)}
+          wide
+        >
           <WordingPreview wording={shown} rules={rules} />
         </Dialog>
       )}
@@ -82,22 +86,23 @@ function Versions(props: {
   const { id, inForce, own, today, onShow, onCopy } = props
   const latestFirst = own.toSorted((a, b) => b.from.localeCompare(a.from))
   const stateOf = (wording: ConsentWording): string => {
-    if (wording.from > today) return `from ${dateWords(wording.from)}`
-    return inForce.includes(wording) ? "in force" : "earlier"
+    if (wording.from > today) return say("from {date}", { date: dateWords(wording.from) })
+    return inForce.includes(wording) ? say("in force") : say("earlier")
   }
   const rows = [
-    ...latestFirst.map((wording) => ({ wording, state: stateOf(wording), by: "yours" })),
+    ...latestFirst.map((wording) => ({ wording, state: stateOf(wording), by: say("yours") })),
     ...defaultWordings
       .filter((shipped) => shipped.id === id)
       .map((wording) => ({
         wording,
-        state: inForce.includes(wording) ? "in force" : "replaced by yours",
-        by: "ships with the program",
+        state: inForce.includes(wording) ? say("in force") : say("replaced by yours"),
+        by: say("ships with the program"),
       })),
   ]
+  const label = say("{id, select, drops {Versions of drops} other {Versions of optical}}", { id })
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls by itself, and the keyboard must reach it
-    <section className="scroll" tabIndex={0} aria-label={`Versions of ${id}`}>
+    <section className="scroll" tabIndex={0} aria-label={label}>
       <table className="data">
         <thead>
           <tr>
@@ -119,14 +124,21 @@ function Versions(props: {
               <td className="day">{dateWords(wording.from)}</td>
               <td>{state}</td>
               <td>{languageName(wording.language)}</td>
-              <td>{wording.isMaterial ? "yes" : "no"}</td>
+              <td>{wording.isMaterial ? say("yes") : say("no")}</td>
               <td>{by}</td>
               <td>
                 <span className="row-actions">
                   <button
                     type="button"
                     className="link"
-                    aria-label={`show version ${wording.version} of ${id} in ${languageName(wording.language)}`}
+                    aria-label={say(
+                      "{id, select, drops {show version {version} of drops in {language}} other {show version {version} of optical in {language}}}",
+                      {
+                        id,
+                        version: wording.version,
+                        language: languageName(wording.language),
+                      },
+                    )}
                     onClick={() => onShow(wording)}
                   >
                     {say("show")}
@@ -134,7 +146,14 @@ function Versions(props: {
                   <button
                     type="button"
                     className="link"
-                    aria-label={`change a copy of version ${wording.version} of ${id} in ${languageName(wording.language)}`}
+                    aria-label={say(
+                      "{id, select, drops {change a copy of version {version} of drops in {language}} other {change a copy of version {version} of optical in {language}}}",
+                      {
+                        id,
+                        version: wording.version,
+                        language: languageName(wording.language),
+                      },
+                    )}
                     onClick={() => onCopy(wording)}
                   >
                     {say("change a copy")}
