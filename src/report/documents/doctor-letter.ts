@@ -9,6 +9,7 @@ import { asked, openRedFlags, planned, tolerance, treatmentNow } from "../letter
 import { answerSaid, treatmentSaid } from "../letter/treatment-said.js"
 import { decimals } from "../record/figures.js"
 import { type Reading, readingOf } from "../record/reading.js"
+import { setApart } from "../right-to-left.js"
 
 /**
  * One page to the referring or family doctor: the answer about the growth, apart from it the treatment, the last figures,
@@ -53,10 +54,10 @@ export function doctorLetter(input: DocumentInput): DocumentContent {
     title:
       input.childName === null
         ? say("Letter on the growth of this child's eyes")
-        : say("Letter on the growth of the eyes of {child}", { child: input.childName }),
+        : say("Letter on the growth of the eyes of {child}", { child: setApart(input.childName) }),
     parts: parts.filter(({ blocks }) => blocks.length > 0),
     values: {
-      child: input.childName ?? "",
+      child: setApart(input.childName ?? ""),
       born: dayInWords(input.course.child.born),
       number: input.childNumber ?? "",
       practice: input.practice.name,
@@ -89,7 +90,7 @@ const addressOf = ({ addressee = [] }: DocumentInput): readonly Block[] => {
 /** Whom and which day the letter is about. */
 function aboutSaid({ childName, childNumber, course, today }: DocumentInput): string {
   const values = {
-    child: childName ?? "",
+    child: setApart(childName ?? ""),
     born: shortDayInWords(course.child.born),
     day: dayInWords(today),
     number: childNumber ?? "",
@@ -123,7 +124,7 @@ function methodOf({ assessment, course, today }: Reading): readonly string[] {
               )
             : say(
                 "Axial length: {method, select, optical-biometry {optical biometry} ultrasound {by ultrasound} other {method not stated}}, instrument {device}.",
-                { method: length.method ?? "none", device: length.device },
+                { method: length.method ?? "none", device: setApart(length.device) },
               ),
         ]),
     ...(detectable > 0

@@ -10,6 +10,7 @@ import { childBlocks, summaryBlocks } from "../record/summary.js"
 import { toldTables } from "../record/told-tables.js"
 import { treatmentTables } from "../record/treatment-tables.js"
 import { visitTables } from "../record/visit-tables.js"
+import { setApart } from "../right-to-left.js"
 
 /** Everything that is in a child's course, a table for each kind, rows in order of date; nothing is left out. */
 export function fullRecord(input: DocumentInput): DocumentContent {
@@ -34,10 +35,10 @@ export function fullRecord(input: DocumentInput): DocumentContent {
     title:
       input.childName === null
         ? say("Full record of this child")
-        : say("Full record of {child}", { child: input.childName }),
+        : say("Full record of {child}", { child: setApart(input.childName) }),
     parts: parts.filter(({ blocks }) => blocks.length > 0),
     values: {
-      child: input.childName ?? "",
+      child: setApart(input.childName ?? ""),
       born: dayInWords(course.child.born),
       number: input.childNumber ?? "",
       practice: input.practice.name,
