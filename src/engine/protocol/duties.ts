@@ -52,7 +52,7 @@ function examinationDuty(examination: Examination, situation: Situation): Duty {
   const canBeDone = state === "open" || state === "overdue"
   const lacking = canBeDone ? notInForce(situation, step.inForce) : []
   return dutyFrom(
-    { step, isAfterChange, unmeasured: unmeasured.map(({ measure }) => measure), notInForce: lacking },
+    { step, isAfterChange, unmeasured, notInForce: lacking },
     {
       kind: "examination",
       step: title,

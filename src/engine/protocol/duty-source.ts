@@ -1,5 +1,6 @@
 import type { Duty } from "../assessment.js"
-import type { Measure, ProtocolStep } from "./protocol.js"
+import type { Unmeasured } from "./measured.js"
+import type { ProtocolStep } from "./protocol.js"
 
 /** Where a duty comes from: what its words say to people, for whoever has to decide something by it. */
 export interface DutySource {
@@ -8,7 +9,7 @@ export interface DutySource {
   /** Whether the step is owed again because of a change of treatment. */
   readonly isAfterChange?: boolean
   /** What an examination has still to measure, and what it needs besides. */
-  readonly unmeasured?: readonly Measure[]
+  readonly unmeasured?: readonly Unmeasured[]
   readonly notInForce?: readonly string[]
   /** Whether the needs of a consent say no more than its step does. */
   readonly needsRepeatStep?: boolean

@@ -1,6 +1,7 @@
 import { type FormEvent, useId, useState } from "react"
 import { dateWords } from "../../chart/words.js"
-import { say } from "../../engine/say.js"
+import type { Course } from "../../engine/course.js"
+import { msg, say, withDecimalSign } from "../../engine/say.js"
 import type { SupplyBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
@@ -21,13 +22,13 @@ type BottleField =
   | "pharmacy"
 
 const FIELDS: readonly (readonly [BottleField, label: string, type: "date" | "text", note?: string])[] = [
-  ["dispensed", "Handed out", "date"],
-  ["opened", "Opened", "date", "Blank while it is not open."],
-  ["beyondUse", "Last day of use", "date", "Once opened. A month is taken where none is given."],
-  ["concentrationPercent", "Strength, % w/v", "text"],
-  ["volumeMl", "Volume, mL", "text"],
-  ["lot", "Lot", "text"],
-  ["pharmacy", "Pharmacy", "text"],
+  ["dispensed", msg("Handed out"), "date"],
+  ["opened", msg("Opened|bottle"), "date", msg("Blank while it is not open.")],
+  ["beyondUse", msg("Last day of use"), "date", msg("Once opened. A month is taken where none is given.")],
+  ["concentrationPercent", msg("Strength, % w/v"), "text"],
+  ["volumeMl", msg("Volume, mL"), "text"],
+  ["lot", msg("Lot"), "text"],
+  ["pharmacy", msg("Pharmacy"), "text"],
 ]
 
 /** A bottle that was handed out, and when it was opened where that is known. */
@@ -37,9 +38,11 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
     dispensed: reading.today,
     opened: "",
     beyondUse: "",
-    concentrationPercent: String(
-      runningTreatments(view).find(({ treatment }) => treatment.kind === "atropine")?.treatment
-        .concentrationPercent ?? "",
+    concentrationPercent: withDecimalSign(
+      String(
+        runningTreatments(view).find(({ treatment }) => treatment.kind === "atropine")?.treatment
+          .concentrationPercent ?? "",
+      ),
     ),
     volumeMl: "",
     lot: "",
@@ -51,12 +54,24 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
     record.error,
     FIELDS.map(([field]) => field),
   )
+  // The rule about lots names places of the file; here it is said as the person in front of the bottle meets it.
+  const faultAt = (field: BottleField) => {
+    const fault = faults.at(field)
+    return field === "lot" && fault !== undefined && isOfAnotherStrength(reading.course, typed)
+      ? say(
+          "This lot stands in the record with another strength. One lot is one making: look at the label of both bottles.",
+        )
+      : fault
+  }
   const pharmacies = useId()
   const submit = (event: FormEvent) => {
     event.preventDefault()
     record.mutate(
       { ...id, ...bottleBody(typed) },
-      { onSuccess: () => onDone(`Recorded: bottle of ${dateWords(typed.dispensed || reading.today)}.`) },
+      {
+        onSuccess: () =>
+          onDone(say("Recorded: bottle of {day}.", { day: dateWords(typed.dispensed || reading.today) })),
+      },
     )
   }
   return (
@@ -65,7 +80,7 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <div className="form-row three">
           {FIELDS.map(([field, label, type, note]) => (
-            <Field key={field} label={label} note={note} fault={faultWords(field, faults.at(field))}>
+            <Field key={field} label={say(label)} note={note && say(note)} fault={faultAt(field)}>
               {(control) => (
                 <input
                   {...control}
@@ -99,11 +114,21 @@ export function EnterBottle({ view, reading, onClose, onDone }: EnterProps) {
   )
 }
 
-/** The rule about lots names places of the file; here it is said as the person in front of the bottle meets it. */
-const faultWords = (field: BottleField, fault: string | undefined): string | undefined =>
-  field === "lot" && fault?.includes("a lot of one strength")
-    ? "This lot stands in the record with another strength. One lot is one making: look at the label of both bottles."
-    : fault
+/** Whether a bottle of this lot and pharmacy is on record with another strength: the one rule there is about lots. */
+function isOfAnotherStrength(
+  { supplies = [] }: Course,
+  { lot, pharmacy, concentrationPercent }: Readonly<Record<BottleField, string>>,
+): boolean {
+  const plain = (text: string | undefined) => (text ?? "").trim().toLowerCase()
+  const percent = parseNumber(concentrationPercent)
+  return supplies.some(
+    (bottle) =>
+      plain(lot) !== "" &&
+      plain(bottle.lot) === plain(lot) &&
+      plain(bottle.pharmacy) === plain(pharmacy) &&
+      bottle.concentrationPercent !== percent,
+  )
+}
 
 /** What is sent; a figure that is no number is sent as typed, so that the server refuses it at its field. */
 function bottleBody(typed: Readonly<Record<BottleField, string>>): SupplyBody {

@@ -35,7 +35,11 @@ export function ChangeTreatment({ view, reading, onClose, onDone }: EnterProps) 
       {
         onSuccess: () =>
           onDone(
-            `Recorded: ${treatmentName(treatment)} in place of ${old ? treatmentName(old) : "the former"} from ${dateWords(to)}.`,
+            say("Recorded: {treatment} in place of {former} from {day}.", {
+              treatment: treatmentName(treatment),
+              former: old ? treatmentName(old) : say("the former"),
+              day: dateWords(to),
+            }),
           ),
       },
     )

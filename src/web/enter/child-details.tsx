@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from "react"
 import { protocolsOf } from "../../engine/protocol/protocols-of.js"
+import { protocolTitle } from "../../engine/protocol/titles.js"
 import { say } from "../../engine/say.js"
 import type { ChildView, NewChildBody } from "../../server/contract/child.js"
 import { CHILD_PATHS, ChildFields, childBody, type TypedChild } from "../child/child-fields.js"
@@ -25,7 +26,7 @@ export function ChildDetails({ view, reading, onClose, onDone }: EnterProps) {
   const submit = (event: FormEvent) => {
     event.preventDefault()
     const child = { ...childBody(typed), ...(protocol === "" ? {} : { protocol }) }
-    record.mutate({ child, reason }, { onSuccess: () => onDone("Recorded: details of the child.") })
+    record.mutate({ child, reason }, { onSuccess: () => onDone(say("Recorded: details of the child.")) })
   }
   return (
     <Dialog title={say("Details of the child")} onClose={onClose} failure={record.error}>
@@ -35,15 +36,15 @@ export function ChildDetails({ view, reading, onClose, onDone }: EnterProps) {
         <div className="form-row">
           <Field
             label={say("Protocol")}
-            note={`In force now: ${reading.protocol.title}.`}
+            note={say("In force now: {protocol}.", { protocol: protocolTitle(reading.protocol) })}
             fault={faults.at("child.protocol")}
           >
             {(control) => (
               <select {...control} value={protocol} onChange={(event) => setProtocol(event.target.value)}>
                 <option value="">{say("the one that fits the treatment")}</option>
-                {protocolsOf(reading.rules).map(({ id, title }) => (
-                  <option key={id} value={id}>
-                    {title}
+                {protocolsOf(reading.rules).map((one) => (
+                  <option key={one.id} value={one.id}>
+                    {protocolTitle(one)}
                   </option>
                 ))}
               </select>

@@ -1,5 +1,5 @@
 import { type FormEvent, useDeferredValue, useMemo, useState } from "react"
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import type { GlassesBody } from "../../server/contract/entry.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
@@ -9,7 +9,12 @@ import type { EnterProps } from "./enter-props.js"
 import { EMPTY_ROW, type GlassesRow, glassesEffect, isEmptyRow, readGlasses } from "./glasses.js"
 
 const FIELDS = ["date", "right", "left", "from"] as const
-const LABELS = { date: "Date", right: "Right", left: "Left", from: "Where from" } as const
+const LABELS = {
+  date: msg("Date"),
+  right: msg("Right"),
+  left: msg("Left"),
+  from: msg("Where from"),
+} as const
 
 /** Old prescriptions as a quick list; what they add to the chance of an answer is said while they are typed. */
 export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
@@ -50,7 +55,11 @@ export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
     }))
     record.mutate(body, {
       onSuccess: () =>
-        onDone(`Recorded: ${body.length === 1 ? "1 pair" : `${body.length} pairs`} of earlier glasses.`),
+        onDone(
+          say("Recorded: {count, plural, one {# pair} other {# pairs}} of earlier glasses.", {
+            count: body.length,
+          }),
+        ),
     })
   }
 
@@ -68,7 +77,7 @@ export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
             <tr>
               {FIELDS.map((field) => (
                 <th key={field} scope="col">
-                  {LABELS[field]}
+                  {say(LABELS[field])}
                 </th>
               ))}
             </tr>
@@ -85,7 +94,10 @@ export function EarlierGlasses({ view, reading, onClose, onDone }: EnterProps) {
                     <td key={field}>
                       <input
                         type={field === "date" ? "date" : "text"}
-                        aria-label={`${LABELS[field]}, glasses ${index + 1}`}
+                        aria-label={say("{field}, glasses {number}", {
+                          field: say(LABELS[field]),
+                          number: index + 1,
+                        })}
                         aria-invalid={fault !== undefined || undefined}
                         aria-describedby={fault ? faultId : undefined}
                         autoComplete="off"

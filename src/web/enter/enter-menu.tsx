@@ -1,5 +1,5 @@
-import { lazy, type ReactNode, Suspense, useState } from "react"
-import { say } from "../../engine/say.js"
+import { lazy, Suspense, useState } from "react"
+import { msg, say } from "../../engine/say.js"
 import { Disclosure } from "../parts/disclosure.js"
 import { Waiting } from "../parts/waiting.js"
 import type { EnterProps } from "./enter-props.js"
@@ -17,14 +17,14 @@ const FORMS = {
 
 type FormName = keyof typeof FORMS
 
-const CHOICES: readonly (readonly [FormName, ReactNode])[] = [
-  ["glasses", "Earlier glasses"],
-  ["start", "Start of a treatment"],
-  ["change", "Change of a treatment"],
-  ["stop", "Stop of a treatment"],
-  ["consent", "Consent"],
-  ["bottle", "Bottle"],
-  ["details", "Details of the child"],
+const CHOICES: readonly (readonly [FormName, label: string])[] = [
+  ["glasses", msg("Earlier glasses")],
+  ["start", msg("Start of a treatment")],
+  ["change", msg("Change of a treatment")],
+  ["stop", msg("Stop of a treatment")],
+  ["consent", msg("Consent")],
+  ["bottle", msg("Bottle")],
+  ["details", msg("Details of the child")],
 ]
 
 /** What can be entered besides a visit. */
@@ -45,7 +45,7 @@ export function EnterMenu({ view, reading, onDone }: Omit<EnterProps, "onClose">
                 setOpen(name)
               }}
             >
-              {label}
+              {say(label)}
             </button>
           ))
         }

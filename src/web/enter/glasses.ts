@@ -4,6 +4,7 @@ import { dayNumberOrNull } from "../../engine/calendar.js"
 import type { EyeExamination, Visit } from "../../engine/course.js"
 import { EYES } from "../../engine/course.js"
 import { parsePrescription } from "../../engine/optics/parse-prescription.js"
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { evidence } from "../../evidence/index.js"
 import { assessedAsIfTreated, POSSIBLE_TREATMENTS, USUAL_TREATMENT } from "../child/possible-treatment.js"
@@ -41,7 +42,7 @@ export function readGlasses(rows: readonly GlassesRow[]): {
     if (isEmptyRow(row)) return []
     const before = faults.length
     if (dayNumberOrNull(row.date) === null) {
-      faults.push({ row: index, field: "date", message: "the day of the prescription is needed" })
+      faults.push({ row: index, field: "date", message: say("the day of the prescription is needed") })
     }
     const eyes: Partial<Record<"right" | "left", EyeExamination>> = {}
     for (const eye of EYES) {
@@ -62,7 +63,7 @@ export function readGlasses(rows: readonly GlassesRow[]): {
       }
     }
     if (row.right.trim() === "" && row.left.trim() === "") {
-      faults.push({ row: index, field: "right", message: "one eye's prescription is needed at least" })
+      faults.push({ row: index, field: "right", message: say("one eye's prescription is needed at least") })
     }
     if (faults.length > before) return []
     return [{ date: row.date, ...eyes, ...(row.from.trim() ? { from: row.from.trim() } : {}) }]
@@ -76,13 +77,16 @@ export function readGlasses(rows: readonly GlassesRow[]): {
  */
 export function glassesEffect(reading: CourseReading, glasses: readonly Visit[]): string {
   if (glasses.length === 0)
-    return "Enter a date and a prescription to see what it adds to the chance of an answer."
+    return say("Enter a date and a prescription to see what it adds to the chance of an answer.")
   const course = glasses.reduce(withVisit, reading.course)
   const first = POSSIBLE_TREATMENTS[USUAL_TREATMENT]
   if (reading.assessment.finding.state === "no-treatment" && first) {
     const before = assessedAsIfTreated(reading.course, first, reading)
     const after = assessedAsIfTreated(course, first, reading)
-    return `If ${treatmentName(first)} began today: ${effectInWords(before, after)}`
+    return say("If {treatment} began today: {effect}", {
+      treatment: treatmentName(first),
+      effect: effectInWords(before, after),
+    })
   }
   const input = { asOf: reading.today, evidence, settings: reading.settings }
   return effectInWords(reading.assessment, assess({ ...input, course }))
@@ -92,19 +96,34 @@ export function glassesEffect(reading: CourseReading, glasses: readonly Visit[])
 export function effectInWords(before: Assessment, after: Assessment): string {
   if (after.refused) return `${after.refused}.`
   if (after.finding.state !== before.finding.state) {
-    return `With these glasses the answer changes at once, from “${findingInWords(before.finding.state)}” to “${findingInWords(after.finding.state)}”.`
+    return say("With these glasses the answer changes at once, from “{before}” to “{after}”.", {
+      before: findingInWords(before.finding.state),
+      after: findingInWords(after.finding.state),
+    })
   }
   if (after.finding.state === "slowed" || after.finding.state === "not-slowed") {
-    return "There is an answer already; these glasses do not change it."
+    return say("There is an answer already; these glasses do not change it.")
   }
   const [was, is] = [before.chances.at(-1), after.chances.at(-1)]
   if (!was || !is) {
     const [reason] = after.finding.reasons
     return reason
-      ? `There is no chance to tell yet: ${reason}.`
-      : "No review is planned by which an answer could come."
+      ? say("There is no chance to tell yet: {reason}.", { reason })
+      : say("No review is planned by which an answer could come.")
   }
-  const change = (from: number, to: number) =>
-    percent(from) === percent(to) ? `stays at ${percent(to)}` : `goes from ${percent(from)} to ${percent(to)}`
-  return `With these glasses the chance of an answer by ${monthAndYear(is.review)} ${change(was.ifItWorks, is.ifItWorks)} if it works, and ${change(was.ifNot, is.ifNot)} if not.`
+  const change = (from: string, to: string) => (from === to ? "same" : "other")
+  const [works, nowWorks] = [percent(was.ifItWorks), percent(is.ifItWorks)]
+  const [fails, nowFails] = [percent(was.ifNot), percent(is.ifNot)]
+  return say(
+    "With these glasses the chance of an answer by {month} {ifItWorks, select, same {stays at {nowWorks}} other {goes from {works} to {nowWorks}}} if it works, and {ifNot, select, same {stays at {nowFails}} other {goes from {fails} to {nowFails}}} if not.",
+    {
+      month: monthAndYear(is.review),
+      ifItWorks: change(works, nowWorks),
+      ifNot: change(fails, nowFails),
+      works,
+      nowWorks,
+      fails,
+      nowFails,
+    },
+  )
 }

@@ -1,8 +1,15 @@
 import { dateWords } from "../../chart/words.js"
+import type { Treatment } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
 import { capitalised } from "../format.js"
 import { Field } from "../parts/field.js"
 import type { runningTreatments } from "./running-treatments.js"
+
+const runningSince = (treatment: Treatment): string =>
+  capitalised(
+    say("{treatment}, since {day}", { treatment: treatmentName(treatment), day: dateWords(treatment.from) }),
+  )
 
 /** Which of the running treatments is meant; most children have one. */
 export function RunningChoice(props: {
@@ -17,7 +24,7 @@ export function RunningChoice(props: {
         <select {...control} value={props.value} onChange={(event) => props.onChange(event.target.value)}>
           {props.running.map(({ treatment, entryId }) => (
             <option key={entryId} value={entryId}>
-              {capitalised(treatmentName(treatment))}, since {dateWords(treatment.from)}
+              {runningSince(treatment)}
             </option>
           ))}
         </select>
@@ -44,7 +51,7 @@ export function RunningChoices(props: {
         {running.map(({ treatment, entryId }) => (
           <label key={entryId}>
             <input type="checkbox" checked={chosen.includes(entryId)} onChange={() => toggle(entryId)} />
-            {capitalised(treatmentName(treatment))}, since {dateWords(treatment.from)}
+            {runningSince(treatment)}
           </label>
         ))}
       </div>

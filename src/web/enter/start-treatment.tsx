@@ -24,7 +24,10 @@ export function StartTreatment({ view, reading, onClose, onDone }: EnterProps) {
     event.preventDefault()
     const body = { ...id, ...treatmentBody(treatment), from }
     record.mutate(body, {
-      onSuccess: () => onDone(`Recorded: ${treatmentName(body)} from ${dateWords(from)}.`),
+      onSuccess: () =>
+        onDone(
+          say("Recorded: {treatment} from {day}.", { treatment: treatmentName(body), day: dateWords(from) }),
+        ),
     })
   }
   return (
@@ -51,9 +54,12 @@ export function StartTreatment({ view, reading, onClose, onDone }: EnterProps) {
         </div>
         {running && (
           <p className="field-caution">
-            {capitalised(treatmentName(running.treatment))} is running since{" "}
-            {dateWords(running.treatment.from)}. For another strength, close this and choose “Change of a
-            treatment”.
+            {capitalised(
+              say(
+                "{treatment} is running since {day}. For another strength, close this and choose “Change of a treatment”.",
+                { treatment: treatmentName(running.treatment), day: dateWords(running.treatment.from) },
+              ),
+            )}
           </p>
         )}
         <p className="soft small">

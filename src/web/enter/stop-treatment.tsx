@@ -26,7 +26,10 @@ export function StopTreatment({ view, reading, onClose, onDone }: EnterProps) {
       {
         onSuccess: () =>
           onDone(
-            `Recorded: ${chosen ? treatmentName(chosen.treatment) : "treatment"} stopped, ${dateWords(to)}.`,
+            say("Recorded: {treatment} stopped, {day}.", {
+              treatment: chosen ? treatmentName(chosen.treatment) : say("treatment"),
+              day: dateWords(to),
+            }),
           ),
       },
     )

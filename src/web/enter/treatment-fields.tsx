@@ -32,7 +32,7 @@ export function TreatmentFields(props: {
   readonly kindFault: string | undefined
   readonly strengthFault: string | undefined
 }) {
-  const { label = "Treatment", value, onChange } = props
+  const { label = say("Treatment"), value, onChange } = props
   return (
     <>
       <Field label={label} fault={props.kindFault}>

@@ -1,6 +1,7 @@
 import type { Answer, Visit } from "../../engine/course.js"
 import type { Question } from "../../engine/protocol/question.js"
 import { QUESTIONS, questionOf } from "../../engine/protocol/questions.js"
+import { say, withDecimalSign } from "../../engine/say.js"
 import { parseNumber } from "./readings.js"
 
 /** The answer to one question as typed. */
@@ -57,7 +58,14 @@ function readAnswer(question: Question, draft: AnswerDraft): Answer | { readonly
   const { low, high, unit } = question.value
   const value = parseNumber(text)
   if (value === null || value < low || value > high)
-    return { fault: `must be a number from ${low} to ${high}, in ${unit}, not ${text}` }
+    return {
+      fault: say("must be a number from {low} to {high}, in {unit}, not {text}", {
+        low,
+        high,
+        unit: say(unit),
+        text,
+      }),
+    }
   const answer = question.byValue ? (value === 0 ? "no" : "yes") : (draft.answer ?? "yes")
   return { question: question.id, answer, value, ...noted }
 }
@@ -67,7 +75,11 @@ export function answerDraftsOf({ answers = [] }: Visit): AnswerDrafts {
   return Object.fromEntries(
     answers.map(({ question, answer, value, note }): [string, AnswerDraft] => [
       question,
-      { answer, value: value === undefined ? leftOut(question, answer) : String(value), note: note ?? "" },
+      {
+        answer,
+        value: value === undefined ? leftOut(question, answer) : withDecimalSign(String(value)),
+        note: note ?? "",
+      },
     ]),
   )
 }

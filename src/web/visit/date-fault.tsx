@@ -1,4 +1,5 @@
 import { Link } from "@tanstack/react-router"
+import { fromWords } from "../../chart/words.js"
 import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { CourseReading } from "../reading.js"
@@ -10,12 +11,14 @@ export function dateFault(
   { today, course }: CourseReading,
   correcting: Correcting | null,
 ): string | undefined {
-  if (date === "") return "the day of the visit is needed"
-  if (date > today) return "must not lie in the future"
-  if (date < course.child.born) return "must not lie before birth"
+  if (date === "") return say("the day of the visit is needed")
+  if (date > today) return say("must not lie in the future")
+  if (date < course.child.born) return say("must not lie before birth")
   const other = course.visits.find((visit) => visit.date === date && date !== correcting?.visit.date)
   if (!other) return undefined
-  return other.from ? `figures from ${other.from} stand on this day already` : "this day has a visit already"
+  return other.from
+    ? say("figures from {source} stand on this day already", { source: fromWords(other.from) })
+    : say("this day has a visit already")
 }
 
 /** The way out when the day is taken; what is typed here is kept meanwhile. */

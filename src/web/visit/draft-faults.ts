@@ -1,6 +1,7 @@
 import type { Eye, EyeExamination, Visit } from "../../engine/course.js"
 import { EYES } from "../../engine/course.js"
-import { type Limit, limitInWords, limits, slippedDecimal } from "../../server/contract/limits.js"
+import { say } from "../../engine/say.js"
+import { type Limit, limits, slippedDecimal } from "../../server/contract/limits.js"
 import type { Problem } from "../../server/contract/problem.js"
 import { ruleInWords } from "../faults.js"
 import { inWords } from "../format.js"
@@ -31,12 +32,30 @@ export function limitFaults(visit: Visit): readonly DraftFault[] {
       const value = visit[eye] && pick(visit[eye])
       if (value === undefined || (value >= limit.low && value <= limit.high)) return []
       const meant = SLIPS.includes(field) ? slippedDecimal(value, limit) : null
-      const hint = meant === null ? "" : `; did you mean ${meant}?`
-      return [{ eye, field, message: `must be ${limitInWords(limit)}, not ${value}${hint}` }]
+      return [{ eye, field, message: beyondInWords({ limit, value, meant }) }]
     })
     // A field of two figures is told of once, with the first that is out.
     return found.filter(({ field }, index) => found.findIndex((other) => other.field === field) === index)
   })
+}
+
+function beyondInWords(told: {
+  readonly limit: Limit
+  readonly value: number
+  /** What a slipped decimal point makes likely. */
+  readonly meant: number | null
+}): string {
+  const { low, high, unit } = told.limit
+  const { value, meant } = told
+  return meant === null
+    ? say("must be a number from {low} to {high} {unit}, not {value}", { low, high, unit, value })
+    : say("must be a number from {low} to {high} {unit}, not {value}; did you mean {meant}?", {
+        low,
+        high,
+        unit,
+        value,
+        meant,
+      })
 }
 
 /** The visit without the figures at fault, so that the rest can still be looked at. */

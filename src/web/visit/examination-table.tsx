@@ -2,7 +2,7 @@ import { EXAMINATION_MEASURES, type ExaminationMeasure } from "../../engine/prot
 import type { ExaminationPlan } from "../../engine/protocol/examination-plan.js"
 import type { RoomPlace } from "../../engine/protocol/question.js"
 import { QUESTIONS } from "../../engine/protocol/questions.js"
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import type { RowProps } from "./eye-row.js"
 import { CycloplegiaRow, MeasureRow } from "./measure-row.js"
 import { MoreFold } from "./more-fold.js"
@@ -10,14 +10,14 @@ import { QuestionGroups } from "./question-group.js"
 
 /** The room in the stretches that a person walks through. */
 const SECTIONS: readonly (readonly [title: string, places: readonly RoomPlace[]])[] = [
-  ["On arrival", ["arrival"]],
+  [msg("On arrival"), ["arrival"]],
   [
-    "Before any drops",
+    msg("Before any drops"),
     ["distance-acuity", "near-acuity", "pupil", "accommodation", "length", "cornea", "pressure"],
   ],
-  ["Cycloplegia and refraction", ["cycloplegia", "refraction"]],
-  ["Fundus", ["fundus"]],
-  ["Before they leave", ["advice"]],
+  [msg("Cycloplegia and refraction"), ["cycloplegia", "refraction"]],
+  [msg("Fundus"), ["fundus"]],
+  [msg("Before they leave"), ["advice"]],
 ]
 
 export interface ExaminationTableProps extends RowProps {
@@ -51,7 +51,7 @@ function Sections(props: ExaminationTableProps & { readonly isShown: (id: string
     return (
       <div key={title} className="examination-section">
         <div className={hasEyes ? "examination-head" : undefined}>
-          <h2>{title}</h2>
+          <h2>{say(title)}</h2>
           {hasEyes && <b aria-hidden="true">{say("Right")}</b>}
           {hasEyes && <b aria-hidden="true">{say("Left")}</b>}
         </div>

@@ -3,6 +3,7 @@ import { EYES } from "../../engine/course.js"
 import { logMARFromSnellen } from "../../engine/optics/acuity.js"
 import { parsePrescription } from "../../engine/optics/parse-prescription.js"
 import type { Problem } from "../../engine/problem.js"
+import { msg, say } from "../../engine/say.js"
 import { withMinusSigns } from "../format.js"
 import { type AnswerFault, readAnswers } from "./answer-drafts.js"
 import { parseNumber, parseReadings } from "./readings.js"
@@ -119,7 +120,22 @@ function readRefraction(text: string, draft: VisitDraft): Reading<EyeExamination
 
 /** The faults of a prescription without the path that leads to them: they stand at their field. */
 export function prescriptionFault(problems: readonly Problem[]): string {
-  return withMinusSigns(problems.map(({ message }) => message.replace(/^refraction\.?/, "")).join("; "))
+  return withMinusSigns(problems.map(prescriptionRule).join("; "))
+}
+
+const PARTS: Readonly<Record<string, string>> = {
+  sphere: msg("sphere|of a prescription"),
+  cylinder: msg("cylinder|of a prescription"),
+  axis: msg("axis|of a prescription"),
+}
+
+function prescriptionRule({ path, value, allowed }: Problem): string {
+  const name = PARTS[path.split(".")[1] ?? ""]
+  if (name === undefined) return say('must be {allowed}, not "{value}"', { allowed, value: String(value) })
+  const told = { part: say(name), allowed }
+  return value === null
+    ? say("{part} is missing: {allowed} is needed", told)
+    : say('{part} must be {allowed}, not "{value}"', { ...told, value: String(value) })
 }
 
 /** Two radii in either order: the larger one is the flat one by its very meaning. */
@@ -128,21 +144,31 @@ function readCornea(text: string): Reading<EyeExamination["corneaRadius"]> {
   if (words.length === 0) return { value: undefined }
   const [first, second, ...more] = words.map(parseNumber)
   if (first == null || second == null || more.length > 0)
-    return { fault: "must be two radii in mm, flat and steep, such as 7.85 7.70" }
+    return { fault: say("must be two radii in mm, flat and steep, such as 7.85 7.70") }
   return { value: { flat: Math.max(first, second), steep: Math.min(first, second) } }
 }
 
 function readNumber(text: string): Reading<number> {
   if (text.trim() === "") return { value: undefined }
   const value = parseNumber(text)
-  return value === null ? { fault: `must be one number, not "${text.trim()}"` } : { value }
+  return value === null
+    ? { fault: say('must be one number, not "{text}"', { text: text.trim() }) }
+    : { value }
 }
 
 /** A plain number is logMAR; a fraction such as 20/25 or 6/9 is Snellen. To the hundredth, half a letter. */
 function readAcuity(text: string): Reading<number> {
   if (!text.includes("/")) return readNumber(text)
   const parsed = logMARFromSnellen(text)
-  if ("problems" in parsed) return { fault: parsed.problems.map((problem) => problem.message).join("; ") }
+  if ("problems" in parsed)
+    return {
+      fault: say(
+        'acuity must be two numbers above 0 with a slash between, such as 6/12 or 20/40, not "{text}"',
+        {
+          text,
+        },
+      ),
+    }
   return { value: Math.round(parsed.logMAR * 100) / 100 }
 }
 

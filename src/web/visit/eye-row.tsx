@@ -1,9 +1,11 @@
 import type { ReactNode } from "react"
+import { eyeWords } from "../../chart/words.js"
 import type { Check } from "../../engine/assessment.js"
 import { EYES, type Eye } from "../../engine/course.js"
 import type { ExaminationMeasure } from "../../engine/protocol/examination-measures.js"
+import { say } from "../../engine/say.js"
 import { isDoubt } from "../child/checks.js"
-import { capitalised, sentence } from "../format.js"
+import { sentence } from "../format.js"
 import { Field } from "../parts/field.js"
 import type { AnswerFault } from "./answer-drafts.js"
 import type { DraftFault } from "./examination.js"
@@ -56,7 +58,7 @@ export function EyeRow(
         return (
           <Field
             key={eye}
-            label={capitalised(eye)}
+            label={eye === "right" ? say("Right") : say("Left")}
             fault={fault}
             note={
               said.length === 0
@@ -68,7 +70,7 @@ export function EyeRow(
               <input
                 {...control}
                 data-entry={measure}
-                aria-label={`${label}, ${eye}`}
+                aria-label={say("{label}, {eye}", { label, eye: eyeWords(eye) })}
                 autoComplete="off"
                 spellCheck={false}
                 value={draft[eye][field]}
@@ -85,6 +87,8 @@ export function EyeRow(
 
 function Note({ text, caution = false }: { readonly text: string; readonly caution?: boolean | undefined }) {
   return (
-    <span className={caution ? "note field-caution" : "note"}>{caution ? `Look again: ${text}` : text}</span>
+    <span className={caution ? "note field-caution" : "note"}>
+      {caution ? say("Look again: {text}", { text }) : text}
+    </span>
   )
 }

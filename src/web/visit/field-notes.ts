@@ -6,6 +6,7 @@ import { lengthSdMm } from "../../engine/growth/observations.js"
 import { snellenFromLogMAR } from "../../engine/optics/acuity.js"
 import { corneaRadiusRatio } from "../../engine/optics/cornea-radius-ratio.js"
 import { sphericalEquivalent } from "../../engine/optics/spherical-equivalent.js"
+import { say } from "../../engine/say.js"
 import { logMAR } from "../../engine/units.js"
 import { evidence } from "../../evidence/index.js"
 import { signed } from "../format.js"
@@ -67,24 +68,35 @@ function lengthNotes(input: NoteInput, examination: EyeExamination): readonly Fi
   if (typed.kind === "readings" && typed.count > 1) {
     const widest = WIDE_SPREAD_SDS * evidence.growth.values.opticalReadingSdMm.value
     const wide = length.method !== "ultrasound" && typed.spread > widest
+    const told = { mean: fixed(typed.mean, 2), count: typed.count, spread: fixed(typed.spread, 2) }
     notes.push({
-      text: `${fixed(typed.mean, 2)} from ${typed.count} readings, spread ${fixed(typed.spread, 2)}${wide ? ": the readings disagree" : ""}`,
+      text: wide
+        ? say("{mean} from {count} readings, spread {spread}: the readings disagree", told)
+        : say("{mean} from {count} readings, spread {spread}", told),
       caution: wide,
     })
   }
   const before = lastBefore(input, (eye) => eye.axialLength?.mm)
-  if (!before) return [...notes, { text: "first length of this eye" }]
-  const change = `${signed(length.mm - before.value, 2)} since ${dateWords(before.date)}`
+  if (!before) return [...notes, { text: say("first length of this eye") }]
+  const change = { change: signed(length.mm - before.value, 2), day: dateWords(before.date) }
   const expected = expectedLength(input, length)
-  const words = expected
-    ? `, expected ${rangeWords({ low: expected.low - before.value, high: expected.high - before.value, digits: 2 })}`
-    : ""
-  const outside = expected !== null && (length.mm < expected.low || length.mm > expected.high)
-  notes.push({ text: `${change}${words}${outside ? ": outside the expected" : ""}`, caution: outside })
+  if (expected) {
+    const [low, high] = [expected.low - before.value, expected.high - before.value]
+    const told = { ...change, range: rangeWords({ low, high, digits: 2 }) }
+    const outside = length.mm < expected.low || length.mm > expected.high
+    notes.push({
+      text: outside
+        ? say("{change} since {day}, expected {range}: outside the expected", told)
+        : say("{change} since {day}, expected {range}", told),
+      caution: outside,
+    })
+  } else notes.push({ text: say("{change} since {day}", change) })
   const device = lastBefore(input, (eye) => eye.axialLength?.device)
   if (device && length.device && device.value !== length.device) {
     notes.push({
-      text: `another device than ${device.value} of last time: a change of device costs certainty`,
+      text: say("another device than {device} of last time: a change of device costs certainty", {
+        device: device.value,
+      }),
       caution: true,
     })
   }
@@ -118,28 +130,36 @@ function refractionNotes(input: NoteInput, examination: EyeExamination): readonl
   const before = lastBefore(input, (eye) =>
     eye.refraction ? sphericalEquivalent(eye.refraction) : undefined,
   )
-  const change = before ? ` · ${signed(now - before.value, 2)} since ${dateWords(before.date)}` : ""
+  const power = signed(now, 2)
   const unanswered = input.draft.cycloplegic === null
   return [
-    { text: `${signed(now, 2)} D spherical equivalent${change}` },
-    ...(unanswered ? [{ text: "with or without cycloplegia?", caution: true }] : []),
+    {
+      text: before
+        ? say("{power} D spherical equivalent · {change} since {day}", {
+            power,
+            change: signed(now - before.value, 2),
+            day: dateWords(before.date),
+          })
+        : say("{power} D spherical equivalent", { power }),
+    },
+    ...(unanswered ? [{ text: say("with or without cycloplegia?"), caution: true }] : []),
   ]
 }
 
 /** The ratio stands beside the radii it comes from; without a length, what it waits for. */
 function corneaNotes({ axialLength, corneaRadius }: EyeExamination): readonly FieldNote[] {
   if (!corneaRadius) return []
-  const radii = `flat ${fixed(corneaRadius.flat, 2)}, steep ${fixed(corneaRadius.steep, 2)}`
-  const ratio = axialLength
-    ? `AL/CR ${fixed(corneaRadiusRatio({ axialLengthMm: axialLength.mm, corneaRadius }), 2)}`
-    : "AL/CR once the length is entered"
-  return [{ text: `${radii} · ${ratio}` }]
+  const radii = { flat: fixed(corneaRadius.flat, 2), steep: fixed(corneaRadius.steep, 2) }
+  if (!axialLength)
+    return [{ text: say("flat {flat}, steep {steep} · AL/CR once the length is entered", radii) }]
+  const ratio = fixed(corneaRadiusRatio({ axialLengthMm: axialLength.mm, corneaRadius }), 2)
+  return [{ text: say("flat {flat}, steep {steep} · AL/CR {ratio}", { ...radii, ratio }) }]
 }
 
 function narrowerInTheDark({ pupil }: EyeExamination): readonly FieldNote[] {
   if (pupil?.photopic === undefined || pupil.mesopic === undefined) return []
   if (pupil.mesopic >= pupil.photopic) return []
-  return [{ text: "smaller than in bright light: are the two exchanged?", caution: true }]
+  return [{ text: say("smaller than in bright light: are the two exchanged?"), caution: true }]
 }
 
 function changeNote(
@@ -150,7 +170,8 @@ function changeNote(
   const now = pick(examination)
   const before = lastBefore(input, pick)
   if (now === undefined || !before) return []
-  return [{ text: `${signed(now - before.value, digits)} since ${dateWords(before.date)}` }]
+  const change = signed(now - before.value, digits)
+  return [{ text: say("{change} since {day}", { change, day: dateWords(before.date) }) }]
 }
 
 function acuityNotes(
@@ -163,8 +184,10 @@ function acuityNotes(
   const shown = `${fixed(now, 2)} logMAR, ${snellenFromLogMAR({ logMAR: logMAR(now), numerator: 20 })}`
   const before = lastBefore(input, pick)
   if (!before) return [{ text: shown }]
-  const change = Math.abs(now - before.value) < 0.005 ? "unchanged" : signed(now - before.value, 2)
-  return [{ text: `${shown} · ${change} since ${dateWords(before.date)}` }]
+  const told = { acuity: shown, day: dateWords(before.date) }
+  if (Math.abs(now - before.value) < 0.005) return [{ text: say("{acuity} · unchanged since {day}", told) }]
+  const change = signed(now - before.value, 2)
+  return [{ text: say("{acuity} · {change} since {day}", { ...told, change }) }]
 }
 
 /** The latest figure of an eye before the day of the draft. */

@@ -2,6 +2,8 @@ import { assess } from "../../engine/assess.js"
 import type { Assessment, Check, Duty } from "../../engine/assessment.js"
 import type { Visit } from "../../engine/course.js"
 import { duties } from "../../engine/protocol/duties.js"
+import { sourceOf } from "../../engine/protocol/duty-source.js"
+import type { Unmeasured } from "../../engine/protocol/measured.js"
 import { evidence } from "../../evidence/index.js"
 import { type CourseReading, visitIndex, withVisit } from "../reading.js"
 
@@ -13,7 +15,11 @@ export interface IfSaved {
   /** Whether an exchange of the eyes could be told at all: both lengths, and two earlier pairs to compare with. */
   readonly exchangeTold: boolean
   /** What the examination owed now would still need. */
-  readonly stillOwed: { readonly step: string; readonly needs: readonly string[] } | null
+  readonly stillOwed: {
+    readonly step: string
+    readonly unmeasured: readonly Unmeasured[]
+    readonly notInForce: readonly string[]
+  } | null
 }
 
 /** `without` is the date of the visit being corrected, which the draft replaces. */
@@ -45,8 +51,13 @@ function owed(before: readonly Duty[], after: readonly Duty[]): IfSaved["stillOw
   )
   const then =
     now &&
-    after.find(({ kind, step, opens }) => kind === now.kind && step === now.step && opens === now.opens)
-  return then && then.state !== "done" && then.needs.length > 0
-    ? { step: then.step, needs: then.needs }
-    : null
+    after.find(
+      (duty) =>
+        duty.kind === now.kind &&
+        duty.opens === now.opens &&
+        sourceOf(duty).step?.id === sourceOf(now).step?.id,
+    )
+  if (!then || then.state === "done" || then.needs.length === 0) return null
+  const { unmeasured = [], notInForce = [] } = sourceOf(then)
+  return { step: then.step, unmeasured, notInForce }
 }

@@ -25,19 +25,23 @@ export function MeasureRow(props: RowProps & { readonly measure: ExaminationMeas
     case "symptoms":
       return <SymptomRow draft={props.draft} onChange={props.onChange} />
     case "distance-acuity":
-      return <EyeRow {...props} field="acuityFar" label={say("Acuity, far")} unit="logMAR or 20/25" />
+      return <EyeRow {...props} field="acuityFar" label={say("Acuity, far")} unit={say("logMAR or 20/25")} />
     case "near-acuity":
-      return <EyeRow {...props} field="acuityNear" label={say("Acuity, near")} unit="logMAR or 20/25" />
+      return (
+        <EyeRow {...props} field="acuityNear" label={say("Acuity, near")} unit={say("logMAR or 20/25")} />
+      )
     case "photopic-pupil":
-      return <EyeRow {...props} field="pupil" label={say("Pupil")} unit="mm, in bright light" />
+      return <EyeRow {...props} field="pupil" label={say("Pupil")} unit={say("mm, in bright light")} />
     case "mesopic-pupil":
-      return <EyeRow {...props} field="pupilDim" label={say("Pupil, dim")} unit="mm, in dim light" />
+      return <EyeRow {...props} field="pupilDim" label={say("Pupil, dim")} unit={say("mm, in dim light")} />
     case "accommodation":
       return <AccommodationRow {...props} />
     case "axial-length":
       return <LengthRow {...props} />
     case "cornea-radius":
-      return <EyeRow {...props} field="cornea" label={say("Cornea")} unit="mm, both radii, as 7.85 7.70" />
+      return (
+        <EyeRow {...props} field="cornea" label={say("Cornea")} unit={say("mm, both radii, as 7.85 7.70")} />
+      )
     case "intraocular-pressure":
       return <EyeRow {...props} field="pressure" label={say("Pressure")} unit="mmHg" />
     case "refraction":
@@ -51,7 +55,7 @@ type OneRow = RowProps & { readonly measure: ExaminationMeasure }
 function LengthRow(props: OneRow) {
   const { draft, onChange, devices } = props
   return (
-    <EyeRow {...props} field="length" label={say("Length")} unit="mm, readings with spaces between">
+    <EyeRow {...props} field="length" label={say("Length")} unit={say("mm, readings with spaces between")}>
       <div className="how">
         <select
           aria-label={say("How the length was measured")}
@@ -102,7 +106,7 @@ function AccommodationRow(props: OneRow) {
 function RefractionRow(props: OneRow) {
   const { draft, onChange } = props
   return (
-    <EyeRow {...props} field="refraction" label={say("Refraction")} unit="D, as −2.00 −0.50 x 175">
+    <EyeRow {...props} field="refraction" label={say("Refraction")} unit={say("D, as −2.00 −0.50 x 175")}>
       <div className="how">
         <select
           aria-label={say("How the refraction was found")}
@@ -120,11 +124,6 @@ function RefractionRow(props: OneRow) {
   )
 }
 
-const CYCLOPLEGIA = [
-  ["yes", "yes"],
-  ["no", "no"],
-] as const
-
 /** Asked before the refraction that it belongs to. */
 export function CycloplegiaRow({ draft, onChange }: Pick<RowProps, "draft" | "onChange">) {
   return (
@@ -132,7 +131,10 @@ export function CycloplegiaRow({ draft, onChange }: Pick<RowProps, "draft" | "on
       <b aria-hidden="true">{say("Cycloplegia")}</b>
       <Choices
         legend={say("Cycloplegia")}
-        options={CYCLOPLEGIA}
+        options={[
+          ["yes", say("yes")],
+          ["no", say("no")],
+        ]}
         value={draft.cycloplegic === null ? null : draft.cycloplegic ? "yes" : "no"}
         onChange={(answer) => onChange({ ...draft, cycloplegic: answer === "yes" })}
         entry

@@ -1,6 +1,5 @@
 import type { MissingItem } from "../../engine/protocol/examination-plan.js"
 import { say } from "../../engine/say.js"
-import { counted } from "../../engine/words.js"
 
 /** What the examination still owes, by name; each leads to its place. */
 export function MissingCard(props: {
@@ -11,12 +10,14 @@ export function MissingCard(props: {
   const { title, missing, onGo } = props
   return (
     <section className="card answer" aria-labelledby="missing-title">
-      <h2 id="missing-title">Still missing for the {title}</h2>
+      <h2 id="missing-title">{say("Still missing for the {examination}", { examination: title })}</h2>
       {missing.length === 0 ? (
         <p>{say("Nothing: all that is owed is entered.")}</p>
       ) : (
         <>
-          <p className="soft small">{counted(missing.length, "entry").replace("entrys", "entries")}</p>
+          <p className="soft small">
+            {say("{count, plural, one {# entry} other {# entries}}", { count: missing.length })}
+          </p>
           <ul className="missing-list">
             {missing.map(({ id, name }) => (
               <li key={name}>

@@ -1,6 +1,7 @@
 import { type ReactNode, useId, useState } from "react"
 import { EXAMINATION_MEASURES } from "../../engine/protocol/examination-measures.js"
 import { QUESTIONS } from "../../engine/protocol/questions.js"
+import { say } from "../../engine/say.js"
 import { isAnswered } from "./answer-drafts.js"
 import type { RowProps } from "./eye-row.js"
 import { keepMoreOpen, keptMoreOpen } from "./kept-draft.js"
@@ -29,11 +30,11 @@ export function MoreFold({ draft, faults, answerFaults, owed, children }: MoreFo
   return (
     <div className="more">
       <button type="button" className="link" aria-expanded={open} aria-controls={id} onClick={toggle}>
-        {open ? "Less" : "More"}
+        {open ? say("Less") : say("More")}
       </button>{" "}
       {!open && (
         <span className="soft small">
-          {isFilled ? "with entries that are not shown" : `not owed today: ${inShort(rest)}`}
+          {isFilled ? say("with entries that are not shown") : inShort(rest)}
         </span>
       )}
       <div id={id}>{open && children}</div>
@@ -53,7 +54,10 @@ function hasMore(draft: RowProps["draft"], owed: ReadonlySet<string>): boolean {
 /** The measures below the fold, with the fields they are typed in; both refractions are one row. */
 function folded(owed: ReadonlySet<string>) {
   return EXAMINATION_MEASURES.filter(({ measure }) => measure !== "refraction" && !owed.has(measure)).map(
-    ({ measure, name }) => ({ name, fields: measure === "symptoms" ? [] : [MEASURE_FIELDS[measure]] }),
+    ({ measure, name }) => ({
+      name: say(name),
+      fields: measure === "symptoms" ? [] : [MEASURE_FIELDS[measure]],
+    }),
   )
 }
 
@@ -61,6 +65,8 @@ const NAMED = 3
 
 function inShort(names: readonly string[]): string {
   const first = names.slice(0, NAMED).join(", ")
-  if (names.length === 0) return `questions, ${QUESTIONS.length} in all`
-  return names.length > NAMED ? `${first} and more` : `${first}, and questions`
+  if (names.length === 0) return say("not owed today: questions, {count} in all", { count: QUESTIONS.length })
+  return names.length > NAMED
+    ? say("not owed today: {first} and more", { first })
+    : say("not owed today: {first}, and questions", { first })
 }

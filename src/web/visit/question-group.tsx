@@ -1,5 +1,6 @@
 import type { Answer } from "../../engine/course.js"
 import type { Question, QuestionKind } from "../../engine/protocol/question.js"
+import { msg, say } from "../../engine/say.js"
 import { EMPTY_ANSWER, isAnswered } from "./answer-drafts.js"
 import type { RowProps } from "./eye-row.js"
 import { QuestionRow } from "./question-row.js"
@@ -7,18 +8,23 @@ import { RedFlagNotice } from "./red-flag-notice.js"
 
 interface Group {
   readonly title: string
-  /** What one press answers for all that is still open, and how that is said. */
-  readonly rest?: readonly [answer: Answer["answer"], word: string]
+  /** What one press answers for all that is still open, and how that is said of all and of the rest. */
+  readonly rest?: { readonly answer: Answer["answer"]; readonly all: string; readonly others: string }
 }
 
+const ALL_NO: Group["rest"] = { answer: "no", all: msg("All no"), others: msg("All others no") }
+
 const GROUPS: Readonly<Record<QuestionKind, Group>> = {
-  "red-flag": { title: "Signs that need care the same day", rest: ["no", "no"] },
-  history: { title: "History" },
-  caution: { title: "Cautions before atropine", rest: ["no", "no"] },
-  "on-treatment": { title: "On the treatment" },
-  lifestyle: { title: "Day and habits" },
-  "eye-finding": { title: "Looked at" },
-  advice: { title: "Told to the family", rest: ["yes", "told"] },
+  "red-flag": { title: msg("Signs that need care the same day"), rest: ALL_NO },
+  history: { title: msg("History|of the child") },
+  caution: { title: msg("Cautions before atropine"), rest: ALL_NO },
+  "on-treatment": { title: msg("On the treatment") },
+  lifestyle: { title: msg("Day and habits") },
+  "eye-finding": { title: msg("Looked at") },
+  advice: {
+    title: msg("Told to the family"),
+    rest: { answer: "yes", all: msg("All told"), others: msg("All others told") },
+  },
 }
 
 type GroupProps = Pick<RowProps, "draft" | "onChange" | "answerFaults" | "onLeave"> & {
@@ -63,10 +69,10 @@ function QuestionGroup({
     <div className="question-group">
       {isHeaded && (
         <div className="question-group-head">
-          <h3>{title}</h3>
+          <h3>{say(title)}</h3>
           {rest && questions.length > 1 && open.length > 0 && (
-            <button type="button" className="small" onClick={() => answerRest(rest[0])}>
-              {open.length === questions.length ? "All" : "All others"} {rest[1]}
+            <button type="button" className="small" onClick={() => answerRest(rest.answer)}>
+              {say(open.length === questions.length ? rest.all : rest.others)}
             </button>
           )}
         </div>

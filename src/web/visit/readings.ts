@@ -1,3 +1,5 @@
+import { say } from "../../engine/say.js"
+
 /** What was typed into a field for repeated readings. */
 export type Readings =
   | { readonly kind: "none" }
@@ -22,7 +24,7 @@ export function parseReadings(text: string): Readings {
   const values: number[] = []
   for (const word of words) {
     const value = parseNumber(word)
-    if (value === null) return { kind: "fault", message: `not a number: ${word}` }
+    if (value === null) return { kind: "fault", message: say("not a number: {word}", { word }) }
     values.push(value)
   }
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length

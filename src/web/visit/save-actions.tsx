@@ -19,7 +19,9 @@ export function SaveActions(props: {
     <>
       <div role="alert">
         {askedFor && (
-          <p className="caution missing-asked">Not entered: {sentence(inShort(askedFor))} Save without?</p>
+          <p className="caution missing-asked">
+            {say("Not entered: {missing} Save without?", { missing: sentence(inShort(askedFor)) })}
+          </p>
         )}
       </div>
       <div className="form-actions">
@@ -61,5 +63,8 @@ export function SaveActions(props: {
 function inShort(missing: readonly MissingItem[]): string {
   const names = missing.map(({ name }) => name)
   if (names.length <= NAMED) return names.join(", ")
-  return `${names.slice(0, NAMED).join(", ")} and ${names.length - NAMED} more, all named below`
+  return say("{first} and {more} more, all named below", {
+    first: names.slice(0, NAMED).join(", "),
+    more: names.length - NAMED,
+  })
 }

@@ -1,6 +1,7 @@
+import type { Finding } from "../../engine/assessment.js"
 import type { MissingItem } from "../../engine/protocol/examination-plan.js"
 import { questionOf } from "../../engine/protocol/questions.js"
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import { isDoubt } from "../child/checks.js"
 import { Reasons } from "../child/growth-card.js"
 import { capitalised, odds, sentence } from "../format.js"
@@ -42,7 +43,11 @@ export function VisitAside(props: AsideProps) {
     <aside className="aside visit-aside" aria-label={say("Checks and result")}>
       <section className="card answer" aria-labelledby="checks-title">
         <h2 id="checks-title">{say("Checks")}</h2>
-        {props.signs.length > 0 && <p className="form-fault">Care the same day: {props.signs.join(", ")}.</p>}
+        {props.signs.length > 0 && (
+          <p className="form-fault">
+            {say("Care the same day: {signs}.", { signs: props.signs.join(", ") })}
+          </p>
+        )}
         <Checks {...props} />
       </section>
       <section className="card answer" aria-labelledby="saved-title">
@@ -75,12 +80,14 @@ function Checks(props: AsideProps) {
       <Faults faults={faults} />
       {answerFaults.map(({ question, message }) => (
         <li className="field-fault" key={question}>
-          {capitalised(questionOf(question)?.name ?? question)}: {message}
+          {say("{field}: {message}", { field: capitalised(questionName(question)), message })}
         </li>
       ))}
       {cautions.length > 0 && (
         <li className="caution">
-          Caution before any drop, for the clinician: {sentence(cautions.join(", "))}
+          {say("Caution before any drop, for the clinician: {cautions}", {
+            cautions: sentence(cautions.join(", ")),
+          })}
         </li>
       )}
     </>
@@ -95,7 +102,14 @@ function Checks(props: AsideProps) {
   }
   const { checks, stillOwed, assessment } = consequence
   // What the card of missing entries names is not said twice.
-  const alsoOwed = (stillOwed?.needs ?? []).filter((need) => !props.missing.some(({ name }) => name === need))
+  const isNamed = (measure: string) =>
+    props.missing.some(({ kind, id }) => kind === "measure" && id === measure)
+  const alsoOwed = stillOwed
+    ? [
+        ...stillOwed.unmeasured.filter(({ measure }) => !isNamed(measure)).map(({ name }) => name),
+        ...stillOwed.notInForce,
+      ]
+    : []
   const doubts = checks.filter(isDoubt)
   const exchanged = doubts.some(({ kind }) => kind === "eyes-exchanged")
   const others = checks.filter((check) => !isDoubt(check))
@@ -110,7 +124,7 @@ function Checks(props: AsideProps) {
       {typed}
       {doubts.map(({ kind, path, why }) => (
         <li key={`${kind} ${path}`} className="caution">
-          Look again: {sentence(why)}{" "}
+          {say("Look again: {text}", { text: sentence(why) })}{" "}
           {kind === "eyes-exchanged" && (
             <button type="button" className="link" onClick={onExchangeLengths}>
               {say("exchange the lengths")}
@@ -126,12 +140,17 @@ function Checks(props: AsideProps) {
       ))}
       {stillOwed && alsoOwed.length > 0 && (
         <li>
-          {capitalised(stillOwed.step)} also needs: {alsoOwed.join(", ")}.
+          {capitalised(
+            say("{examination} also needs: {needs}.", {
+              examination: stillOwed.step,
+              needs: alsoOwed.join(", "),
+            }),
+          )}
         </li>
       )}
       {assessment.concerns.map(({ kind, why }) => (
         <li key={`${kind} ${why}`} className="caution">
-          Concern for the clinician: {sentence(why)}
+          {say("Concern for the clinician: {why}", { why: sentence(why) })}
         </li>
       ))}
     </ul>
@@ -139,11 +158,16 @@ function Checks(props: AsideProps) {
 }
 
 function Faults({ faults }: Pick<AsideProps, "faults">) {
-  return faults.map(({ eye, field, message }) => (
-    <li className="field-fault" key={`${eye} ${field}`}>
-      {capitalised(eye)} {FIELD_WORDS[field]}: {message}
-    </li>
-  ))
+  return faults.map(({ eye, field, message }) => {
+    const told = { field: say(FIELD_WORDS[field]), message }
+    const text =
+      eye === "right" ? say("Right {field}: {message}", told) : say("Left {field}: {message}", told)
+    return (
+      <li className="field-fault" key={`${eye} ${field}`}>
+        {capitalised(text)}
+      </li>
+    )
+  })
 }
 
 function Result({
@@ -166,30 +190,34 @@ function Result({
         </p>
       )}
       {growth.mmPerYear !== null && growth.state === "unclear" && <Reasons reasons={growth.reasons} />}
-      {finding.state !== "no-treatment" && (
-        <p className="small">
-          Is it the treatment? {findingInWords(finding.state)}
-          {finding.likelihoodRatio === null ? "." : `, ${side(finding.likelihoodRatio)}.`}
-        </p>
-      )}
+      {finding.state !== "no-treatment" && <p className="small">{treatmentInWords(finding)}</p>}
     </>
   )
 }
 
-function side(likelihoodRatio: number): string {
-  const figure = odds(likelihoodRatio)
-  if (figure === "1 : 1") return "even so far"
-  return `${figure} ${likelihoodRatio >= 1 ? "for it" : "against it"}`
+function treatmentInWords({ state, likelihoodRatio }: Finding): string {
+  const finding = findingInWords(state)
+  if (likelihoodRatio === null) return say("Is it the treatment? {finding}.", { finding })
+  const told = { finding, odds: odds(likelihoodRatio) }
+  if (told.odds === odds(1)) return say("Is it the treatment? {finding}, even so far.", { finding })
+  return likelihoodRatio >= 1
+    ? say("Is it the treatment? {finding}, {odds} for it.", told)
+    : say("Is it the treatment? {finding}, {odds} against it.", told)
+}
+
+function questionName(id: string): string {
+  const name = questionOf(id)?.name
+  return name === undefined ? id : say(name)
 }
 
 const FIELD_WORDS = {
-  length: "length",
-  refraction: "refraction",
-  pupil: "pupil",
-  accommodation: "accommodation",
-  acuityFar: "far acuity",
-  acuityNear: "near acuity",
-  cornea: "cornea",
-  pupilDim: "pupil in dim light",
-  pressure: "pressure",
+  length: msg("length"),
+  refraction: msg("refraction"),
+  pupil: msg("pupil"),
+  accommodation: msg("accommodation"),
+  acuityFar: msg("far acuity"),
+  acuityNear: msg("near acuity"),
+  cornea: msg("cornea"),
+  pupilDim: msg("pupil in dim light"),
+  pressure: msg("pressure"),
 } as const

@@ -11,6 +11,7 @@ import type {
   Visit,
 } from "../../engine/course.js"
 import type { Stage } from "../../engine/protocol/protocol.js"
+import { withDecimalSign } from "../../engine/say.js"
 import { type AnswerDrafts, answerDraftsOf, isAnswered } from "./answer-drafts.js"
 
 /** One eye of a visit as typed: text, so that nothing is lost while it is not yet right. */
@@ -127,13 +128,14 @@ function eyeDraftOf(eye: EyeExamination | undefined): EyeDraft {
     accommodation: text(eye?.accommodation?.dioptres),
     acuityFar: text(eye?.acuity?.distanceLogMAR),
     acuityNear: text(eye?.acuity?.nearLogMAR),
-    cornea: eye?.corneaRadius ? `${eye.corneaRadius.flat} ${eye.corneaRadius.steep}` : "",
+    cornea: eye?.corneaRadius ? `${text(eye.corneaRadius.flat)} ${text(eye.corneaRadius.steep)}` : "",
     pupilDim: text(eye?.pupil?.mesopic),
     pressure: text(eye?.intraocularPressure?.mmHg),
   }
 }
 
-const text = (value: number | undefined): string => (value === undefined ? "" : String(value))
+const text = (value: number | undefined): string =>
+  value === undefined ? "" : withDecimalSign(String(value))
 
 export function withEyeField(
   draft: VisitDraft,
@@ -148,4 +150,5 @@ function refractionText({ sphere, cylinder, axis }: NonNullable<EyeExamination["
   return `${power(sphere)}${lens}`
 }
 
-const power = (value: number): string => `${value < 0 ? "-" : "+"}${Math.abs(value).toFixed(2)}`
+const power = (value: number): string =>
+  `${value < 0 ? "-" : "+"}${withDecimalSign(Math.abs(value).toFixed(2))}`

@@ -11,13 +11,14 @@ import { EYES, type Eye } from "../../engine/course.js"
 import { myopiaOf } from "../../engine/growth/myopia.js"
 import { missingFrom } from "../../engine/protocol/examination-plan.js"
 import { QUESTIONS } from "../../engine/protocol/questions.js"
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import type { VisitBody, VisitCorrectionBody } from "../../server/contract/entry.js"
 import { failureInWords, Refused } from "../client.js"
 import { newEntryId } from "../entry-id.js"
 import { PageHeading } from "../parts/page-heading.js"
+import { Said } from "../parts/said.js"
 import { useRecord } from "../queries.js"
 import type { CourseReading } from "../reading.js"
 import type { Correcting } from "./correcting.js"
@@ -29,6 +30,7 @@ import { ExaminationTable } from "./examination-table.js"
 import { fieldNotes } from "./field-notes.js"
 import { ifSaved } from "./if-saved.js"
 import { dropDraft, keepDraft } from "./kept-draft.js"
+import { yesKey } from "./question-row.js"
 import { signsIn } from "./red-flag-notice.js"
 import { VisitAside } from "./visit-aside.js"
 import { isEmpty, type VisitDraft } from "./visit-draft.js"
@@ -140,19 +142,28 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
     ...(failure ? [failure] : []),
     ...(request.error instanceof Refused && request.error.problems.length === 0 ? [request.error.title] : []),
     ...fromServer.general,
-    ...(empty ? ["Nothing is entered yet."] : []),
+    ...(empty ? [say("Nothing is entered yet.")] : []),
   ]
-  const what = correcting ? "correct a visit" : "visit"
+  const heading = correcting ? msg("{child}, correct a visit") : msg("{child}, visit")
   const dateProblem = fromServer.date ?? dateFault(draft.date, reading, correcting)
   return (
     <form ref={form} onSubmit={save} onKeyDown={onKeyDown} noValidate>
       <div className="page-head">
-        <PageHeading title={`${view.child.name}, ${what}`}>
-          <bdi>{view.child.name}</bdi>, {what}
+        <PageHeading title={say(heading, { child: view.child.name })}>
+          <Said message={heading} values={{ child: <bdi>{view.child.name}</bdi> }} />
         </PageHeading>
         <p className="soft small">
-          <kbd>y</kbd> <kbd>n</kbd> answer, <kbd>-</kbd> leave out · <kbd>{say("Enter")}</kbd> next ·{" "}
-          <kbd>{say("Tab")}</kbd> every field · <kbd>{say("Ctrl")}</kbd> <kbd>{say("Enter")}</kbd> save
+          <Said
+            message="{yes} {no} answer, {dash} leave out · {enter} next · {tab} every field · {ctrl} {enter} save"
+            values={{
+              yes: <kbd>{yesKey()}</kbd>,
+              no: <kbd>n</kbd>,
+              dash: <kbd>-</kbd>,
+              enter: <kbd>Enter</kbd>,
+              tab: <kbd>Tab</kbd>,
+              ctrl: <kbd>Ctrl</kbd>,
+            }}
+          />
         </p>
       </div>
       <div role="alert">
@@ -194,7 +205,9 @@ export function VisitForm({ view, reading, start, draftName, correcting, onSaved
         <VisitAside
           reading={reading}
           consequence={isEmpty(draft) ? null : consequence}
-          waitsFor={isEmpty(draft) ? "Nothing is entered yet." : "The day of the visit must be right first."}
+          waitsFor={
+            isEmpty(draft) ? say("Nothing is entered yet.") : say("The day of the visit must be right first.")
+          }
           faults={shownFaults}
           answerFaults={shownAnswerFaults}
           signs={signsIn(draft.answers)}
@@ -227,7 +240,7 @@ function exchanged(draft: VisitDraft): VisitDraft {
 /** Cautions answered with yes, by name. */
 function cautionsIn({ answers }: VisitDraft): readonly string[] {
   const given = QUESTIONS.filter(({ id, kind }) => kind === "caution" && answers[id]?.answer === "yes")
-  return given.map(({ name }) => name)
+  return given.map(({ name }) => say(name))
 }
 
 function devicesOf({ course }: CourseReading): readonly string[] {

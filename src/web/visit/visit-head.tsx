@@ -34,20 +34,20 @@ export function VisitHead(props: {
           />
         )}
       </Field>
-      <Field label={say("Examination")} note={owed ? stateWords(owed) : "none is owed on this day"}>
+      <Field label={say("Examination")} note={owed ? stateWords(owed) : say("none is owed on this day")}>
         {(control) => (
           <select
             {...control}
             value={draft.stage === found.stage ? "owed" : draft.stage}
             onChange={(event) => onChange({ ...draft, stage: event.target.value as StageChoice })}
           >
-            <option value="owed">{capitalised(owed?.title ?? STAGE_WORDS.extra)}</option>
+            <option value="owed">{capitalised(owed?.title ?? say(STAGE_WORDS.extra))}</option>
             {STAGES.filter((stage) => stage !== found.stage).map((stage) => (
               <option key={stage} value={stage}>
-                {capitalised(STAGE_WORDS[stage])}
+                {capitalised(say(STAGE_WORDS[stage]))}
               </option>
             ))}
-            {owed && <option value="extra">{capitalised(STAGE_WORDS.extra)}</option>}
+            {owed && <option value="extra">{capitalised(say(STAGE_WORDS.extra))}</option>}
           </select>
         )}
       </Field>
@@ -67,7 +67,9 @@ export function VisitHead(props: {
 }
 
 function stateWords({ state, due, opens }: NonNullable<VisitPlan["found"]["owed"]>): string {
-  if (state === "overdue") return `overdue, was due ${dateWords(due)}`
-  if (state === "upcoming") return `due ${dateWords(due)}, its window opens ${dateWords(opens)}`
-  return `due ${dateWords(due)}`
+  const day = dateWords(due)
+  if (state === "overdue") return say("overdue, was due {day}", { day })
+  if (state === "upcoming")
+    return say("due {day}, its window opens {opens}", { day, opens: dateWords(opens) })
+  return say("due {day}", { day })
 }

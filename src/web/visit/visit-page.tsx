@@ -68,8 +68,11 @@ function VisitOf(props: {
     dropDraft(draftName)
     keepInstruments(draft)
     const { assessment } = readCourse(saved.course, practice)
+    const told = { day: dateWords(draft.date), growth: growthLine(assessment) }
     leaveMessage(
-      `Visit of ${dateWords(draft.date)} ${correcting ? "corrected" : "saved"}. Growth now: ${growthLine(assessment)}.`,
+      correcting
+        ? say("Visit of {day} corrected. Growth now: {growth}.", told)
+        : say("Visit of {day} saved. Growth now: {growth}.", told),
     )
     navigate({ to: "/children/$childId", params: { childId: view.child.id } })
   }

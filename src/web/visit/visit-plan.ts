@@ -8,23 +8,25 @@ import {
 } from "../../engine/protocol/examination-on.js"
 import { type ExaminationPlan, examinationPlan } from "../../engine/protocol/examination-plan.js"
 import type { Stage } from "../../engine/protocol/protocol.js"
+import { msg, say } from "../../engine/say.js"
 import type { CourseReading } from "../reading.js"
 import type { StageChoice } from "./visit-draft.js"
 
 export interface VisitPlan {
   readonly found: ExaminationOn
   readonly plan: ExaminationPlan
-  /** What the visit is called: "6-month review", or the stage chosen by hand. */
+  /** What the visit is called, in the language in force: "6-month review", or the stage chosen by hand. */
   readonly title: string
 }
 
+/** To be said. */
 export const STAGE_WORDS: Readonly<Record<Stage | "extra", string>> = {
-  baseline: "baseline",
-  "safety-check": "safety check",
-  review: "review",
-  washout: "check after the stop",
-  discharge: "discharge",
-  extra: "extra visit",
+  baseline: msg("baseline"),
+  "safety-check": msg("safety check"),
+  review: msg("review"),
+  washout: msg("check after the stop"),
+  discharge: msg("discharge"),
+  extra: msg("extra visit"),
 }
 
 /** What a visit on a day owes, by the examination found or chosen. `without` is the date of a visit being corrected. */
@@ -53,5 +55,5 @@ export function visitPlan(input: {
     step: step ?? undefined,
     answeredThisYear: answeredThisYear(course, date),
   })
-  return { found, plan, title: isFound ? found.owed.title : STAGE_WORDS[stage ?? "extra"] }
+  return { found, plan, title: isFound ? found.owed.title : say(STAGE_WORDS[stage ?? "extra"]) }
 }

@@ -1,17 +1,17 @@
 import type { ExaminationPlan, PlanReason } from "../../engine/protocol/examination-plan.js"
-import { say } from "../../engine/say.js"
+import { msg, say } from "../../engine/say.js"
 import { capitalised } from "../format.js"
 
 const STATUS_WORDS = {
-  verified: "verified",
-  partly: "read in part",
-  unverified: "no text was read",
+  verified: msg("verified"),
+  partly: msg("read in part"),
+  unverified: msg("no text was read"),
 } as const
 
 function reasonWords(reason: PlanReason): string {
-  if (reason.from === "protocol") return `the protocol, ${reason.step}`
-  if (reason.from === "duty") return `${reason.duty} (${STATUS_WORDS[reason.status]})`
-  return "asked at every visit (common practice, no source)"
+  if (reason.from === "protocol") return say("the protocol, {step}", { step: reason.step })
+  if (reason.from === "duty") return `${reason.duty} (${say(STATUS_WORDS[reason.status])})`
+  return say("asked at every visit (common practice, no source)")
 }
 
 /** Every item of the plan with the step or the duties behind it. */
