@@ -29,6 +29,7 @@ import { finding, type Weighing, waldLimits, weighing } from "./response/finding
 import { growthState } from "./response/growth-state.js"
 import { growthWindow } from "./response/growth-window.js"
 import { concerns } from "./safety/concerns.js"
+import { say } from "./say.js"
 import { defaultSettings } from "./settings.js"
 
 export interface AssessInput {
@@ -137,7 +138,11 @@ function eyeAssessment(child: Study, eye: Eye): EyeAssessment {
       natural: null,
       emmetropic: null,
       detectableChangeMm: null,
-      position: { refused: `no length of the ${eye} eye has been measured` },
+      position: {
+        refused: say("no length of the {eye, select, right {right} other {left}} eye has been measured", {
+          eye,
+        }),
+      },
     }
   }
   const now = distributionOf(child.posterior, [{ eye: index, ageYears: last.ageYears, coefficient: 1 }])
@@ -221,7 +226,7 @@ function beliefs(child: Study): readonly Belief[] {
   const k = model.columns.length
   return [
     {
-      what: "pace, multiple of natural growth",
+      what: say("pace, multiple of natural growth"),
       prior: { mean: 1, sd: paceSd },
       posterior: moments(
         (i) => posterior.nodes[i]?.multiple ?? 1,
@@ -229,7 +234,7 @@ function beliefs(child: Study): readonly Belief[] {
       ),
     },
     ...model.columns.map((column, j) => ({
-      what: `share of natural growth withheld by ${column.label}`,
+      what: say("share of natural growth withheld by {treatment}", { treatment: column.label }),
       prior: column.prior,
       posterior: moments(
         (i) => posterior.nodes[i]?.mean[j] ?? 0,

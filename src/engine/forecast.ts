@@ -12,6 +12,7 @@ import { type Mixture, mixtureCdf, mixtureQuantile } from "./numeric/mixture.js"
 import { normalCdf } from "./numeric/normal.js"
 import { sphericalEquivalent } from "./optics/spherical-equivalent.js"
 import { doubtfulFigures, inDoubt } from "./response/doubtful-figures.js"
+import { say } from "./say.js"
 import { defaultSettings } from "./settings.js"
 
 export interface ForecastInput {
@@ -48,14 +49,14 @@ export function forecast({
   if (child.myopia === "not-myopic") {
     return {
       ...nothing,
-      refused: "this child is not myopic: no forecast from untreated myopia is made",
+      refused: say("this child is not myopic: no forecast from untreated myopia is made"),
       notes: [],
     }
   }
   if (child.lengths.length === 0) {
     return {
       ...nothing,
-      refused: "no length has been measured, so there is nothing to start from",
+      refused: say("no length has been measured, so there is nothing to start from"),
       notes: [],
     }
   }
@@ -84,12 +85,13 @@ export function forecast({
 
 function ageRefusal({ course, asOf, evidence }: StudyInput, toAgeYears: number): string | null {
   const oldest = evidence.growth.values.oldestAgeYears.value
-  if (toAgeYears > oldest) return `forecasts end at ${oldest} years; ${toAgeYears} was asked for`
+  if (toAgeYears > oldest)
+    return say("forecasts end at {oldest} years; {asked} was asked for", { oldest, asked: toAgeYears })
   const age = ageYears({ born: course.child.born, on: asOf })
   // On the day of the oldest age there is nothing left to forecast, and nothing wrong with asking.
   return toAgeYears >= Math.min(age, oldest)
     ? null
-    : `a forecast looks ahead: this child is past ${toAgeYears} years on ${asOf}`
+    : say("a forecast looks ahead: this child is past {years} years on {asOf}", { years: toAgeYears, asOf })
 }
 
 function gridOf(from: number, to: number): number[] {
@@ -156,14 +158,18 @@ function notesOf(child: Study): string[] {
   const { oldestFittedAgeYears } = child.evidence.growth.values
   const doubt = inDoubt(child, doubtfulFigures(child))
   const notes = [
-    ...(doubt === null ? [] : [`${doubt}: check it before this forecast is used`]),
-    `beyond ${oldestFittedAgeYears.value} years the natural curve is run on from younger ages`,
-    "the fan holds what this child may do, not the doubt about the average curve",
+    ...(doubt === null ? [] : [say("{doubt}: check it before this forecast is used", { doubt })]),
+    say("beyond {years} years the natural curve is run on from younger ages", {
+      years: oldestFittedAgeYears.value,
+    }),
+    say("the fan holds what this child may do, not the doubt about the average curve"),
   ]
   if (child.tested && child.tested.endAge > child.ageYears) {
-    const nights = everyNight(child.tested) ? "every night" : "on as many nights as so far"
     notes.push(
-      `as treated: the same treatment ${nights} to that age; no trial lasted so long, and effects tend to fade`,
+      say(
+        "as treated: the same treatment {nights, select, every {every night} other {on as many nights as so far}} to that age; no trial lasted so long, and effects tend to fade",
+        { nights: everyNight(child.tested) ? "every" : "some" },
+      ),
     )
   }
   return notes

@@ -1,4 +1,4 @@
-import { withDecimalSign } from "./say.js"
+import { type Language, language, say, withDecimalSign } from "./say.js"
 
 /**
  * Figures as they are said wherever they are read, with the decimal sign of the reader's language. A minus is a hyphen
@@ -22,8 +22,8 @@ export const inDigits = (value: number): string => withDecimalSign(String(Number
  */
 export function percent(share: number): string {
   const rounded = Math.round(100 * share)
-  if (rounded === 0 && share > 0) return "under 1 %"
-  if (rounded === 100 && share < 1) return "over 99 %"
+  if (rounded === 0 && share > 0) return say("under 1 %")
+  if (rounded === 100 && share < 1) return say("over 99 %")
   return `${rounded} %`
 }
 
@@ -35,13 +35,24 @@ export function percent(share: number): string {
  */
 export function odds(likelihoodRatio: number): string {
   const ratio = likelihoodRatio >= 1 ? likelihoodRatio : 1 / likelihoodRatio
-  if (!Number.isFinite(ratio) || ratio > 1000) return "over 1000 : 1"
+  if (!Number.isFinite(ratio) || ratio > 1000) return say("over 1000 : 1")
   return `${withDecimalSign(String(ratio >= 10 ? Math.round(ratio) : Number(ratio.toFixed(1))))} : 1`
 }
 
 /** A centile without decimals, with one near the ends; the reference's own words where it gives no number: "below p3". */
 export function centileInWords(centile: number | string): string {
   return typeof centile === "string" ? centile : fixed(centile, centile < 1 || centile > 99 ? 1 : 0)
+}
+
+const choices = new Map<Language, Intl.ListFormat>()
+
+/** Words of which one will do, with the language's own "or": "a, b or c". */
+export function eitherOf(words: readonly string[]): string {
+  const spoken = language()
+  const format =
+    choices.get(spoken) ?? new Intl.ListFormat(spoken === "en" ? "en-GB" : spoken, { type: "disjunction" })
+  choices.set(spoken, format)
+  return format.format(words)
 }
 
 export const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? "" : "s"}`

@@ -13,6 +13,8 @@ import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
 import type { Protocol } from "../protocol/protocol.js"
 import { realTreatments } from "../protocol/treatment-course.js"
 import { emmetropicLength } from "../reference/emmetropic.js"
+import { say } from "../say.js"
+import { fixed } from "../words.js"
 import { type CutOffAnswer, cutOffsAt } from "./cut-offs.js"
 
 export interface BeforeMyopiaInput {
@@ -63,8 +65,10 @@ export interface OnsetRefraction {
   readonly share: (OnsetShare & { readonly of: BeforeMyopiaEvidence["shares"] }) | null
 }
 
-const NO_TREATMENT =
-  "no trial of a treatment was read for children who are not myopic, so no course of the eye under a treatment is drawn for this child"
+const noTreatment = (): string =>
+  say(
+    "no trial of a treatment was read for children who are not myopic, so no course of the eye under a treatment is drawn for this child",
+  )
 
 /**
  * What can be said of a child who is not myopic and not treated: length beside the emmetropic curve, refraction beside the
@@ -94,18 +98,19 @@ export function beforeMyopia(input: BeforeMyopiaInput): BeforeMyopia | { readonl
     review: reviewOf(protocol),
     advice: evidence.onset.advice,
     keptOff: evidence.onset.keptOff,
-    treatment: { refused: NO_TREATMENT },
+    treatment: { refused: noTreatment() },
   }
 }
 
 function unfit({ course, asOf, evidence }: BeforeMyopiaInput): string | null {
   const { myopiaCutOffD } = evidence
   if (realTreatments(course).some(({ from }) => from <= asOf))
-    return "the child is or was treated: what is said before myopia does not hold any more"
+    return say("the child is or was treated: what is said before myopia does not hold any more")
   const myopia = myopiaOf(course, asOf, myopiaCutOffD)
-  if (myopia === "unknown") return "no refraction has been measured: whether the child is myopic is not known"
+  if (myopia === "unknown")
+    return say("no refraction has been measured: whether the child is myopic is not known")
   return myopia === "myopic"
-    ? `the child is myopic: an eye is at ${myopiaCutOffD.toFixed(2)} D or beyond`
+    ? say("the child is myopic: an eye is at {cutOff} D or beyond", { cutOff: fixed(myopiaCutOffD) })
     : null
 }
 
@@ -145,7 +150,7 @@ function refractionOf(input: BeforeMyopiaInput): BeforeMyopia["refraction"] {
   const found = last(input, (visit) => (EYES.some((eye) => isCycloplegic(visit[eye])) ? visit : undefined))
   if (!found) {
     return {
-      refused: "the cut-offs are of refraction with cycloplegia, and none has been measured with it",
+      refused: say("the cut-offs are of refraction with cycloplegia, and none has been measured with it"),
     }
   }
   const { date, value: visit } = found

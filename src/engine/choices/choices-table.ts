@@ -1,7 +1,8 @@
 import type { Estimate } from "../assessment.js"
 import type { CostPer01Mm } from "../cost/cost-per-01-mm.js"
 import { moneyInWords } from "../cost/money.js"
-import { counted, fixed, percent } from "../words.js"
+import { msg, say } from "../say.js"
+import { fixed, percent } from "../words.js"
 import type { ChoiceOption, Choices } from "./choices.js"
 import { strengthInWords } from "./evidence-strength.js"
 import type { ChanceEstimate } from "./outlook-figures.js"
@@ -31,40 +32,46 @@ export function choicesTable(choices: Choices): readonly ChoicesRow[] {
   const planned = !isPlanned
     ? []
     : [
-        row("planned-length", `Length of the ${eye} eye at 18, treated as planned`, INTERVAL, (option) =>
+        row("planned-length", plannedLengthLabel(eye), say(INTERVAL), (option) =>
           figure(option, ({ asPlanned }) =>
-            asPlanned ? [lengthInWords(asPlanned.lengthMm), `stopped on ${asPlanned.until}`] : [NONE],
+            asPlanned
+              ? [lengthInWords(asPlanned.lengthMm), say("stopped on {date}", { date: asPlanned.until })]
+              : [NONE],
           ),
         ),
-        row("planned-chance", "Chance of 26 mm by 18, treated as planned", CHANCE_INTERVAL, (option) =>
-          figure(option, ({ asPlanned }) => (asPlanned ? [chanceInWords(asPlanned.chance26mm)] : [NONE])),
+        row(
+          "planned-chance",
+          say("Chance of 26 mm by 18, treated as planned"),
+          say(CHANCE_INTERVAL),
+          (option) =>
+            figure(option, ({ asPlanned }) => (asPlanned ? [chanceInWords(asPlanned.chance26mm)] : [NONE])),
         ),
       ]
   return [
-    row("length", `Length of the ${eye} eye at 18, kept up until then`, INTERVAL, (option) =>
+    row("length", keptUpLengthLabel(eye), say(INTERVAL), (option) =>
       figure(option, ({ until18 }) => [lengthInWords(until18.lengthMm)]),
     ),
-    row("chance", "Chance of 26 mm by 18, kept up until then", CHANCE_INTERVAL, (option) =>
+    row("chance", say("Chance of 26 mm by 18, kept up until then"), say(CHANCE_INTERVAL), (option) =>
       figure(option, ({ until18 }) => [chanceInWords(until18.chance26mm)]),
     ),
     ...planned,
-    row("withheld", "Growth withheld in the next year", INTERVAL, (option) =>
+    row("withheld", say("Growth withheld in the next year"), say(INTERVAL), (option) =>
       figure(option, (figures) => withheldCell(option, figures.withheldNextYearMm, choices)),
     ),
-    row("strength", "How well the effect is known", null, ({ strength, kind }) => [
-      strength === null ? (kind === "nothing" ? NONE : "no trial was read") : strengthInWords(strength),
+    row("strength", say("How well the effect is known"), null, ({ strength, kind }) => [
+      strength === null ? (kind === "nothing" ? NONE : say("no trial was read")) : strengthInWords(strength),
     ]),
-    row("unwanted", "Unwanted effects", "each trial asked in its own way", ({ unwanted, kind }) =>
+    row("unwanted", say("Unwanted effects"), say("each trial asked in its own way"), ({ unwanted, kind }) =>
       unwanted.length === 0
-        ? [kind === "nothing" ? NONE : "no figure was read; that does not mean none"]
+        ? [kind === "nothing" ? NONE : say("no figure was read; that does not mean none")]
         : unwanted.map(({ from, figures }) => `${from}: ${figures.join(", ")}`),
     ),
     row("cost", costLabel(options), null, costCell),
-    row("per-tenth", "Cost of each 0.1 mm withheld", "over the same months", perTenthCell),
-    row("consent", "Consent", null, ({ consent }) =>
-      consent.length === 0 ? ["none needed"] : consent.map(({ words }) => words),
+    row("per-tenth", perTenthLabel(), say("over the same months"), perTenthCell),
+    row("consent", say("Consent"), null, ({ consent }) =>
+      consent.length === 0 ? [say("none needed")] : consent.map(({ words }) => words),
     ),
-    row("before", "Before it is started", null, beforeCell),
+    row("before", say("Before it is started"), null, beforeCell),
   ]
 }
 
@@ -74,12 +81,24 @@ export const isSameForAll = ({ cells }: Pick<ChoicesRow, "cells">): boolean =>
 
 /** Stands where there is nothing to say. */
 export const NONE = "\u2013"
-const INTERVAL = "95 % interval in brackets"
-const CHANCE_INTERVAL = "in brackets: between, as pace and effect may be (95 %)"
+const INTERVAL = msg("95 % interval in brackets")
+const CHANCE_INTERVAL = msg("in brackets: between, as pace and effect may be (95 %)")
+
+const plannedLengthLabel = (eye: Choices["eye"]): string =>
+  say("Length of the {eye, select, right {right} other {left}} eye at 18, treated as planned", {
+    eye: String(eye),
+  })
+
+const keptUpLengthLabel = (eye: Choices["eye"]): string =>
+  say("Length of the {eye, select, right {right} other {left}} eye at 18, kept up until then", {
+    eye: String(eye),
+  })
+
+const perTenthLabel = (): string => say("Cost of each {tenth} mm withheld", { tenth: fixed(0.1, 1) })
 
 /** "25.12 mm (24.39 to 25.86)" */
 export const lengthInWords = ({ mm, low95, high95 }: Estimate): string =>
-  `${fixed(mm)} mm (${fixed(low95)} to ${fixed(high95)})`
+  say("{mm} mm ({low} to {high})", { mm: fixed(mm), low: fixed(low95), high: fixed(high95) })
 
 /** A model is never wholly certain, whatever its sums round to. */
 const notCertain = (chance: number): number => Math.min(Math.max(chance, 0.001), 0.999)
@@ -91,15 +110,17 @@ export function chanceInWords({ chance, low95, high95 }: ChanceEstimate): string
     string,
     string,
   ]
-  return middle === low && middle === high ? middle : `${middle} (${low} to ${high})`
+  return middle === low && middle === high ? middle : say("{middle} ({low} to {high})", { middle, low, high })
 }
 
 function figure(
   { figures }: ChoiceOption,
   words: (known: Exclude<ChoiceOption["figures"], { readonly refused: string }>) => readonly string[],
 ): readonly string[] {
-  return "refused" in figures ? [`not given: ${figures.refused}`] : words(figures)
+  return "refused" in figures ? [notGiven(figures.refused)] : words(figures)
 }
+
+const notGiven = (why: string): string => say("not given: {why}", { why })
 
 function withheldCell(
   { kind, strength }: ChoiceOption,
@@ -109,55 +130,69 @@ function withheldCell(
   if (kind === "nothing") {
     return untreatedNextYearMm === null
       ? [NONE]
-      : [`none; ${fixed(untreatedNextYearMm)} mm of growth is expected`]
+      : [say("none; {mm} mm of growth is expected", { mm: fixed(untreatedNextYearMm) })]
   }
-  if (withheld === null) return ["not given: the evidence ends at 18 years"]
-  return [lengthInWords(withheld), ...(strength?.mayBeNil ? ["small, may be nil"] : [])]
+  if (withheld === null) return [say("not given: the evidence ends at 18 years")]
+  return [lengthInWords(withheld), ...(strength?.mayBeNil ? [say("small, may be nil")] : [])]
 }
 
 function costLabel(options: readonly ChoiceOption[]): string {
   const plan = options
     .map(({ cost }) => (cost.kind === "plan" ? cost.plan : null))
     .find((one) => one !== null)
-  return plan ? `Cost of the next ${plan.months} months` : "Cost"
+  return plan
+    ? say("Cost of the next {months, plural, one {# month} other {# months}}", { months: plan.months })
+    : say("Cost")
 }
 
 function costCell({ cost }: ChoiceOption): readonly string[] {
-  if (cost.kind === "refused") return [`not given: ${cost.why}`]
+  if (cost.kind === "refused") return [notGiven(cost.why)]
   const { currency, totals, withoutFee } = cost.plan
   return [
-    `not covered ${moneyInWords(totals.notCoveredCents, currency)}`,
-    `uncertain ${moneyInWords(totals.uncertainCents, currency)}`,
-    `covered ${moneyInWords(totals.coveredCents, currency)}`,
-    ...(withoutFee.length === 0 ? [] : [`without a fee, not counted: ${withoutFee.join(", ")}`]),
+    say("not covered {sum}", { sum: moneyInWords(totals.notCoveredCents, currency) }),
+    say("uncertain {sum}", { sum: moneyInWords(totals.uncertainCents, currency) }),
+    say("covered {sum}", { sum: moneyInWords(totals.coveredCents, currency) }),
+    ...(withoutFee.length === 0
+      ? []
+      : [say("without a fee, not counted: {what}", { what: withoutFee.join(", ") })]),
   ]
 }
 
 function perTenthCell({ cost, kind }: ChoiceOption): readonly string[] {
-  if (cost.kind === "refused") return [`not given: ${cost.why}`]
+  if (cost.kind === "refused") return [notGiven(cost.why)]
   return kind === "nothing" ? [NONE] : perTenthInWords(cost.per01Mm)
 }
 
 function perTenthInWords(per: CostPer01Mm): readonly string[] {
-  if (per.kind === "refused") return [`not given: ${per.why}`]
+  if (per.kind === "refused") return [notGiven(per.why)]
   const { currency, notCovered, withUncertain } = per
   const money = ({ cents, low95Cents, high95Cents }: typeof notCovered) =>
-    `${moneyInWords(cents, currency)} (${moneyInWords(low95Cents, currency)} to ${moneyInWords(high95Cents, currency)})`
+    say("{middle} ({low} to {high})", {
+      middle: moneyInWords(cents, currency),
+      low: moneyInWords(low95Cents, currency),
+      high: moneyInWords(high95Cents, currency),
+    })
   const isSame = notCovered.cents === withUncertain.cents
   return [
-    `not covered ${money(notCovered)}`,
-    ...(isSame ? [] : [`with what is uncertain ${money(withUncertain)}`]),
+    say("not covered {sum}", { sum: money(notCovered) }),
+    ...(isSame ? [] : [say("with what is uncertain {sum}", { sum: money(withUncertain) })]),
   ]
 }
 
 function beforeCell({ cautions, remarks }: ChoiceOption): readonly string[] {
   const known = cautions
     .filter(({ state }) => state === "asked-yes")
-    .map(({ name, says, note }) => `${name}: yes${note === null ? "" : ` (${note})`}; ${says}`)
+    .map(({ name, says, note }) =>
+      note === null
+        ? say("{name}: yes; {says}", { name, says })
+        : say("{name}: yes ({note}); {says}", { name, note, says }),
+    )
   const open = cautions.filter(({ state }) => state === "not-asked").length
   const cells = [
     ...known,
-    ...(open === 0 ? [] : [`${counted(open, "caution")} not asked about yet`]),
+    ...(open === 0
+      ? []
+      : [say("{open, plural, one {# caution} other {# cautions}} not asked about yet", { open })]),
     ...remarks,
   ]
   return cells.length === 0 ? [NONE] : cells

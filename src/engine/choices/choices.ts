@@ -2,18 +2,20 @@ import type { Evidence } from "../../evidence/types.js"
 import type { Estimate, PracticeSettings } from "../assessment.js"
 import { addMonths, ageYears } from "../calendar.js"
 import type { CalendarDate, Course, Eye } from "../course.js"
+import { keyOf } from "../growth/prescribed.js"
 import { refusal, type Study, study } from "../growth/study.js"
 import { treatmentPrior } from "../growth/treatment-prior.js"
 import type { PracticeRules } from "../practice-rules.js"
 import type { StartCaution } from "../safety/caution.js"
 import { startCautions } from "../safety/start-cautions.js"
+import { say } from "../say.js"
 import { defaultSettings } from "../settings.js"
 import { assumptionsOf } from "./assumptions.js"
 import { type ConsentNeed, consentNeeds } from "./consent-needs.js"
 import { courseUnder } from "./course-under.js"
 import { type EvidenceStrength, evidenceStrength, type TrialRow } from "./evidence-strength.js"
 import { type OptionCost, optionCost } from "./option-cost.js"
-import { namesOf, type Option, optionList } from "./option-list.js"
+import { type Option, optionList } from "./option-list.js"
 import { BY_AGE_YEARS, type By18, by18, longerEye, withheldMm } from "./outlook-figures.js"
 import { plannedStop } from "./planned-stop.js"
 import { startRemarks } from "./start-remarks.js"
@@ -133,12 +135,14 @@ export function choices(input: ChoicesInput): Choices {
 
 function refusalOf(child: Study): string | null {
   if (child.myopia === "not-myopic") {
-    return "this child is not myopic: no treatment is compared, since none was studied in eyes like these"
+    return say(
+      "this child is not myopic: no treatment is compared, since none was studied in eyes like these",
+    )
   }
-  if (child.lengths.length === 0) return "no length has been measured, so there is nothing to start from"
+  if (child.lengths.length === 0) return say("no length has been measured, so there is nothing to start from")
   // By birthdays: years of 365.25 days put one a day early or late.
   if (addMonths(child.course.child.born, 12 * BY_AGE_YEARS) <= child.asOf)
-    return `the evidence ends at ${BY_AGE_YEARS} years`
+    return say("the evidence ends at {years} years", { years: BY_AGE_YEARS })
   return null
 }
 
@@ -182,8 +186,8 @@ function figuresOf({ rules, ...asked }: Asked & { readonly rules: PracticeRules 
 
 const withoutTrial = ({ parts }: Option): string =>
   parts.length > 1
-    ? "no trial of these together was read, and effects are never added up"
-    : "no trial of this treatment at this strength was read"
+    ? say("no trial of these together was read, and effects are never added up")
+    : say("no trial of this treatment at this strength was read")
 
 function outlookOf({
   option,
@@ -197,7 +201,7 @@ function outlookOf({
   const given = option.parts.map((part) => ({ ...part, from: child.asOf }))
   const hasDrops = option.parts.some(({ kind }) => kind === "atropine")
   return told.under({
-    key: namesOf(option.parts),
+    key: keyOf(option.parts),
     prior: treatmentPrior(given, child.evidence.growth).prior,
     share: hasDrops ? share : 1,
     toAge: untilAge,

@@ -1,6 +1,7 @@
 import { consentInForce } from "../consent/consent-in-force.js"
 import type { CalendarDate, Course, TreatmentChoice } from "../course.js"
 import type { ConsentWording } from "../practice-rules.js"
+import { say } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
 
 /** Whether one part of an option may be ordered as consents stand. */
@@ -27,7 +28,10 @@ export function consentNeeds({
     const isInForce = state.kind === "in-force"
     const words =
       state.kind === "in-force"
-        ? `consent to ${treatmentName(treatment)} is in force since ${state.consent.date}`
+        ? say("consent to {treatment} is in force since {date}", {
+            treatment: treatmentName(treatment),
+            date: state.consent.date,
+          })
         : state.why
     return { treatment, isInForce, words }
   })

@@ -1,6 +1,8 @@
 import type { CalendarDate, DecisionKind, Treatment, TreatmentChoice } from "../course.js"
+import { keyOf } from "../growth/prescribed.js"
 import type { Problem } from "../problem.js"
 import { isInUse } from "../protocol/treatment-course.js"
+import { say } from "../say.js"
 import { isPluralName, treatmentName } from "../treatment-name.js"
 import { changesNothing, endsTreatment, namesTreatment } from "./decision-words.js"
 
@@ -75,10 +77,18 @@ function discharged(
 ): DecisionPlan | { readonly problems: readonly Problem[] } {
   const ahead = recorded.filter(({ treatment }) => treatment.kind !== "none" && treatment.from > from)
   if (ahead.length === 0) return { ends: running, starts: [] }
-  const names = ahead.map(({ treatment }) => `${treatmentName(treatment)} from ${treatment.from}`).join(", ")
+  const names = ahead
+    .map(({ treatment }) =>
+      say("{treatment} from {date}", { treatment: treatmentName(treatment), date: treatment.from }),
+    )
+    .join(", ")
   return {
     problems: [
-      fault("kind", "discharge", `a decision that keeps what is planned, or ${names} withdrawn first`),
+      fault(
+        "kind",
+        "discharge",
+        say("a decision that keeps what is planned, or {treatments} withdrawn first", { treatments: names }),
+      ),
     ],
   }
 }
@@ -89,17 +99,41 @@ function endedOf(
 ): Pick<DecisionPlan, "ends"> | { readonly problems: readonly Problem[] } {
   const isDrops = kind === "taper" || kind === "change-strength"
   const fitting = running.filter(({ treatment }) => !isDrops || treatment.kind === "atropine")
-  const what = isDrops ? "drops" : "a treatment"
+  const what = isDrops ? "drops" : "treatment"
   if (fitting.length === 0) {
-    return { problems: [fault("kind", kind, `a decision that fits: ${what} in use would be needed`)] }
+    return {
+      problems: [
+        fault(
+          "kind",
+          kind,
+          say(
+            "a decision that fits: {what, select, drops {drops in use} other {a treatment in use}} would be needed",
+            { what },
+          ),
+        ),
+      ],
+    }
   }
   const unknown = ends.filter((id) => !fitting.some((one) => one.id === id))
-  if (unknown.length > 0) return { problems: [fault("ends", unknown.join(", "), `${what} in use`)] }
+  if (unknown.length > 0)
+    return {
+      problems: [
+        fault(
+          "ends",
+          unknown.join(", "),
+          say("{what, select, drops {drops in use} other {a treatment in use}}", { what }),
+        ),
+      ],
+    }
   const named = fitting.filter(({ id }) => ends.includes(id))
   if (named.length > 0) return { ends: named }
   if (fitting.length === 1) return { ends: fitting }
   const names = fitting.map(({ treatment }) => treatmentName(treatment)).join(", ")
-  return { problems: [fault("ends", null, `at least one of what is in use: ${names}`)] }
+  return {
+    problems: [
+      fault("ends", null, say("at least one of what is in use: {treatments}", { treatments: names })),
+    ],
+  }
 }
 
 function startProblems(
@@ -113,28 +147,43 @@ function startProblems(
   const isFresh = kind === "start" || kind === "restart"
   const given = recorded.filter(({ treatment }) => treatment.kind !== "none")
   return [
-    ...(treatments.length === 0 ? [fault("treatments", null, "what is to be given from then on")] : []),
+    ...(treatments.length === 0 ? [fault("treatments", null, say("what is to be given from then on"))] : []),
     ...(isFresh && running.length > 0
       ? [
           fault(
             "kind",
             kind,
-            `add, switch or change of strength, since ${used} ${running.length > 1 || isPluralName(used) ? "are" : "is"} in use`,
+            say(
+              "add, switch or change of strength, since {treatments} {many, select, yes {are} other {is}} in use",
+              { treatments: used, many: running.length > 1 || isPluralName(used) ? "yes" : "no" },
+            ),
           ),
         ]
       : []),
     ...(kind === "restart" && running.length === 0 && given.length === 0
-      ? [fault("kind", kind, "start: nothing was given before")]
+      ? [fault("kind", kind, say("start: nothing was given before"))]
       : []),
     ...(kind === "add" && running.length === 0
-      ? [fault("kind", kind, "start: nothing is in use that something could be added to")]
+      ? [fault("kind", kind, say("start: nothing is in use that something could be added to"))]
       : []),
     ...(kind === "change-strength" && treatments.some((one) => one.kind !== "atropine")
-      ? [fault("treatments", treatments.map(treatmentName).join(", "), "drops; anything else is a switch")]
+      ? [
+          fault(
+            "treatments",
+            treatments.map(treatmentName).join(", "),
+            say("drops; anything else is a switch"),
+          ),
+        ]
       : []),
     ...treatments.flatMap((one, index) =>
-      running.some(({ treatment }) => treatmentName(treatment) === treatmentName(one))
-        ? [fault(`treatments[${index}]`, treatmentName(one), `another than the ${treatmentName(one)} in use`)]
+      running.some(({ treatment }) => keyOf([treatment]) === keyOf([one]))
+        ? [
+            fault(
+              `treatments[${index}]`,
+              treatmentName(one),
+              say("another than the {treatment} in use", { treatment: treatmentName(one) }),
+            ),
+          ]
         : [],
     ),
   ]
@@ -145,13 +194,13 @@ function taperProblems({ nightsPerWeek }: DecisionRequest): readonly Problem[] {
     nightsPerWeek !== undefined && Number.isInteger(nightsPerWeek) && nightsPerWeek >= 1 && nightsPerWeek <= 6
   return isFewer
     ? []
-    : [fault("nightsPerWeek", nightsPerWeek ?? null, "a whole number from 1 to 6 nights of the week")]
+    : [fault("nightsPerWeek", nightsPerWeek ?? null, say("a whole number from 1 to 6 nights of the week"))]
 }
 
 function fault(path: string, value: string | number | null, allowed: string): Problem {
   const message =
     value === null
-      ? `${path} is missing: it must be ${allowed}.`
-      : `${path} must be ${allowed}, not ${value}.`
+      ? say("{path} is missing: it must be {allowed}.", { path, allowed })
+      : say("{path} must be {allowed}, not {value}.", { path, allowed, value })
   return { path, value, allowed, message }
 }

@@ -1,18 +1,19 @@
 import type { DecisionKind } from "../course.js"
+import { msg } from "../say.js"
 
-/** Kinds of decision as a person says them. */
+/** Kinds of decision as a person says them; to be said where they stand. */
 export const DECISION_WORDS: Readonly<Record<DecisionKind, string>> = {
-  start: "start a treatment",
-  continue: "go on as now",
-  "change-strength": "change the strength",
-  add: "add a treatment",
-  switch: "switch to another treatment",
-  stop: "stop a treatment",
-  taper: "taper: fewer nights of the week",
-  restart: "start again after a stop",
-  refer: "refer",
-  discharge: "discharge: end everything in use",
-  decline: "the family declines",
+  start: msg("start a treatment"),
+  continue: msg("go on as now"),
+  "change-strength": msg("change the strength"),
+  add: msg("add a treatment"),
+  switch: msg("switch to another treatment"),
+  stop: msg("stop a treatment"),
+  taper: msg("taper: fewer nights of the week"),
+  restart: msg("start again after a stop"),
+  refer: msg("refer"),
+  discharge: msg("discharge: end everything in use"),
+  decline: msg("the family declines"),
 }
 
 /** Decisions for which a treatment is named that begins. */

@@ -1,5 +1,5 @@
 import type { TreatmentEffect } from "../../evidence/types.js"
-import { counted } from "../words.js"
+import { msg, say } from "../say.js"
 
 /** How well an effect is known, in words, never as a rank. */
 export interface EvidenceStrength {
@@ -39,8 +39,33 @@ export function evidenceStrength(effect: TreatmentEffect, rows: readonly TrialRo
  */
 export function strengthInWords({ trials, confidence, mayBeNil }: EvidenceStrength): string {
   const behind =
-    trials.length === 0 ? "pooled estimates only" : `${counted(trials.length, "trial")}: ${trials.join(", ")}`
+    trials.length === 0
+      ? say("pooled estimates only")
+      : say("{count, plural, one {# trial} other {# trials}}: {trials}", {
+          count: trials.length,
+          trials: trials.join(", "),
+        })
   // "one trial" says by itself what the count would say again.
-  const graded = confidence === "one trial" ? [] : [confidence]
-  return [...(mayBeNil ? ["small, may be nil"] : []), ...graded, behind].join("; ")
+  const graded = confidence === "one trial" ? [] : [confidenceInWords(confidence)]
+  return [...(mayBeNil ? [say("small, may be nil")] : []), ...graded, behind].join("; ")
+}
+
+/** How sure the evidence is of an effect, as its parameters put it; a test holds this to them. */
+export const CONFIDENCE: Readonly<Record<string, string>> = {
+  conflicting: msg("conflicting|evidence"),
+  weak: msg("weak|evidence"),
+  "one trial": msg("one trial|evidence"),
+  good: msg("good|evidence"),
+  moderate: msg("moderate|evidence"),
+  "moderate, mostly East Asian": msg("moderate, mostly East Asian|evidence"),
+  "moderate; not for routine use": msg("moderate; not for routine use|evidence"),
+  "moderate; extra over orthokeratology 0.06 (0.03) mm/a": msg(
+    "moderate; extra over orthokeratology 0.06 (0.03) mm/a|evidence",
+  ),
+}
+
+/** Words that the evidence may get one day stand as they are. */
+export function confidenceInWords(confidence: string): string {
+  const known = CONFIDENCE[confidence]
+  return known === undefined ? confidence : say(known)
 }

@@ -3,6 +3,7 @@ import { type CostPer01Mm, costPer01Mm } from "../cost/cost-per-01-mm.js"
 import { type CostPlan, costPlan } from "../cost/cost-plan.js"
 import type { Study } from "../growth/study.js"
 import type { PracticeRules } from "../practice-rules.js"
+import { say } from "../say.js"
 import { courseUnder } from "./course-under.js"
 import type { Option } from "./option-list.js"
 import { BY_AGE_YEARS, withheldMm } from "./outlook-figures.js"
@@ -35,7 +36,9 @@ export function optionCost({
   if (plan.kind === "refused") return plan
   if (outlook === null || option.parts.length === 0) {
     const why =
-      option.parts.length === 0 ? "Nothing is withheld." : "No figure is given for what is withheld."
+      option.parts.length === 0
+        ? say("Nothing is withheld.")
+        : say("No figure is given for what is withheld.")
     return { kind: "plan", plan, per01Mm: { kind: "refused", why } }
   }
   // The plan pays for treatment until its planned stop only, so no more than that is withheld for the money.

@@ -1,7 +1,8 @@
 import type { GrowthParameters, TreatmentEffect } from "../../evidence/types.js"
 import type { CalendarDate, Course, Treatment, TreatmentChoice, TreatmentKind } from "../course.js"
+import { keyOf, namesOf } from "../growth/prescribed.js"
 import { isInUse, realTreatments } from "../protocol/treatment-course.js"
-import { treatmentName } from "../treatment-name.js"
+import { say } from "../say.js"
 
 /** One of the options that stand side by side. */
 export interface Option {
@@ -44,14 +45,14 @@ export function optionList({
           {
             id: "as-now",
             kind: "as-now",
-            name: `going on with ${namesOf(running)}`,
+            name: say("going on with {treatment}", { treatment: namesOf(running) }),
             parts: running.map(choiceOf),
             effect: known(running),
           },
         ]
   return [
     ...asNow,
-    { id: "nothing", kind: "nothing", name: "no treatment", parts: [], effect: null },
+    { id: "nothing", kind: "nothing", name: say("no treatment"), parts: [], effect: null },
     ...effects
       .filter(({ parts }) => !isUnchanged(parts, running))
       .filter(
@@ -71,10 +72,6 @@ export function optionList({
   ]
 }
 
-/** As `treatmentColumns` names what is given together. */
-export const namesOf = (parts: readonly TreatmentChoice[]): string =>
-  parts.map(treatmentName).sort().join(" with ")
-
 const choiceOf = ({ kind, concentrationPercent }: Treatment): TreatmentChoice => ({
   kind,
   ...(concentrationPercent === undefined ? {} : { concentrationPercent }),
@@ -88,7 +85,7 @@ function partsOf({ kind, concentrationPercent }: TreatmentEffect): readonly Trea
 }
 
 function sameParts(a: readonly TreatmentChoice[], b: readonly TreatmentChoice[]): boolean {
-  return a.length === b.length && namesOf(a) === namesOf(b)
+  return a.length === b.length && keyOf(a) === keyOf(b)
 }
 
 /** What is in use every night in both eyes already stands as going on; a taper or one eye is another thing. */

@@ -2,7 +2,8 @@ import { ageYears, dayNumber } from "../calendar.js"
 import type { CalendarDate, Course, Visit } from "../course.js"
 import { EYES } from "../course.js"
 import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
-import { fixed } from "../words.js"
+import { say } from "../say.js"
+import { fixed, inDigits } from "../words.js"
 import type { Option } from "./option-list.js"
 
 /**
@@ -41,17 +42,23 @@ export function startRemarks({
   return [
     ...(drops && (age < STUDIED.youngestYears || completed > STUDIED.oldestYears)
       ? [
-          `the strengths were studied at ${STUDIED.youngestYears} to ${STUDIED.oldestYears} years of age (common practice, no source); this child is ${completed}`,
+          say(
+            "the strengths were studied at {youngest} to {oldest} years of age (common practice, no source); this child is {age}",
+            { youngest: STUDIED.youngestYears, oldest: STUDIED.oldestYears, age: completed },
+          ),
         ]
       : []),
-    ...(drops?.concentrationPercent === AUTHORISED.concentrationPercent
-      ? [authorisedRemark(course, asOf, completed)]
-      : []),
+    ...(isHeldToRegulator(option) ? [authorisedRemark(course, asOf, completed)] : []),
     ...(option.parts.length > 1 && option.effect !== null
-      ? ["drops with an optical treatment: the evidence is promising but limited"]
+      ? [say("drops with an optical treatment: the evidence is promising but limited")]
       : []),
   ]
 }
+
+/** Whether what the regulator asks for is said beside an option. */
+export const isHeldToRegulator = ({ kind, parts }: Pick<Option, "kind" | "parts">): boolean =>
+  kind !== "as-now" &&
+  parts.find((part) => part.kind === "atropine")?.concentrationPercent === AUTHORISED.concentrationPercent
 
 function authorisedRemark(course: Course, asOf: CalendarDate, completed: number): string {
   const refracted = refractions(course, asOf)
@@ -59,24 +66,31 @@ function authorisedRemark(course: Course, asOf: CalendarDate, completed: number)
   const yearly = yearlyChange(refracted)
   const misses = [
     ...(completed < AUTHORISED.youngestYears || completed > AUTHORISED.oldestYears
-      ? [`this child is ${completed}`]
+      ? [say("this child is {age}", { age: completed })]
       : []),
     ...(last === undefined
-      ? ["no refraction is recorded"]
+      ? [say("no refraction is recorded")]
       : last.d > AUTHORISED.leastMyopicD || last.d < AUTHORISED.mostMyopicD
-        ? [`this child has ${fixed(last.d)} D`]
+        ? [say("this child has {power} D", { power: fixed(last.d) })]
         : []),
     ...(yearly === null
-      ? ["no two refractions about a year apart are recorded"]
+      ? [say("no two refractions about a year apart are recorded")]
       : -yearly < AUTHORISED.progressionD
-        ? [`this child changed by ${fixed(yearly)} D a year`]
+        ? [say("this child changed by {power} D a year", { power: fixed(yearly) })]
         : []),
   ]
-  const criterion =
-    `a European regulator's criterion for starting its authorised ${AUTHORISED.concentrationPercent} % product: at least ` +
-    `${fixed(AUTHORISED.progressionD)} D a year, ${fixed(AUTHORISED.leastMyopicD)} to ${fixed(AUTHORISED.mostMyopicD)} D, ` +
-    `${AUTHORISED.youngestYears} to ${AUTHORISED.oldestYears} years`
-  return misses.length === 0 ? `${criterion}; met` : `${criterion}; ${misses.join(", ")}`
+  return say(
+    "a European regulator's criterion for starting its authorised {percent} % product: at least {progression} D a year, {least} to {most} D, {youngest} to {oldest} years; {answer}",
+    {
+      percent: inDigits(AUTHORISED.concentrationPercent),
+      progression: fixed(AUTHORISED.progressionD),
+      least: fixed(AUTHORISED.leastMyopicD),
+      most: fixed(AUTHORISED.mostMyopicD),
+      youngest: AUTHORISED.youngestYears,
+      oldest: AUTHORISED.oldestYears,
+      answer: misses.length === 0 ? say("met|criterion") : misses.join(", "),
+    },
+  )
 }
 
 interface Refracted {

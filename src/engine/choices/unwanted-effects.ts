@@ -1,5 +1,6 @@
 import type { TreatmentChoice } from "../course.js"
 import type { SafetyEvidence } from "../safety/safety-evidence.js"
+import { msg, say } from "../say.js"
 import { fixed } from "../words.js"
 
 /** The document on unwanted effects, as published: names of fields as in the document. */
@@ -17,20 +18,31 @@ export interface UnwantedEffect {
 }
 
 const EVENTS: readonly (readonly [field: string, words: string])[] = [
-  ["photophobia", "light sensitivity"],
-  ["blurred_near", "blurred near vision"],
-  ["blurred_vision", "blurred vision"],
-  ["reading_problems", "trouble reading"],
-  ["mydriasis", "wide pupil"],
-  ["allergic_conjunctivitis", "allergic conjunctivitis"],
-  ["eye_irritation", "irritated eyes"],
-  ["headache", "headache"],
-  ["stopped_for_event", "stopped for an unwanted effect"],
-  ["stopped_by_12mo", "stopped within 12 months"],
+  ["photophobia", msg("light sensitivity")],
+  ["blurred_near", msg("blurred near vision")],
+  ["blurred_vision", msg("blurred vision")],
+  ["reading_problems", msg("trouble reading")],
+  ["mydriasis", msg("wide pupil")],
+  ["allergic_conjunctivitis", msg("allergic conjunctivitis")],
+  ["eye_irritation", msg("irritated eyes")],
+  ["headache", msg("headache")],
+  ["stopped_for_event", msg("stopped for an unwanted effect")],
+  ["stopped_by_12mo", msg("stopped within 12 months")],
 ]
 
 const CONTACT_LENSES: readonly string[] = ["dual-focus-lens", "multifocal-lens", "orthokeratology"]
-const NO_SOURCE = "common practice, no source"
+const NO_SOURCE = msg("common practice, no source")
+/** Arms that others are compared with. */
+const CONTROLS: Readonly<Record<string, string>> = {
+  placebo: msg("placebo"),
+  vehicle: msg("vehicle|of a trial"),
+}
+/** Findings of the document in its own words, so that the languages are asked for them. */
+const FINDINGS: readonly string[] = [
+  msg(
+    "108 events in the 6-month loading period (mostly the 0.1 % arm), 14 in the 6 months after the switch to 0.01 %",
+  ),
+]
 
 /**
  * What was read of unwanted effects at exactly these strengths. An empty list means that nothing was read, never that
@@ -54,13 +66,19 @@ export function unwantedEffects(
         ]),
     ...(withLenses ? physiology.filter((row) => text(row.trial).startsWith("AOK")).map(besideLenses) : []),
     ...(drops === 1
-      ? [{ from: NO_SOURCE, figures: ["the pupil stays wide for about a week"], source: null }]
+      ? [
+          {
+            from: say(NO_SOURCE),
+            figures: [say("the pupil stays wide for about a week")],
+            source: null,
+          },
+        ]
       : []),
     ...(parts.some(({ kind }) => CONTACT_LENSES.includes(kind))
       ? [
           {
-            from: NO_SOURCE,
-            figures: ["a lens on the eye: pain, redness or worse sight is looked at the same day"],
+            from: say(NO_SOURCE),
+            figures: [say("a lens on the eye: pain, redness or worse sight is looked at the same day")],
             source: null,
           },
         ]
@@ -74,14 +92,24 @@ const sourceOf = ({ source }: Row): string | null =>
   typeof source === "string" ? `treatments/${source}` : null
 
 function whereOf({ trial, months, n }: Row): string {
-  const span = typeof months === "number" ? `${months} months` : text(months).replace(/ \(.*\)$/, "")
-  const spanned = /^\d+$/.test(span) ? `${span} months` : span
+  const span = spanInWords(months)
   return [
     text(trial),
-    ...(spanned ? [spanned] : []),
-    ...(typeof n === "number" ? [`${n} children`] : []),
+    ...(span ? [span] : []),
+    ...(typeof n === "number" ? [say("{n, plural, one {# child} other {# children}}", { n })] : []),
   ].join(", ")
 }
+
+/** "36 months", "year 3" */
+function spanInWords(months: unknown): string {
+  const span = String(months ?? "").replace(/ \(.*\)$/, "")
+  if (/^\d+$/.test(span)) return inMonths(Number(span))
+  const year = /^year (\d+)$/.exec(span)?.[1]
+  return year === undefined ? span : say("year {year}", { year })
+}
+
+const inMonths = (months: number): string =>
+  say("{months, plural, one {# month} other {# months}}", { months })
 
 const eventsOf =
   (rows: readonly Row[]) =>
@@ -94,21 +122,32 @@ const eventsOf =
       const rate = number(row[field])
       if (rate === null) return []
       const beside = number(control?.[field])
-      return [`${words} ${rate} %${beside === null ? "" : ` (${text(control?.arm)} ${beside} %)`}`]
+      const event = say(words)
+      return [
+        beside === null
+          ? say("{event} {rate} %", { event, rate })
+          : say("{event} {rate} % ({arm} {beside} %)", {
+              event,
+              rate,
+              arm: say(CONTROLS[text(control?.arm)] ?? text(control?.arm)),
+              beside,
+            }),
+      ]
     })
     return { from: whereOf(row), figures, source: sourceOf(row) }
   }
 
-const findingOf = (row: Row): UnwantedEffect => ({
-  from: whereOf(row),
-  figures: [
-    text(row.finding)
-      .replace(" mo loading", "-month loading")
-      .replaceAll(" mo ", " months ")
-      .replace(/(\d)%/g, "$1 %"),
-  ],
-  source: sourceOf(row),
-})
+function findingOf(row: Row): UnwantedEffect {
+  const finding = text(row.finding)
+    .replace(" mo loading", "-month loading")
+    .replaceAll(" mo ", " months ")
+    .replace(/(\d)%/g, "$1 %")
+  return {
+    from: whereOf(row),
+    figures: [FINDINGS.includes(finding) ? say(finding) : finding],
+    source: sourceOf(row),
+  }
+}
 
 const physiologyOf =
   (rows: readonly Row[], drops: number) =>
@@ -120,30 +159,40 @@ const physiologyOf =
     const pupil = number(row.photopic_pupil_increase_mm)
     const loss = number(row.accommodation_loss_D)
     const beside = number(control?.accommodation_loss_D)
-    const range = Array.isArray(row.accommodation_loss_D_range) ? row.accommodation_loss_D_range : null
+    const [low, high] = Array.isArray(row.accommodation_loss_D_range) ? row.accommodation_loss_D_range : []
     return {
       from: whereOf(row),
       figures: [
-        ...(pupil === null ? [] : [`pupil in bright light ${fixed(pupil)} mm wider`]),
-        ...(loss === null
+        ...(pupil === null ? [] : [say("pupil in bright light {mm} mm wider", { mm: fixed(pupil) })]),
+        ...(loss === null ? [] : [accommodationInWords(loss, beside)]),
+        ...(number(low) === null || number(high) === null
           ? []
-          : [`accommodation ${fixed(loss)} D less${beside === null ? "" : ` (placebo ${fixed(beside)} D)`}`]),
-        ...(range === null ? [] : [`accommodation ${range.join(" to ")} D less`]),
+          : [say("accommodation {low} to {high} D less", { low, high })]),
       ],
       source: sourceOf(row),
     }
   }
 
+const accommodationInWords = (loss: number, beside: number | null): string =>
+  beside === null
+    ? say("accommodation {loss} D less", { loss: fixed(loss) })
+    : say("accommodation {loss} D less (placebo {beside} D)", { loss: fixed(loss), beside: fixed(beside) })
+
 function besideLenses(row: Row): UnwantedEffect {
   const pupil = number(row.photopic_pupil_increase_mm)
   const beside = number(row.control_photopic)
   return {
-    from: `AOK, ${String(row.months)} months, with orthokeratology`,
+    from: say("{trial}, {span}, with orthokeratology", { trial: "AOK", span: spanInWords(row.months) }),
     figures:
       pupil === null
         ? []
         : [
-            `pupil in bright light ${fixed(pupil)} mm wider${beside === null ? "" : ` (orthokeratology alone ${fixed(beside)} mm)`}`,
+            beside === null
+              ? say("pupil in bright light {mm} mm wider", { mm: fixed(pupil) })
+              : say("pupil in bright light {mm} mm wider (orthokeratology alone {beside} mm)", {
+                  mm: fixed(pupil),
+                  beside: fixed(beside),
+                }),
           ],
     source: sourceOf(row),
   }

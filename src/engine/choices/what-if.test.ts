@@ -85,6 +85,7 @@ describe("the interval of a chance", () => {
   function bruteForce(prior: { mean: number; sd: number } | null): { low95: number; high95: number } {
     const blank = {
       key: "x",
+      name: "x",
       label: "x",
       prior: { mean: 0, sd: 0 },
       effect: null,

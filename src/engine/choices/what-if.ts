@@ -35,6 +35,7 @@ export interface Outlook {
 /** Stands in the model for whatever treatment is asked about; nothing measured so far depends on it. */
 const BLANK: TreatmentColumn = {
   key: "what if",
+  name: "what if",
   label: "what if",
   prior: { mean: 0, sd: 0 },
   effect: null,

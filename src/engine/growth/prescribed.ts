@@ -1,5 +1,6 @@
 import { type CalendarDate, type Course, EYES, type Treatment } from "../course.js"
 import { realTreatments } from "../protocol/treatment-course.js"
+import { say } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
 import type { Stretch } from "./stretch.js"
 
@@ -13,8 +14,27 @@ export interface Prescription {
   readonly eye?: 0 | 1
 }
 
-/** What is given together, by its name: "atropine 0.01 % with orthokeratology". */
-export const keyOf = (parts: readonly Treatment[]): string => parts.map(treatmentName).sort().join(" with ")
+type Given = Pick<Treatment, "kind" | "concentrationPercent">
+
+/** One treatment apart from every other, alike in every language: "atropine 0.01 %". */
+const ownKey = ({ kind, concentrationPercent }: Given): string =>
+  concentrationPercent === undefined ? kind : `${kind} ${concentrationPercent} %`
+
+/** What is given together apart from everything else, alike in every language: "atropine 0.01 % + orthokeratology". */
+export const keyOf = (parts: readonly Given[]): string => parts.map(ownKey).sort().join(" + ")
+
+/**
+ * What is given together as a person says it, in an order that is the same in every language.
+ *
+ * @example
+ * namesOf([{ kind: "orthokeratology" }, { kind: "atropine", concentrationPercent: 0.01 }])
+ * // => "atropine 0.01 % with orthokeratology"
+ */
+export const namesOf = (parts: readonly Given[]): string =>
+  parts
+    .toSorted((a, b) => (ownKey(a) < ownKey(b) ? -1 : 1))
+    .map(treatmentName)
+    .reduce((treatment, other) => say("{treatment} with {other}", { treatment, other }))
 
 /**
  * Life cut where a treatment begins or ends, in order. Each eye has a life of its own where something was prescribed
@@ -52,9 +72,7 @@ function ofOneLife(
     const stretch: Stretch = [from, edges[i + 1] as number]
     const together = given.filter((one) => one.stretch[0] <= stretch[0] && one.stretch[1] >= stretch[1])
     // A treatment entered twice over the same days is still one.
-    const parts = [
-      ...new Map(together.map(({ treatment }) => [treatmentName(treatment), treatment])).values(),
-    ]
+    const parts = [...new Map(together.map(({ treatment }) => [ownKey(treatment), treatment])).values()]
     return parts.length === 0 ? [] : [{ parts, stretch, nightly: nightlyOf(parts) }]
   })
 }

@@ -2,6 +2,7 @@ import type { Evidence } from "../../evidence/types.js"
 import type { PracticeSettings } from "../assessment.js"
 import { ageYears, completedMonths } from "../calendar.js"
 import type { CalendarDate, Course } from "../course.js"
+import { say } from "../say.js"
 import { type ChildModel, childModel } from "./child-model.js"
 import { type Myopia, myopiaOf } from "./myopia.js"
 import { type ExpectedGrowth, emmetropicGrowthOf, naturalGrowth } from "./natural-growth.js"
@@ -39,9 +40,15 @@ export function refusal({ course, asOf, evidence }: StudyInput): string | null {
   const { born } = course.child
   if (withinAges({ born, on: asOf }, evidence.growth)) return null
   const months = completedMonths({ from: born, to: asOf })
-  return (
-    `the growth evidence covers children of ${youngestAgeYears.value} to ${oldestAgeYears.value} years; ` +
-    `this child is ${Math.floor(months / 12)} years and ${months % 12} months old on ${asOf}`
+  return say(
+    "the growth evidence covers children of {youngest} to {oldest} years; this child is {years, plural, one {# year} other {# years}} and {months, plural, one {# month} other {# months}} old on {asOf}",
+    {
+      youngest: youngestAgeYears.value,
+      oldest: oldestAgeYears.value,
+      years: Math.floor(months / 12),
+      months: months % 12,
+      asOf,
+    },
   )
 }
 

@@ -1,9 +1,10 @@
 import type { GrowthParameters } from "../../evidence/types.js"
 import { ageYears } from "../calendar.js"
 import { type CalendarDate, type Course, EYES, type Treatment } from "../course.js"
+import { say } from "../say.js"
 import { bottleNights, joined } from "./bottle-nights.js"
 import { type ExpectedNights, type MissedShare, missedShares, withMissed } from "./missed-shares.js"
-import { keyOf, type Prescription, prescribed } from "./prescribed.js"
+import { keyOf, namesOf, type Prescription, prescribed } from "./prescribed.js"
 import { overlap, type Stretch, without } from "./stretch.js"
 import { type TreatmentPrior, treatmentPrior } from "./treatment-prior.js"
 
@@ -20,8 +21,11 @@ export interface Exposure {
 
 /** One treatment, or one combination, as a column of the model: what it may withhold, when, and of which eye. */
 export interface TreatmentColumn extends TreatmentPrior {
+  /** Tells it apart from every other, alike in every language. */
   readonly key: string
-  /** The key, and the eye where it was only ever given to one. */
+  /** What is given, as a person says it. */
+  readonly name: string
+  /** The name, and the eye where it was only ever given to one. */
   readonly label: string
   /** When it was prescribed, to either eye, covered nights or not; empty for what only filled gaps of a combination. */
   readonly stretches: readonly Stretch[]
@@ -119,9 +123,17 @@ function columnOf(key: string, draft: Draft, parameters: GrowthParameters): Trea
   const stretches = stretchesOf(draft)
   const eyes = new Set((prescriptions.length > 0 ? prescriptions : exposures).map(({ eye }) => eye))
   const [eye] = eyes.size === 1 ? [...eyes] : []
+  const name = namesOf(parts)
   return {
     key,
-    label: eye === undefined ? key : `${key} in the ${EYES[eye]} eye`,
+    name,
+    label:
+      eye === undefined
+        ? name
+        : say("{treatment} in the {eye, select, right {right} other {left}} eye", {
+            treatment: name,
+            eye: eye === 0 ? "right" : "left",
+          }),
     ...treatmentPrior(parts, parameters),
     stretches,
     startAge: stretches[0]?.[0] ?? exposures[0]?.fromAge ?? Number.POSITIVE_INFINITY,

@@ -1,5 +1,6 @@
 import type { GrowthParameters, TreatmentEffect } from "../../evidence/types.js"
 import type { Treatment } from "../course.js"
+import { say } from "../say.js"
 
 /** What is believed of a treatment, or of several given together, before this child's own figures. */
 export interface TreatmentPrior {
@@ -44,14 +45,14 @@ export function treatmentPrior(parts: readonly Treatment[], parameters: GrowthPa
     return {
       prior: { mean: 0, sd: parameters.values.unlistedTreatmentSd.value },
       effect: null,
-      note: "no trial of this treatment at this strength was read, so its effect is left open",
+      note: say("no trial of this treatment at this strength was read, so its effect is left open"),
     }
   }
   return {
     prior: { mean: best.withheldFraction, sd: Math.hypot(best.withheldFractionSd, spread) },
     effect: best,
     ...(parts.length > 1 && !combined
-      ? { note: "no trial of this combination was read; the larger single effect is used, never a sum" }
+      ? { note: say("no trial of this combination was read; the larger single effect is used, never a sum") }
       : {}),
   }
 }

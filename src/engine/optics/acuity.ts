@@ -1,4 +1,5 @@
 import type { Problem } from "../problem.js"
+import { say } from "../say.js"
 import { type DecimalAcuity, decimalAcuity, type LogMAR, logMAR } from "../units.js"
 
 /** logMAR = -log10(decimal): 0 is 6/6, and each chart line is 0.1. Throws unless the decimal is above 0. */
@@ -33,10 +34,10 @@ export function logMARFromSnellen(
   const match = /^(\d+(?:[.,]\d+)?)\s*\/\s*(\d+(?:[.,]\d+)?)$/.exec(text.trim())
   const [distance, letter] = [match?.[1], match?.[2]].map((part) => Number(part?.replace(",", ".")))
   if (distance! > 0 && letter! > 0) return { logMAR: logMARFromDecimal(decimalAcuity(distance! / letter!)) }
-  const allowed = "two numbers above 0 with a slash between, such as 6/12 or 20/40"
-  return {
-    problems: [{ path: "acuity", value: text, allowed, message: `acuity must be ${allowed}, not "${text}"` }],
-  }
+  const path = "acuity"
+  const allowed = say("two numbers above 0 with a slash between, such as 6/12 or 20/40")
+  const message = say('{path} must be {allowed}, not "{value}"', { path, allowed, value: text })
+  return { problems: [{ path, value: text, allowed, message }] }
 }
 
 // Letter sizes of charts follow the ten preferred numbers of each decade, so 20/31.7 is printed as 20/32.

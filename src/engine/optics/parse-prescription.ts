@@ -1,4 +1,5 @@
 import type { Problem } from "../problem.js"
+import { say } from "../say.js"
 import { type SpheroCylinder, spheroCylinder } from "./sphero-cylinder.js"
 
 export type ParsedPrescription =
@@ -33,7 +34,7 @@ export function parsePrescription(text: string, path = ""): ParsedPrescription {
   const parts = text.length > LONGEST_TEXT ? undefined : PRESCRIPTION.exec(plainText(text))?.groups
   const problem = problemAt(path)
   if (parts === undefined) {
-    const allowed = 'sphere, or sphere cylinder x axis, such as "-3.00" or "-2.25 -0.50 x 180"'
+    const allowed = say('sphere, or sphere cylinder x axis, such as "-3.00" or "-2.25 -0.50 x 180"')
     return { problems: [problem({ part: "prescription", value: text.slice(0, LONGEST_TEXT), allowed })] }
   }
   const axisText = parts.axis ?? parts.bareAxis
@@ -47,19 +48,33 @@ export function parsePrescription(text: string, path = ""): ParsedPrescription {
       problem({ part: "cylinder", value: parts.cylinder!, allowed }),
     ),
     ...(axisText !== undefined && !isAxis(axisText)
-      ? [problem({ part: "axis", value: axisText, allowed: "a whole degree from 1 to 180, or 0 for 180" })]
+      ? [
+          problem({
+            part: "axis",
+            value: axisText,
+            allowed: say("a whole degree from 1 to 180, or 0 for 180"),
+          }),
+        ]
       : []),
     ...(cylinder !== 0 && axisText === undefined
       ? [
           problem({
             part: "axis",
             value: null,
-            allowed: `an axis from 1 to 180 after the cylinder ${parts.cylinder}`,
+            allowed: say("an axis from 1 to 180 after the cylinder {cylinder}", {
+              cylinder: parts.cylinder ?? "",
+            }),
           }),
         ]
       : []),
     ...(parts.cylinder === undefined && axisText !== undefined
-      ? [problem({ part: "cylinder", value: null, allowed: `a cylinder before the axis ${axisText}` })]
+      ? [
+          problem({
+            part: "cylinder",
+            value: null,
+            allowed: say("a cylinder before the axis {axis}", { axis: axisText }),
+          }),
+        ]
       : []),
   ]
   if (problems.length > 0) return { problems }
@@ -84,7 +99,7 @@ function powerOf(part: string): number {
 
 function powerFaults(part: string, strongest: number): readonly string[] {
   const power = powerOf(part)
-  const allowed = `a power with its sign from -${strongest} to +${strongest} D`
+  const allowed = say("a power with its sign from -{strongest} to +{strongest} D", { strongest })
   const hasSign = power === 0 || /^[+-]/.test(part)
   return hasSign && Math.abs(power) <= strongest ? [] : [allowed]
 }
@@ -105,7 +120,9 @@ function problemAt(path: string) {
   }): Problem => {
     const at = part === "prescription" ? path || part : path === "" ? part : `${path}.${part}`
     const message =
-      value === null ? `${at} is missing: ${allowed} is needed` : `${at} must be ${allowed}, not "${value}"`
+      value === null
+        ? say("{path} is missing: {allowed} is needed", { path: at, allowed })
+        : say('{path} must be {allowed}, not "{value}"', { path: at, allowed, value })
     return { path: at, value, allowed, message }
   }
 }

@@ -1,4 +1,5 @@
 import type { Problem } from "../problem.js"
+import { say } from "../say.js"
 import { meanPowerVector } from "./mean-refraction.js"
 import { parsePrescription } from "./parse-prescription.js"
 import { lensOfPowerVector, type PowerVector } from "./power-vector.js"
@@ -29,7 +30,7 @@ export function refractionSummary(
 ): RefractionSummary | { readonly problems: readonly Problem[] } {
   const parsed = readings.map((text, index) => parsePrescription(text, `readings[${index}]`))
   const problems = [
-    ...(readings.length === 0 ? [noReading] : []),
+    ...(readings.length === 0 ? [noReading()] : []),
     ...vertexProblems(vertexMm),
     ...parsed.flatMap((reading) => ("problems" in reading ? reading.problems : [])),
   ]
@@ -41,12 +42,12 @@ export function refractionSummary(
   return { ...mean, sphericalEquivalent: mean.m, printed: printedPrescription(lensOfPowerVector(mean)) }
 }
 
-const noReading: Problem = {
+const noReading = (): Problem => ({
   path: "readings",
   value: null,
-  allowed: "at least one prescription",
-  message: "readings must hold at least one prescription",
-}
+  allowed: say("at least one prescription"),
+  message: say("readings must hold at least one prescription"),
+})
 
 function atCornea(lens: SpheroCylinder, vertexMm: number | undefined): SpheroCylinder {
   return vertexMm === undefined ? lens : vertexCompensated({ lens, towardEyeMm: vertexMm })
@@ -54,8 +55,8 @@ function atCornea(lens: SpheroCylinder, vertexMm: number | undefined): SpheroCyl
 
 function vertexProblems(vertexMm: number | undefined): readonly Problem[] {
   if (vertexMm === undefined || (vertexMm >= 0 && vertexMm <= FARTHEST_VERTEX_MM)) return []
-  const allowed = `a distance from 0 to ${FARTHEST_VERTEX_MM} mm`
-  return [
-    { path: "vertexMm", value: vertexMm, allowed, message: `vertexMm must be ${allowed}, not ${vertexMm}` },
-  ]
+  const path = "vertexMm"
+  const allowed = say("a distance from 0 to {most} mm", { most: FARTHEST_VERTEX_MM })
+  const message = say("{path} must be {allowed}, not {value}", { path, allowed, value: vertexMm })
+  return [{ path, value: vertexMm, allowed, message }]
 }

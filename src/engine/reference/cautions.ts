@@ -1,5 +1,6 @@
 import type { Reference } from "../../evidence/types.js"
 import type { LengthMethod, Sex } from "../course.js"
+import { msg, say } from "../say.js"
 
 /**
  * What must be said beside a position: that it is approximate (grade C), that the reference mixes the sexes, that it was
@@ -23,18 +24,18 @@ export function cautions({
   const withoutCycloplegia = /without cycloplegia|non-?cycloplegic/i.test(reference.instrument)
   const withCycloplegia = !withoutCycloplegia && /cyclopleg/i.test(reference.instrument)
   const all: readonly (readonly [applies: boolean, caution: string])[] = [
-    [reference.grade === "C", "approximate"],
+    [reference.grade === "C", msg("approximate")],
     [sexesMixed && reference.measure === "axial-length", mixedSexes[sex]],
-    [sexesMixed && reference.measure === "spherical-equivalent", "the reference mixes the sexes"],
-    [byUltrasound && method === "optical-biometry", "measured optically, the reference by ultrasound"],
-    [byOptics && method === "ultrasound", "measured by ultrasound, the reference optically"],
-    [withoutCycloplegia && cycloplegic === true, "with cycloplegia, the reference without"],
-    [withCycloplegia && cycloplegic === false, "without cycloplegia, the reference with"],
+    [sexesMixed && reference.measure === "spherical-equivalent", msg("the reference mixes the sexes")],
+    [byUltrasound && method === "optical-biometry", msg("measured optically, the reference by ultrasound")],
+    [byOptics && method === "ultrasound", msg("measured by ultrasound, the reference optically")],
+    [withoutCycloplegia && cycloplegic === true, msg("with cycloplegia, the reference without")],
+    [withCycloplegia && cycloplegic === false, msg("without cycloplegia, the reference with")],
   ]
-  return all.filter(([applies]) => applies).map(([, caution]) => caution)
+  return all.filter(([applies]) => applies).map(([, caution]) => say(caution))
 }
 
 const mixedSexes: Readonly<Record<Sex, string>> = {
-  female: "the reference mixes the sexes: a girl reads too low",
-  male: "the reference mixes the sexes: a boy reads too high",
+  female: msg("the reference mixes the sexes: a girl reads too low"),
+  male: msg("the reference mixes the sexes: a boy reads too high"),
 }

@@ -1,5 +1,6 @@
 import type { CentileReference } from "../../evidence/types.js"
 import { normalQuantile } from "../numeric/normal.js"
+import { say } from "../say.js"
 import type { FoundDistribution } from "./distribution.js"
 import { cubicAtAge, neighbours } from "./rows-at-age.js"
 
@@ -25,10 +26,16 @@ export function centileDistribution({
 }): FoundDistribution {
   const at = agesAreCells ? Math.floor(ageYears) : ageYears
   const points = pointsAtAge(rows, at)
-  if (points.length < 2) return { refused: `fewer than two centiles are printed for age ${at}` }
+  if (points.length < 2)
+    return { refused: say("fewer than two centiles are printed for age {age}", { age: at }) }
   const crossing = points.find((point, i) => i > 0 && !(point.value > points[i - 1]!.value))
   if (crossing !== undefined)
-    return { refused: `centiles cross at age ${at}, at centile ${crossing.centile}` }
+    return {
+      refused: say("centiles cross at age {age}, at centile {centile}", {
+        age: at,
+        centile: crossing.centile,
+      }),
+    }
   return {
     distribution: {
       lowest: points[0]!.centile,

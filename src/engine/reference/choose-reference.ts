@@ -1,5 +1,7 @@
 import type { Reference } from "../../evidence/types.js"
 import type { Ancestry, Sex } from "../course.js"
+import { msg, say } from "../say.js"
+import { eitherOf } from "../words.js"
 import type { Measure } from "./position.js"
 import { outsideReference } from "./rows-at-age.js"
 
@@ -19,15 +21,17 @@ const SHIPPED_ORDER: ReferenceOrder = {
 const LOADABLE: ReferenceOrder = {
   "axial-length": {
     "east-asian": [
-      "L, M, S by sex of Wuhan 2022 (doi 10.1038/s41598-022-08907-5)",
-      "centiles of Shanghai 2023 (doi 10.1136/bjophthalmol-2021-319431)",
+      msg("L, M, S by sex of Wuhan 2022 (doi 10.1038/s41598-022-08907-5)"),
+      msg("centiles of Shanghai 2023 (doi 10.1136/bjophthalmol-2021-319431)"),
     ],
     european: [
-      "centiles of Leipzig 2021 (doi 10.1111/opo.12817)",
-      "centiles of the European 2018 paper (PMC6002955)",
+      msg("centiles of Leipzig 2021 (doi 10.1111/opo.12817)"),
+      msg("centiles of the European 2018 paper (PMC6002955)"),
     ],
   },
-  "spherical-equivalent": { european: ["rows 14 to 17 of Leipzig 2020 (doi 10.1371/journal.pone.0230291)"] },
+  "spherical-equivalent": {
+    european: [msg("rows 14 to 17 of Leipzig 2020 (doi 10.1371/journal.pone.0230291)")],
+  },
 }
 
 /**
@@ -71,23 +75,40 @@ function noneFits({
   measure: Measure
   reasons: readonly (string | null)[]
 }): string {
-  const what = measure === "axial-length" ? "length" : "refraction"
-  if (ancestry === "unstated") return `no ${what} reference is chosen while the child's ancestry is unstated`
-  const child = `${what} reference at hand fits a child of ${ancestryInWords[ancestry]}`
-  return reasons.length === 0 ? `no ${child}` : [`no ${child} and this age`, ...reasons].join("; ")
+  if (ancestry === "unstated") {
+    return say(
+      "no {measure, select, axial-length {length} other {refraction}} reference is chosen while the child's ancestry is unstated",
+      { measure },
+    )
+  }
+  const values = { measure, ancestry: say(ancestryInWords[ancestry]) }
+  if (reasons.length === 0) {
+    return say(
+      "no {measure, select, axial-length {length} other {refraction}} reference at hand fits a child of {ancestry}",
+      values,
+    )
+  }
+  const none = say(
+    "no {measure, select, axial-length {length} other {refraction}} reference at hand fits a child of {ancestry} and this age",
+    values,
+  )
+  return [none, ...reasons].join("; ")
 }
 
 function whatHelps({ ancestry, measure }: { ancestry: Ancestry; measure: Measure }): string {
-  if (ancestry === "unstated") return "state it, or name a reference"
+  if (ancestry === "unstated") return say("state it, or name a reference")
   const published = LOADABLE[measure][ancestry] ?? []
-  const own = "a published L-M-S or centile table of that population can be loaded"
-  return published.length === 0 ? own : `${own}, for example ${published.join(" or ")}`
+  if (published.length === 0)
+    return say("a published L-M-S or centile table of that population can be loaded")
+  return say("a published L-M-S or centile table of that population can be loaded, for example {tables}", {
+    tables: eitherOf(published.map((table) => say(table))),
+  })
 }
 
 const ancestryInWords: Readonly<Record<Exclude<Ancestry, "unstated">, string>> = {
-  "east-asian": "East Asian ancestry",
-  european: "European ancestry",
-  "south-asian": "South Asian ancestry",
-  african: "African ancestry",
-  other: "other ancestry",
+  "east-asian": msg("East Asian ancestry"),
+  european: msg("European ancestry"),
+  "south-asian": msg("South Asian ancestry"),
+  african: msg("African ancestry"),
+  other: msg("other ancestry"),
 }

@@ -1,5 +1,6 @@
 import type { Reference } from "../../evidence/types.js"
 import type { Sex } from "../course.js"
+import { say } from "../say.js"
 import { centileDistribution } from "./centile-distribution.js"
 import type { FoundDistribution } from "./distribution.js"
 import { lmsDistribution, normalDistribution, splitNormalDistribution } from "./fitted-distribution.js"
@@ -17,7 +18,9 @@ export function distributionAtAge({
 }): FoundDistribution {
   if (reference.grade === "D") {
     return {
-      refused: `the reference ${reference.id} has grade D: for plausibility only, never for a centile`,
+      refused: say("the reference {id} has grade D: for plausibility only, never for a centile", {
+        id: reference.id,
+      }),
     }
   }
   const refused = outsideReference({ reference, sex, ageYears })

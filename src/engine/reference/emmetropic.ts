@@ -1,4 +1,5 @@
 import type { EmmetropicCurve } from "../../evidence/types.js"
+import { say } from "../say.js"
 import { shownAge } from "./rows-at-age.js"
 
 /** A length or a growth in mm, or a sentence that says why there is none. */
@@ -48,5 +49,10 @@ function lengthMm(ageYears: number, { asymptoteMm, spanMm, ratePerYear }: Emmetr
 function outsideCurve(ageYears: number, curve: EmmetropicCurve): string | null {
   const { id, youngestAgeYears, oldestAgeYears } = curve
   if (ageYears >= youngestAgeYears && ageYears <= oldestAgeYears) return null
-  return `the emmetropic curve ${id} covers ${youngestAgeYears} to ${oldestAgeYears} years; age ${shownAge(ageYears)} lies outside`
+  return say("the emmetropic curve {id} covers {youngest} to {oldest} years; age {age} lies outside", {
+    id,
+    youngest: youngestAgeYears,
+    oldest: oldestAgeYears,
+    age: shownAge(ageYears),
+  })
 }

@@ -1,5 +1,6 @@
 import type { InfancyMean } from "../../evidence/types.js"
 import type { Sex } from "../course.js"
+import { say } from "../say.js"
 import { shownAge } from "./rows-at-age.js"
 
 /** The curves count their years from this age (Mutti 2018: T = age - 0.25). */
@@ -24,7 +25,12 @@ export function infancyMeanAt({
   const { id, youngestAgeYears, oldestAgeYears } = curve
   if (!(ageYears >= youngestAgeYears && ageYears <= oldestAgeYears)) {
     return {
-      refused: `the infancy curve ${id} covers ${youngestAgeYears} to ${oldestAgeYears} years; age ${shownAge(ageYears)} lies outside`,
+      refused: say("the infancy curve {id} covers {youngest} to {oldest} years; age {age} lies outside", {
+        id,
+        youngest: youngestAgeYears,
+        oldest: oldestAgeYears,
+        age: shownAge(ageYears),
+      }),
     }
   }
   const t = ageYears - FIRST_VISIT_AGE_YEARS

@@ -1,5 +1,6 @@
 import type { ReferenceSex } from "../../evidence/types.js"
 import type { Problem } from "../problem.js"
+import { say } from "../say.js"
 
 /** A fault of a table, with the line of the file (from 1) and the column it stands in. */
 export interface TableProblem extends Problem {
@@ -29,20 +30,21 @@ const MOST_CHARACTERS = 200_000
 const CENTILE_COLUMN = /^p(\d{1,2}(?:\.\d+)?)$/
 
 interface Rule {
-  readonly allowed: string
+  readonly allowed: () => string
   readonly holds: (value: number) => boolean
 }
 const lengthMm: Rule = {
-  allowed: `a length from ${SHORTEST_MM} to ${LONGEST_MM} mm`,
+  allowed: () =>
+    say("a length from {shortest} to {longest} mm", { shortest: SHORTEST_MM, longest: LONGEST_MM }),
   holds: (value) => value >= SHORTEST_MM && value <= LONGEST_MM,
 }
 const RULES: Readonly<Record<string, Rule>> = {
-  age_years: { allowed: "an age from 0 to 25 years", holds: (value) => value >= 0 && value <= 25 },
-  l: { allowed: "a number", holds: Number.isFinite },
+  age_years: { allowed: () => say("an age from 0 to 25 years"), holds: (value) => value >= 0 && value <= 25 },
+  l: { allowed: () => say("a number"), holds: Number.isFinite },
   m: lengthMm,
   // S is about 0.03 in children's eyes; a spread in mm typed by mistake is about 0.8.
   s: {
-    allowed: "a coefficient of variation above 0 and up to 0.2",
+    allowed: () => say("a coefficient of variation above 0 and up to {most}", { most: 0.2 }),
     holds: (value) => value > 0 && value <= 0.2,
   },
 }
@@ -70,9 +72,12 @@ export function tableProblem({
   value: unknown
   allowed: string
 }): TableProblem {
-  const path = `line ${line}, ${column}`
-  const found = value === "" || value === null ? "and is missing" : `not ${value}`
-  return { line, column, path, value, allowed, message: `${path} must be ${allowed}, ${found}` }
+  const path = say("line {line}, {column}", { line: String(line), column })
+  const message =
+    value === "" || value === null
+      ? say("{path} must be {allowed}, and is missing", { path, allowed })
+      : say("{path} must be {allowed}, not {value}", { path, allowed, value: String(value) })
+  return { line, column, path, value, allowed, message }
 }
 
 /**
@@ -91,7 +96,10 @@ export function readTableLines(csv: string): TableLines | { readonly problems: r
   const [header, ...body] = lines
   const isTooLong = csv.length > MOST_CHARACTERS || pieces.length > MOST_LINES
   if (header === undefined || body.length === 0 || isTooLong) {
-    const allowed = `a header and rows below it, up to ${MOST_LINES} lines and ${MOST_CHARACTERS} characters in all`
+    const allowed = say(
+      "a header and rows below it, up to {lines} lines and {characters} characters in all",
+      { lines: MOST_LINES, characters: MOST_CHARACTERS },
+    )
     return { problems: [tableProblem({ line: header?.line ?? 1, column: "file", value: null, allowed })] }
   }
   const separator = header.text.includes(";") ? ";" : ","
@@ -140,22 +148,22 @@ function headerProblems(columns: readonly string[], line: number): readonly Tabl
   return [
     ...["sex", "age_years"]
       .filter((name) => !columns.includes(name))
-      .map((name) => at(name, null, "a column")),
+      .map((name) => at(name, null, say("a column"))),
     ...columns
       .filter((name) => !known(name))
       .map((name) =>
-        at(name || "header", name, "sex, age_years, n, L, M, S, or a centile such as p3 or p2.5"),
+        at(name || "header", name, say("sex, age_years, n, L, M, S, or a centile such as p3 or p2.5")),
       ),
     ...columns
       .filter((name, i) => columns.indexOf(name) !== i)
-      .map((name) => at(name, name, "a column that stands only once")),
+      .map((name) => at(name, name, say("a column that stands only once"))),
     ...(shapeIsClear
       ? []
       : [
           at(
             "header",
             columns.join(","),
-            "either L, M and S together, or three or more centiles, and not both",
+            say("either L, M and S together, or three or more centiles, and not both"),
           ),
         ]),
   ]
@@ -177,7 +185,7 @@ function readRow({
   separator: string
 }): { readonly row: TableRow | null; readonly problems: readonly TableProblem[] } {
   if (cells.length !== columns.length) {
-    const allowed = `as many cells as the header, ${columns.length}`
+    const allowed = say("as many cells as the header, {count}", { count: columns.length })
     return { row: null, problems: [tableProblem({ line, column: "row", value: cells.length, allowed })] }
   }
   const problems: TableProblem[] = []
@@ -186,7 +194,7 @@ function readRow({
   const sex = SEX_WORDS[cell("sex").toLowerCase()]
   if (sex === undefined) {
     problems.push(
-      tableProblem({ line, column: "sex", value: cell("sex"), allowed: "F, M, female, male, or all" }),
+      tableProblem({ line, column: "sex", value: cell("sex"), allowed: say("F, M, female, male, or all") }),
     )
   }
   for (const column of columns.filter((name) => name !== "sex" && name !== "n")) {
@@ -197,7 +205,7 @@ function readRow({
     if (rule.holds(value)) numbers[column] = value
     else
       problems.push(
-        tableProblem({ line, column: shownColumn(column), value: cell(column), allowed: rule.allowed }),
+        tableProblem({ line, column: shownColumn(column), value: cell(column), allowed: rule.allowed() }),
       )
   }
   return { row: sex === undefined ? null : { line, sex, numbers }, problems }

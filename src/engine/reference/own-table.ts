@@ -1,6 +1,7 @@
 import type { CentileReference, LmsReference, Provenance, ReferenceSex } from "../../evidence/types.js"
 import { normalQuantile } from "../numeric/normal.js"
 import type { Problem } from "../problem.js"
+import { say } from "../say.js"
 import { pointsAtAge } from "./centile-distribution.js"
 import { type Lms, lmsValue } from "./lms.js"
 import {
@@ -79,18 +80,23 @@ function agesOutOfOrder(rows: readonly TableRow[]): readonly TableProblem[] {
   return rows.flatMap(({ line, sex, numbers }, i) => {
     const before = rows[i - 1]?.numbers.age_years ?? -1
     if (numbers.age_years! > before) return []
-    const allowed = `an age above ${before}, the one before for ${inWords[sex]}`
+    const allowed = say(
+      "an age above {before}, the one before for {sex, select, female {girls} male {boys} other {both sexes}}",
+      { before, sex },
+    )
     return [tableProblem({ line, column: "age_years", value: numbers.age_years, allowed })]
   })
 }
 
 const SEXES: readonly ReferenceSex[] = ["female", "male", "all"]
-const inWords: Readonly<Record<ReferenceSex, string>> = { female: "girls", male: "boys", all: "both sexes" }
 
 function implausibleSpread(row: TableRow): readonly TableProblem[] {
   const lengths = [2, 98].map((centile) => lmsValue({ z: normalQuantile(centile / 100), ...lmsOf(row) }))
   if (lengths.every((length) => length !== null && length >= SHORTEST_MM && length <= LONGEST_MM)) return []
-  const allowed = `an L that with M and S puts the centiles 2 and 98 from ${SHORTEST_MM} to ${LONGEST_MM} mm`
+  const allowed = say("an L that with M and S puts the centiles 2 and 98 from {shortest} to {longest} mm", {
+    shortest: SHORTEST_MM,
+    longest: LONGEST_MM,
+  })
   return [tableProblem({ line: row.line, column: "L", value: row.numbers.l, allowed })]
 }
 
@@ -101,13 +107,21 @@ function centilesOutOfOrder(
   const printed = centiles.map((centile) => `p${centile}`).filter((column) => column in numbers)
   if (printed.length < 2) {
     return [
-      tableProblem({ line, column: "row", value: printed.length, allowed: "two or more printed centiles" }),
+      tableProblem({
+        line,
+        column: "row",
+        value: printed.length,
+        allowed: say("two or more printed centiles"),
+      }),
     ]
   }
   return printed.slice(1).flatMap((column, i) => {
     const below = printed[i]!
     if (numbers[column]! > numbers[below]!) return []
-    const allowed = `above ${below} of the same row, ${numbers[below]}`
+    const allowed = say("above {column} of the same row, {value}", {
+      column: below,
+      value: numbers[below] as number,
+    })
     return [tableProblem({ line, column, value: numbers[column], allowed })]
   })
 }
@@ -125,7 +139,11 @@ function crossingsBetweenRows(tableRows: readonly TableRow[]): readonly TablePro
       const crossed = points.findIndex((point, at) => at > 0 && !(point.value > points[at - 1]!.value))
       if (crossed !== -1) {
         const column = `p${points[crossed]!.centile}`
-        const allowed = `above p${points[crossed - 1]!.centile} at every age from ${from.ageYears} to ${to.ageYears}`
+        const allowed = say("above {column} at every age from {from} to {to}", {
+          column: `p${points[crossed - 1]!.centile}`,
+          from: from.ageYears,
+          to: to.ageYears,
+        })
         const value = to.values[points[crossed]!.centile]
         return [tableProblem({ line: tableRows[i + 1]!.line, column, value, allowed })]
       }

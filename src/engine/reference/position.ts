@@ -2,6 +2,7 @@ import type { Reference } from "../../evidence/types.js"
 import type { Position } from "../assessment.js"
 import type { LengthMethod, Sex } from "../course.js"
 import { normalCdf, normalQuantile } from "../numeric/normal.js"
+import { msg, say } from "../say.js"
 import { cautions } from "./cautions.js"
 import type { Distribution } from "./distribution.js"
 import { distributionAtAge } from "./distribution-at-age.js"
@@ -10,8 +11,8 @@ export type Measure = Reference["measure"]
 
 // A decimal point lost or an instrument misread, not limits of nature (common practice, no source).
 const PLAUSIBLE = {
-  "axial-length": { low: 15, high: 35, name: "axial length", unit: "mm" },
-  "spherical-equivalent": { low: -30, high: 30, name: "spherical equivalent", unit: "D" },
+  "axial-length": { low: 15, high: 35, name: msg("axial length"), unit: "mm" },
+  "spherical-equivalent": { low: -30, high: 30, name: msg("spherical equivalent"), unit: "D" },
 } as const
 
 export interface PositionQuestion {
@@ -51,11 +52,21 @@ export function position(question: PositionQuestion): Position {
 
 function unfit({ measure, value, reference }: PositionQuestion): string | null {
   if (measure !== reference.measure) {
-    return `the reference ${reference.id} measures ${PLAUSIBLE[reference.measure].name}, not ${PLAUSIBLE[measure].name}`
+    return say("the reference {id} measures {measured}, not {asked}", {
+      id: reference.id,
+      measured: say(PLAUSIBLE[reference.measure].name),
+      asked: say(PLAUSIBLE[measure].name),
+    })
   }
   const { low, high, name, unit } = PLAUSIBLE[measure]
   if (value >= low && value <= high) return null
-  return `${name} must be from ${low} to ${high} ${unit} to be placed, not ${value}`
+  return say("{measure} must be from {low} to {high} {unit} to be placed, not {value}", {
+    measure: say(name),
+    low,
+    high,
+    unit,
+    value,
+  })
 }
 
 function centileOf({
@@ -72,7 +83,7 @@ function centileOf({
   // Without a z the value lies beyond a printed table, on the side that its outermost value tells.
   const centile = z === null ? (lowestValue !== null && value < lowestValue ? 0 : 100) : 100 * normalCdf(z)
   // A value that is exactly an outermost centile is still on the table, whatever the last digit says.
-  if (centile < lowest - 1e-9) return `below p${lowest}`
-  if (centile > highest + 1e-9) return `above p${highest}`
+  if (centile < lowest - 1e-9) return say("below p{centile}", { centile: lowest })
+  if (centile > highest + 1e-9) return say("above p{centile}", { centile: highest })
   return centile
 }

@@ -1,5 +1,6 @@
 import type { Evidence } from "../../evidence/types.js"
 import type { Child } from "../course.js"
+import { say } from "../say.js"
 import { chooseReference } from "./choose-reference.js"
 import { valueAtCentile } from "./value-at-centile.js"
 
@@ -41,9 +42,12 @@ export function referenceBand({
   })
   const reference = rows[0]?.reference
   if (!reference || rows.length < 2) return null
-  const approximate = reference.grade === "C" ? ", approximate" : ""
   return {
-    label: `European children, centiles ${LOW_CENTILE} to ${HIGH_CENTILE}${approximate}`,
+    label: say("European children, centiles {low} to {high}{grade, select, C {, approximate} other {}}", {
+      low: LOW_CENTILE,
+      high: HIGH_CENTILE,
+      grade: reference.grade,
+    }),
     rows: rows.map(({ age, lowMm, highMm }) => ({ age, lowMm, highMm })),
   }
 }

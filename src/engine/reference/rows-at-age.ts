@@ -1,6 +1,7 @@
 import type { Reference, ReferenceSex } from "../../evidence/types.js"
 import type { Sex } from "../course.js"
 import { monotoneCubic } from "../numeric/monotone-cubic.js"
+import { listed, say, withDecimalSign } from "../say.js"
 
 interface Aged {
   readonly ageYears: number
@@ -28,17 +29,33 @@ export function outsideReference({
   ageYears: number
 }): string | null {
   const ages = rowsForSex<ReferenceRow>(reference.rows, sex).map((row) => row.ageYears)
-  if (ages.length === 0) return `the reference ${reference.id} has no rows for a ${sex} child`
-  const asked = `age ${shownAge(ageYears)} lies outside`
+  if (ages.length === 0) {
+    return say("the reference {id} has no rows for a {sex, select, female {female} other {male}} child", {
+      id: reference.id,
+      sex,
+    })
+  }
+  const age = shownAge(ageYears)
   if (reference.shape === "centiles" && reference.agesAreCells) {
     if (ages.includes(Math.floor(ageYears))) return null
-    return `the reference ${reference.id} has cells for children of ${listed(ages)} completed years only; ${asked}`
+    return say(
+      "the reference {id} has cells for children of {ages} completed years only; age {age} lies outside",
+      { id: reference.id, ages: listed(ages.map(String)), age },
+    )
   }
   const youngest = Math.max(reference.youngestAgeYears, ages[0]!)
   const oldest = Math.min(reference.oldestAgeYears, ages.at(-1)!)
   if (ageYears >= youngest && ageYears <= oldest) return null
-  const range = youngest === oldest ? `age ${youngest} only` : `${youngest} to ${oldest} years`
-  return `the reference ${reference.id} covers ${range} for a ${sex} child; ${asked}`
+  if (youngest === oldest) {
+    return say(
+      "the reference {id} covers age {only} only for a {sex, select, female {female} other {male}} child; age {age} lies outside",
+      { id: reference.id, only: youngest, sex, age },
+    )
+  }
+  return say(
+    "the reference {id} covers {youngest} to {oldest} years for a {sex, select, female {female} other {male}} child; age {age} lies outside",
+    { id: reference.id, youngest, oldest, sex, age },
+  )
 }
 
 /** A quantity at an age between rows: monotone cubic over all rows given. */
@@ -71,9 +88,5 @@ export function neighbours(rows: readonly Aged[], ageYears: number): { before: n
 
 /** An age as it is said in a refusal: at most two decimals. */
 export function shownAge(ageYears: number): string {
-  return Number.isFinite(ageYears) ? String(Number(ageYears.toFixed(2))) : String(ageYears)
-}
-
-function listed(ages: readonly number[]): string {
-  return ages.length === 1 ? String(ages[0]) : `${ages.slice(0, -1).join(", ")} and ${ages.at(-1)}`
+  return withDecimalSign(Number.isFinite(ageYears) ? String(Number(ageYears.toFixed(2))) : String(ageYears))
 }

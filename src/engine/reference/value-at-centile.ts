@@ -1,6 +1,7 @@
 import type { Reference } from "../../evidence/types.js"
 import type { Sex } from "../course.js"
 import { normalQuantile } from "../numeric/normal.js"
+import { say } from "../say.js"
 import { distributionAtAge } from "./distribution-at-age.js"
 
 /**
@@ -24,6 +25,9 @@ export function valueAtCentile({
   const value = centile >= lowest && centile <= highest ? valueAt(normalQuantile(centile / 100)) : null
   if (value !== null) return { value }
   return {
-    refused: `the reference ${reference.id} gives centiles ${lowest} to ${highest} for this age and sex; p${centile} lies outside`,
+    refused: say(
+      "the reference {id} gives centiles {lowest} to {highest} for this age and sex; p{centile} lies outside",
+      { id: reference.id, lowest, highest, centile },
+    ),
   }
 }

@@ -4,6 +4,8 @@ import { EYES } from "../course.js"
 import { withinAges } from "../growth/observations.js"
 import type { Study } from "../growth/study.js"
 import { sphericalEquivalent } from "../optics/spherical-equivalent.js"
+import { say } from "../say.js"
+import { fixed } from "../words.js"
 import { doubtfulFigures } from "./doubtful-figures.js"
 
 /** What to look at before the answers are believed: doubtful figures first, then what is missing. */
@@ -31,22 +33,29 @@ function signChanges({ course, asOf }: Study): readonly Check[] {
         {
           kind: "sign-changed",
           path: `visits[${index}].${eye}.refraction.sphere`,
-          why:
-            `the ${eye} eye has ${signed(refraction.sphere)} D on ${date} where ` +
-            `${signed(before.refraction.sphere)} D stood on ${before.date}: is a sign lost?`,
+          why: say(
+            "the {eye, select, right {right} other {left}} eye has {now} D on {date} where {before} D stood on {day}: is a sign lost?",
+            {
+              eye,
+              now: signed(refraction.sphere),
+              date,
+              before: signed(before.refraction.sphere),
+              day: before.date,
+            },
+          ),
         },
       ]
     })
   })
 }
 
-const signed = (dioptres: number): string => `${dioptres > 0 ? "+" : ""}${dioptres.toFixed(2)}`
+const signed = (dioptres: number): string => `${dioptres > 0 ? "+" : ""}${fixed(dioptres)}`
 
 function missing(study: Study): readonly Check[] {
   const { course, asOf, evidence } = study
   const { youngestAgeYears, oldestAgeYears } = evidence.growth.values
   const found: Check[] = []
-  const say = (kind: string, path: string, why: string) => found.push({ kind, path, why })
+  const lacks = (kind: string, path: string, why: string) => found.push({ kind, path, why })
   const paths = (wanted: (visit: Visit) => boolean) =>
     course.visits.flatMap((visit, i) => (wanted(visit) ? [`visits[${i}]`] : []))
 
@@ -54,28 +63,40 @@ function missing(study: Study): readonly Check[] {
 
   const later = paths((visit) => visit.date > asOf)
   if (later.length > 0) {
-    say("after-as-of", later[0] as string, `${visits(later.length)} after ${asOf} left out of this answer`)
+    lacks(
+      "after-as-of",
+      later[0] as string,
+      say("{count, plural, one {# visit} other {# visits}} after {asOf} left out of this answer", {
+        count: later.length,
+        asOf,
+      }),
+    )
   }
   const outside = known((visit) => {
     const measured = EYES.some((eye) => visit[eye]?.axialLength || visit[eye]?.refraction)
     return measured && !withinAges({ born: course.child.born, on: visit.date }, evidence.growth)
   })
   if (outside.length > 0) {
-    say(
+    lacks(
       "outside-ages",
       outside[0] as string,
-      `${visits(outside.length)} outside the ages ${youngestAgeYears.value} to ${oldestAgeYears.value} ` +
-        "that the growth evidence covers: shown, and left out of the answers",
+      say(
+        "{count, plural, one {# visit} other {# visits}} outside the ages {youngest} to {oldest} that the growth evidence covers: shown, and left out of the answers",
+        { count: outside.length, youngest: youngestAgeYears.value, oldest: oldestAgeYears.value },
+      ),
     )
   }
   const unnamed = known((visit) =>
     EYES.some((eye) => visit[eye]?.axialLength && !visit[eye].axialLength.method),
   )
   if (unnamed.length > 0) {
-    say(
+    lacks(
       "method-not-stated",
       `${unnamed[0]}`,
-      `${visits(unnamed.length)} with a length whose method is not stated: taken as optical biometry`,
+      say(
+        "{count, plural, one {# visit} other {# visits}} with a length whose method is not stated: taken as optical biometry",
+        { count: unnamed.length },
+      ),
     )
   }
   const dry = known((visit) =>
@@ -85,30 +106,33 @@ function missing(study: Study): readonly Check[] {
     }),
   )
   if (dry.length > 0) {
-    say(
+    lacks(
       "not-cycloplegic",
       dry.at(-1) as string,
-      `${visits(dry.length)} with autorefraction without cycloplegia: it makes children look more myopic, and before a treatment it counts for less`,
+      say(
+        "{count, plural, one {# visit} other {# visits}} with autorefraction without cycloplegia: it makes children look more myopic, and before a treatment it counts for less",
+        { count: dry.length },
+      ),
     )
   }
   if (study.myopia === "unknown") {
-    say("refraction-missing", "visits", "no refraction is recorded: the child is taken as myopic")
+    lacks("refraction-missing", "visits", say("no refraction is recorded: the child is taken as myopic"))
   }
   if (course.practice?.latitude === undefined) {
-    say(
+    lacks(
       "latitude-missing",
       "practice.latitude",
-      "the latitude is not stated: growth is not corrected for the season",
+      say("the latitude is not stated: growth is not corrected for the season"),
     )
   }
   if (course.child.ancestry === undefined || course.child.ancestry === "unstated") {
-    say(
+    lacks(
       "ancestry-unstated",
       "child.ancestry",
-      "ancestry is not stated: natural growth is that of children who are not East Asian, which is the slower one",
+      say(
+        "ancestry is not stated: natural growth is that of children who are not East Asian, which is the slower one",
+      ),
     )
   }
   return found
 }
-
-const visits = (count: number): string => (count === 1 ? "1 visit" : `${count} visits`)

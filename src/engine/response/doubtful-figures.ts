@@ -1,6 +1,7 @@
 import type { Check, Finding, GrowthVerdict } from "../assessment.js"
 import type { Study } from "../growth/study.js"
 import { isMeasuredAgain } from "../measured-again.js"
+import { listed, say } from "../say.js"
 import { exchangedEyes } from "./exchanged-eyes.js"
 import { implausibleChanges } from "./implausible-change.js"
 
@@ -23,11 +24,12 @@ export function inDoubt({ course }: Pick<Study, "course">, doubts: readonly Chec
   const dates = visits.filter((visit) => !isMeasuredAgain(visit)).map(({ date }) => date)
   if (dates.length === 0) return null
   const days = [...new Set(dates)].sort()
-  return `a figure of ${days.join(" and ")} is in doubt`
+  return say("a figure of {days} is in doubt", { days: listed(days) })
 }
 
 /** What ends the wait: a correction of the visit, or its mark of having been measured again. */
-export const WAITS = ": no answer until it has been measured again or put right"
+export const waits = (doubt: string): string =>
+  say("{doubt}: no answer until it has been measured again or put right", { doubt })
 
 /**
  * The growth while a figure is in doubt: no state and no probabilities, since they would be as sure of a slip of the
@@ -37,13 +39,13 @@ export const growthInDoubt = (growth: GrowthVerdict, doubt: string): GrowthVerdi
   ...growth,
   state: "unclear",
   probabilities: null,
-  reasons: [`${doubt}${WAITS}`],
+  reasons: [waits(doubt)],
 })
 
 /** The second question while a figure is in doubt: the ratio as it stands, and neither a verdict nor a lean. */
 export function findingInDoubt<T extends Omit<Finding, "earliestAnswer">>(finding: T, doubt: string): T {
   const saysSomething = finding.state === "slowed" || finding.state === "not-slowed" || finding.lean !== null
   return saysSomething
-    ? { ...finding, state: "cannot-tell-yet", lean: null, reasons: [`${doubt}${WAITS}`, ...finding.reasons] }
+    ? { ...finding, state: "cannot-tell-yet", lean: null, reasons: [waits(doubt), ...finding.reasons] }
     : finding
 }

@@ -3,6 +3,7 @@ import { centred } from "../growth/child-model.js"
 import { type Posterior, posterior, withheldPrior } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
 import { forwardSolve, type Whitened } from "../growth/whiten.js"
+import { say } from "../say.js"
 
 /** The eyes of this visit are likelier exchanged than not by this factor before it is said. */
 const RATIO_TO_SAY = 500
@@ -75,13 +76,20 @@ function exchange(figures: Float64Array, { rows: [a, b] }: LengthPair): Float64A
 }
 
 function check({ course }: Study, visit: number, ratio: number): Check {
-  const odds = ratio > 1e6 ? "more than a million" : String(Math.round(ratio))
+  const date = course.visits[visit]?.date ?? ""
   return {
     kind: "eyes-exchanged",
     path: `visits[${visit}]`,
     why:
-      `right and left look exchanged on ${course.visits[visit]?.date}: ` +
-      `the lengths fit ${odds} times better the other way round`,
+      ratio > 1e6
+        ? say(
+            "right and left look exchanged on {date}: the lengths fit more than a million times better the other way round",
+            { date },
+          )
+        : say(
+            "right and left look exchanged on {date}: the lengths fit {times} times better the other way round",
+            { date, times: Math.round(ratio) },
+          ),
   }
 }
 

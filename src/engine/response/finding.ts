@@ -1,11 +1,11 @@
 import type { Finding, Lean } from "../assessment.js"
-import { EYES } from "../course.js"
 import type { Observation } from "../growth/observations.js"
 import { type Posterior, posterior, withheldPrior } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
 import type { TreatmentColumn } from "../growth/treatment-columns.js"
+import { say, withDecimalSign } from "../say.js"
 import { ADHERENCE_RULE, POOR_COVERAGE } from "../supply/definition.js"
-import { percent } from "../words.js"
+import { fixed, percent } from "../words.js"
 import { detectableChangeMm, startingFigure } from "./detectable-change.js"
 
 /** The two hypotheses about the treatment, and how the child's own figures weigh them. */
@@ -51,7 +51,7 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
   const { tested } = study
   const open = { likelihoodRatio: null, lean: null, upper, lower }
   if (!tested) {
-    return { state: "no-treatment", treatment: null, ...open, reasons: ["no treatment has begun"] }
+    return { state: "no-treatment", treatment: null, ...open, reasons: [say("no treatment has begun")] }
   }
   const cannot = { state: "cannot-tell-yet", treatment: tested.label } as const
   const notes = [...(tested.note ? [tested.note] : []), ...otherEye(study, tested)]
@@ -62,11 +62,11 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
       ...open,
       reasons: [
         ...notes,
-        "no myopia before the treatment: the trials behind this test were of myopic children",
+        say("no myopia before the treatment: the trials behind this test were of myopic children"),
       ],
     }
   }
-  if (!weighed) return { ...cannot, ...open, reasons: [...notes, "no length has been measured"] }
+  if (!weighed) return { ...cannot, ...open, reasons: [...notes, say("no length has been measured")] }
 
   const ratio = Math.exp(weighed.logRatio)
   const lean: Lean | null = ratio >= LEAN_RATIO ? "slowed" : ratio <= 1 / LEAN_RATIO ? "not-slowed" : null
@@ -79,7 +79,7 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
   const figures = { treatment: tested.label, likelihoodRatio: ratio, upper, lower }
   if (ratio >= upper) return { state: "slowed", ...figures, lean: "slowed", reasons }
   if (ratio <= lower && isPoor) {
-    return { ...cannot, ...figures, lean: "not-slowed", reasons: [...reasons, NO_VERDICT] }
+    return { ...cannot, ...figures, lean: "not-slowed", reasons: [...reasons, noVerdict()] }
   }
   if (ratio <= lower) return { state: "not-slowed", ...figures, lean: "not-slowed", reasons }
   return {
@@ -88,37 +88,55 @@ export function finding(study: Study, weighed: Weighing | null): Omit<Finding, "
     lean,
     reasons: [
       ...reasons,
-      `the figures fit both: ${ratio >= 1 ? ratio.toFixed(1) : (1 / ratio).toFixed(1)} : 1 ` +
-        `${ratio >= 1 ? "for" : "against"} an effect, ${inDigits(ratio >= 1 ? upper : 1 / lower)} : 1 is asked for`,
+      say(
+        "the figures fit both: {odds} : 1 {side, select, for {for} other {against}} an effect, {wanted} : 1 is asked for",
+        {
+          odds: fixed(ratio >= 1 ? ratio : 1 / ratio, 1),
+          side: ratio >= 1 ? "for" : "against",
+          wanted: inDigits(ratio >= 1 ? upper : 1 / lower),
+        },
+      ),
     ],
   }
 }
 
-const NO_VERDICT =
-  "the figures speak against an effect, but with so many nights without a drop that is no verdict on the drops"
+const noVerdict = (): string =>
+  say(
+    "the figures speak against an effect, but with so many nights without a drop that is no verdict on the drops",
+  )
 
 function poorlyCovered({ course }: Study, { coverage }: TreatmentColumn, mayExplain: boolean): string {
-  const told = (course.missedNights ?? []).length > 0 ? " and were not reported missed" : ""
-  return (
-    `only ${percent(coverage as number)} of nights had a bottle in date${told} ` +
-    `(proportion of days covered since the start; ${ADHERENCE_RULE})` +
-    (mayExplain ? ": missed nights may explain what is seen" : "")
+  return say(
+    "only {share} of nights had a bottle in date{told, select, yes { and were not reported missed} other {}} (proportion of days covered since the start; {rule}){explains, select, yes {: missed nights may explain what is seen} other {}}",
+    {
+      share: percent(coverage as number),
+      told: (course.missedNights ?? []).length > 0 ? "yes" : "no",
+      rule: say(ADHERENCE_RULE),
+      explains: mayExplain ? "yes" : "no",
+    },
   )
 }
 
 /** Where the eyes are not on the same treatment: which one is asked about, and what the other eye has. */
 function otherEye({ model, ageYears }: Study, tested: TreatmentColumn): string[] {
   if (tested.eye === undefined) return []
-  const [asked, other] = [EYES[tested.eye], EYES[1 - tested.eye]]
+  const eye = tested.eye === 0 ? "right" : "left"
   const beside = model.columns.find((column) =>
     column.exposures.some(
-      ({ eye, fromAge, toAge }) => eye === 1 - tested.eye! && fromAge <= ageYears && ageYears < toAge,
+      (exposure) =>
+        exposure.eye === 1 - tested.eye! && exposure.fromAge <= ageYears && ageYears < exposure.toAge,
     ),
   )
   return [
     beside
-      ? `asked of the ${asked} eye, whose treatment began last; the ${other} eye has ${beside.key}`
-      : `asked of the ${asked} eye, the only one treated; the ${other} eye shows the child's own pace`,
+      ? say(
+          "asked of the {eye, select, right {right eye, whose treatment began last; the left} other {left eye, whose treatment began last; the right}} eye has {treatment}",
+          { eye, treatment: beside.name },
+        )
+      : say(
+          "asked of the {eye, select, right {right eye, the only one treated; the left} other {left eye, the only one treated; the right}} eye shows the child's own pace",
+          { eye },
+        ),
   ]
 }
 
@@ -136,14 +154,14 @@ function tooShort(study: Study): string | null {
   const last = lengths.at(-1)
   if (!last) return null
   const sameEye = lengths.filter((figure) => figure.eye === last.eye)
-  if (sameEye.length < 2) return "only one length has been measured"
+  if (sameEye.length < 2) return say("only one length has been measured")
   const naturalMm = watchedMm(study, tested, last.ageYears)
   const first = startingFigure(sameEye, tested.startAge)
   const detectable = detectableChangeMm({ first, last, parameters: study.evidence.growth })
   if (naturalMm >= detectable) return null
-  return (
-    `too early: untreated, the eye would have grown ${naturalMm.toFixed(2)} mm since the start, ` +
-    `less than the ${detectable.toFixed(2)} mm that can be told`
+  return say(
+    "too early: untreated, the eye would have grown {natural} mm since the start, less than the {detectable} mm that can be told",
+    { natural: fixed(naturalMm), detectable: fixed(detectable) },
   )
 }
 
@@ -158,4 +176,5 @@ export function watchedMm({ natural, model }: Study, { stretches }: TreatmentCol
   }, 0)
 }
 
-const inDigits = (odds: number): string => odds.toFixed(Number.isInteger(Number(odds.toFixed(6))) ? 0 : 1)
+const inDigits = (odds: number): string =>
+  withDecimalSign(odds.toFixed(Number.isInteger(Number(odds.toFixed(6))) ? 0 : 1))

@@ -6,6 +6,8 @@ import { distributionOf } from "../growth/posterior.js"
 import type { Stretch } from "../growth/stretch.js"
 import type { Study } from "../growth/study.js"
 import { mixtureCdf, mixtureMean, mixtureQuantile } from "../numeric/mixture.js"
+import { msg, say } from "../say.js"
+import { fixed, percent } from "../words.js"
 import { detectableChangeMm, startingFigure } from "./detectable-change.js"
 import { growthWindow } from "./growth-window.js"
 
@@ -27,7 +29,7 @@ export function growthState(study: Study): GrowthVerdict {
     return {
       state: "unclear",
       ...nothing,
-      reasons: ["there are not yet two lengths of the same eye to tell growth from"],
+      reasons: [say("there are not yet two lengths of the same eye to tell growth from")],
     }
   }
   const born = study.course.child.born
@@ -58,7 +60,12 @@ export function growthState(study: Study): GrowthVerdict {
     ...(isApart ? { eye: EYES[eyes[0]!] } : {}),
   }
   const notes = isApart
-    ? [`the eyes are not treated alike: this is the ${EYES[eyes[0]!]} eye, the one that grows faster`]
+    ? [
+        say(
+          "the eyes are not treated alike: this is the {eye, select, right {right} other {left}} eye, the one that grows faster",
+          { eye: eyes[0] === 0 ? "right" : "left" },
+        ),
+      ]
     : []
   if (study.myopia === "not-myopic") {
     return {
@@ -67,7 +74,9 @@ export function growthState(study: Study): GrowthVerdict {
       ...shown,
       reasons: [
         ...notes,
-        "no myopia: the growth is set against the emmetropic curve alone, never against untreated myopia",
+        say(
+          "no myopia: the growth is set against the emmetropic curve alone, never against untreated myopia",
+        ),
       ],
     }
   }
@@ -105,8 +114,11 @@ export function growthState(study: Study): GrowthVerdict {
     ...verdict,
     reasons: [
       ...notes,
-      `the likeliest state, ${inWords(likeliest)}, is only ${percent(certainty)} certain; ` +
-        `${percent(study.settings.certainty)} is asked for`,
+      say("the likeliest state, {state}, is only {certainty} certain; {wanted} is asked for", {
+        state: inWords(likeliest),
+        certainty: sure(certainty),
+        wanted: sure(study.settings.certainty),
+      }),
       ...together(probabilities, study.settings.certainty),
     ],
   }
@@ -130,22 +142,38 @@ function together(probabilities: Record<KnownGrowthState, number>, certainty: nu
   })
   const best = pairs.sort((a, b) => b.share - a.share)[0]
   return best && best.share >= certainty
-    ? [`${inWords(best.first)} or ${inWords(best.second)} together: ${percent(best.share)} certain`]
+    ? [
+        say("{one} or {other} together: {certainty} certain", {
+          one: inWords(best.first),
+          other: inWords(best.second),
+          certainty: sure(best.share),
+        }),
+      ]
     : []
 }
 
-const inWords = (state: KnownGrowthState): string => state.replace("-", " ")
+const STATES: Readonly<Record<KnownGrowthState, string>> = {
+  "near-normal": msg("near normal|growth"),
+  "slowed-growth": msg("slowed growth|growth"),
+  "as-untreated": msg("as untreated|growth"),
+  faster: msg("faster|growth"),
+}
 
-const percent = (share: number): string => (share > 0.995 ? "over 99 %" : `${Math.round(100 * share)} %`)
+const inWords = (state: KnownGrowthState): string => say(STATES[state])
+
+/** As `percent`; a state is never said to be wholly certain. */
+const sure = (share: number): string => percent(Math.min(share, 0.9999))
 
 /** Growth of a grown-up eye leaves little to slow; before that it is the interval or the instrument that is too coarse. */
 const ENDING_AGE_YEARS = 14
 
 function tooClose(gapMm: number, detectableMm: number, age: number): string {
-  const figures =
-    `natural and emmetropic growth lie only ${gapMm.toFixed(2)} mm apart over these dates, ` +
-    `less than the ${detectableMm.toFixed(2)} mm that this instrument can tell`
-  return age >= ENDING_AGE_YEARS
-    ? `growth is ending: ${figures}`
-    : `too early or too coarse to tell: ${figures}`
+  return say(
+    "{why, select, ending {growth is ending} other {too early or too coarse to tell}}: natural and emmetropic growth lie only {gap} mm apart over these dates, less than the {detectable} mm that this instrument can tell",
+    {
+      why: age >= ENDING_AGE_YEARS ? "ending" : "coarse",
+      gap: fixed(gapMm),
+      detectable: fixed(detectableMm),
+    },
+  )
 }

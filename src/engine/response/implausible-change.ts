@@ -1,9 +1,11 @@
 import type { Check } from "../assessment.js"
-import { EYES } from "../course.js"
+import type { Eye } from "../course.js"
 import type { Observation } from "../growth/observations.js"
 import { withheldPrior } from "../growth/posterior.js"
 import type { Study } from "../growth/study.js"
 import type { Whitened } from "../growth/whiten.js"
+import { say } from "../say.js"
+import { fixed } from "../words.js"
 
 /**
  * How far a figure may lie from what all the child's other figures lead to expect, in SDs, before it is doubted.
@@ -156,20 +158,32 @@ function surprise({ rows }: Candidate, pull: Float64Array, { size, values }: Mat
 function told(study: Study, { rows }: Candidate): { visit: number; check: Check } {
   const figures = rows.map((row) => study.model.observations[row] as Observation)
   const { visit, kind } = figures[0] as Observation
-  const date = study.course.visits[visit]?.date
+  const date = study.course.visits[visit]?.date ?? ""
   const length = kind === "length"
-  const measure = length ? "length" : "refraction"
-  const value = (figure: Observation) => `${figure.value.toFixed(2)} ${length ? "mm" : "D"}`
   const [one, other] = figures as [Observation, Observation | undefined]
-  const named = other
-    ? `the lengths of ${value(one)} (${EYES[one.eye]}) and ${value(other)} (${EYES[other.eye]}) on ${date} do not go`
-    : `the ${EYES[one.eye]} eye's ${measure} of ${value(one)} on ${date} does not go`
+  const why = other
+    ? say(
+        "the lengths of {one} mm ({oneEye, select, right {right} other {left}}) and {other} mm ({otherEye, select, right {right} other {left}}) on {date} do not go with this child's other figures: check the entry, the eye, the child and the instrument",
+        {
+          one: fixed(one.value),
+          oneEye: eyeName(one),
+          other: fixed(other.value),
+          otherEye: eyeName(other),
+          date,
+        },
+      )
+    : say(
+        "the {eye, select, right {right} other {left}} eye's {measure, select, length {length of {value} mm} other {refraction of {value} D}} on {date} does not go with this child's other figures: check the entry, the eye, the child and the instrument",
+        { eye: eyeName(one), measure: kind, value: fixed(one.value), date },
+      )
   return {
     visit,
     check: {
       kind: "implausible-change",
-      path: `visits[${visit}]${other ? "" : `.${EYES[one.eye]}.${length ? "axialLength" : "refraction"}`}`,
-      why: `${named} with this child's other figures: check the entry, the eye, the child and the instrument`,
+      path: `visits[${visit}]${other ? "" : `.${eyeName(one)}.${length ? "axialLength" : "refraction"}`}`,
+      why,
     },
   }
 }
+
+const eyeName = ({ eye }: Observation): Eye => (eye === 0 ? "right" : "left")

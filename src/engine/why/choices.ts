@@ -2,8 +2,9 @@ import type { Evidence } from "../../evidence/types.js"
 import type { Belief } from "../assessment.js"
 import type { Choices } from "../choices/choices.js"
 import { choicesTable } from "../choices/choices-table.js"
-import { AUTHORISED_SOURCE } from "../choices/start-remarks.js"
+import { AUTHORISED_SOURCE, isHeldToRegulator } from "../choices/start-remarks.js"
 import type { Course } from "../course.js"
+import { say } from "../say.js"
 import { fixed } from "../words.js"
 import { beliefInputs, lengthInputs, treatmentInputs } from "./course-inputs.js"
 import { effectParameter, growthParameters, methodInput } from "./model-parameters.js"
@@ -29,41 +30,56 @@ export function choicesWhy({
   const effects = [...new Set(options.flatMap(({ effect }) => effect ?? []))]
   return whyOf(
     {
-      title: "Why these figures?",
+      title: say("Why these figures?"),
       inputs: [
         ...lengthInputs({ course, asOf }),
         ...treatmentInputs({ course }),
         ...beliefInputs(beliefs),
-        ["Options", shown.length === 0 ? "none" : shown.join("; ")],
+        [say("Options"), shown.length === 0 ? say("none|options") : shown.join("; ")],
         ...(untreatedNextYearMm === null
           ? []
           : [
               [
-                "Growth expected in the next year without treatment",
-                `${fixed(untreatedNextYearMm)} mm`,
+                say("Growth expected in the next year without treatment"),
+                say("{mm} mm", { mm: fixed(untreatedNextYearMm) }),
               ] as const,
             ]),
         ...withheldInputs(choices),
         methodInput(evidence.growth),
       ],
       formula: [
-        "Every option starts from the same study of this child: the lengths, the own pace and what was learned of treatments already given.",
-        "Under an option everything in use ends today and the option begins; going on leaves the record as it is. From then on the eye grows its natural growth times the pace times (1 - share withheld x share of nights).",
-        "The share withheld is what this child's figures say of a treatment already given, otherwise what the trials report, with the doubt about the average and the spread between children.",
-        "Growth withheld in the next year = pace x natural growth of that year x share withheld x share of nights; the interval holds the doubt about pace and share.",
-        "Length at 18: the distribution of the length, wobble included; its middle and where 95 % of such children fall. The chance of 26 mm is the part of it beyond 26 mm, of the likelier eye.",
-        "The bracket of a chance: what the chance would be if pace and share were known and lay at the ends of their 95 % interval.",
-        "Cost: the plan of the coming months by the fee schedule; cost of each 0.1 mm: that sum divided by the growth withheld over the same months.",
-        "Unwanted effects are the rows that were read at exactly this strength, each beside its own comparison; rates of two trials cannot be compared.",
+        say(
+          "Every option starts from the same study of this child: the lengths, the own pace and what was learned of treatments already given.",
+        ),
+        say(
+          "Under an option everything in use ends today and the option begins; going on leaves the record as it is. From then on the eye grows its natural growth times the pace times (1 - share withheld x share of nights).",
+        ),
+        say(
+          "The share withheld is what this child's figures say of a treatment already given, otherwise what the trials report, with the doubt about the average and the spread between children.",
+        ),
+        say(
+          "Growth withheld in the next year = pace x natural growth of that year x share withheld x share of nights; the interval holds the doubt about pace and share.",
+        ),
+        say(
+          "Length at 18: the distribution of the length, wobble included; its middle and where 95 % of such children fall. The chance of 26 mm is the part of it beyond 26 mm, of the likelier eye.",
+        ),
+        say(
+          "The bracket of a chance: what the chance would be if pace and share were known and lay at the ends of their 95 % interval.",
+        ),
+        say(
+          "Cost: the plan of the coming months by the fee schedule; cost of each {tenth} mm: that sum divided by the growth withheld over the same months.",
+          { tenth: fixed(0.1, 1) },
+        ),
+        say(
+          "Unwanted effects are the rows that were read at exactly this strength, each beside its own comparison; rates of two trials cannot be compared.",
+        ),
         ...assumptions,
         ...(refused === undefined ? [] : [refused]),
       ],
       parameters: [...effects.map(effectParameter), ...growthParameters(evidence.growth)],
       restsOn: [
         ...options.flatMap(({ unwanted }) => unwanted.flatMap(({ source }) => source ?? [])),
-        ...(options.some(({ remarks }) => remarks.some((remark) => remark.includes("regulator")))
-          ? [AUTHORISED_SOURCE]
-          : []),
+        ...(options.some(isHeldToRegulator) ? [AUTHORISED_SOURCE] : []),
       ],
     },
     sourceOf,
@@ -75,6 +91,11 @@ function withheldInputs(choices: Choices): readonly WhyInput[] {
   return choices.options.flatMap(({ name, kind }, index) =>
     kind === "nothing"
       ? []
-      : [[`Withheld in the next year by ${name}`, (row?.cells[index] ?? []).join("; ")] as const],
+      : [
+          [
+            say("Withheld in the next year by {treatment}", { treatment: name }),
+            (row?.cells[index] ?? []).join("; "),
+          ] as const,
+        ],
   )
 }

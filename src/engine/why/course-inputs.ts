@@ -1,6 +1,7 @@
 import type { Belief } from "../assessment.js"
-import { type CalendarDate, type Course, EYES } from "../course.js"
+import { type CalendarDate, type Course, EYES, type LengthMethod } from "../course.js"
 import { realTreatments } from "../protocol/treatment-course.js"
+import { msg, say } from "../say.js"
 import { treatmentName } from "../treatment-name.js"
 import { capitalised, fixed } from "../words.js"
 import type { WhyInput } from "./why.js"
@@ -18,11 +19,28 @@ export function lengthInputs({ course, asOf }: CourseOnDay): readonly WhyInput[]
       const lengths = EYES.flatMap((eye) => {
         const length = visit[eye]?.axialLength
         if (!length) return []
-        const readings = length.readings === undefined ? "" : `${length.readings} readings, `
-        return [`${eye} ${fixed(length.mm)} mm (${readings}${length.method ?? "method not stated"})`]
+        const { readings } = length
+        const values = { eye, mm: fixed(length.mm), method: say(METHODS[length.method ?? "not-stated"]) }
+        return [
+          readings === undefined
+            ? say("{eye, select, right {right} other {left}} {mm} mm ({method})", values)
+            : say(
+                "{eye, select, right {right} other {left}} {mm} mm ({readings, plural, one {# reading} other {# readings}}, {method})",
+                { ...values, readings },
+              ),
+        ]
       })
-      return lengths.length === 0 ? [] : [[`Length on ${visit.date}`, lengths.join("; ")] as const]
+      return lengths.length === 0
+        ? []
+        : [[say("Length on {date}", { date: visit.date }), lengths.join("; ")] as const]
     })
+}
+
+/** As a course file names them. */
+const METHODS: Readonly<Record<LengthMethod | "not-stated", string>> = {
+  "optical-biometry": msg("optical-biometry|method"),
+  ultrasound: msg("ultrasound|method"),
+  "not-stated": msg("method not stated"),
 }
 
 /** The days of the refractions that are a second witness of growth: those before the first treatment. */
@@ -32,13 +50,18 @@ export function refractionInput({ course, asOf }: CourseOnDay): WhyInput {
     .filter((visit) => EYES.some((eye) => visit[eye]?.refraction))
     .map(({ date }) => date)
     .filter((date) => date <= asOf && (start === undefined || date <= start))
-  return ["Refractions that count (before treatment)", dates.length === 0 ? "none" : dates.join(", ")]
+  return [
+    say("Refractions that count (before treatment)"),
+    dates.length === 0 ? say("none|refractions") : dates.join(", "),
+  ]
 }
 
 export function treatmentInputs({ course }: Pick<CourseOnDay, "course">): readonly WhyInput[] {
   return realTreatments(course).map((treatment) => [
     capitalised(treatmentName(treatment)),
-    `from ${treatment.from} to ${treatment.to ?? "now"}`,
+    treatment.to
+      ? say("from {from} to {to}", { from: treatment.from, to: treatment.to })
+      : say("from {from} to now", { from: treatment.from }),
   ])
 }
 
@@ -46,7 +69,10 @@ export function treatmentInputs({ course }: Pick<CourseOnDay, "course">): readon
 export function beliefInputs(beliefs: readonly Belief[]): readonly WhyInput[] {
   return beliefs.map(({ what, prior, posterior }) => [
     capitalised(what),
-    `before the measurements ${spread(prior)}, after them ${spread(posterior)} (mean ± SD)`,
+    say("before the measurements {before}, after them {after} (mean ± SD)", {
+      before: spread(prior),
+      after: spread(posterior),
+    }),
   ])
 }
 

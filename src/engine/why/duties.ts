@@ -3,7 +3,9 @@ import type { CalendarDate } from "../course.js"
 import { nextDuty } from "../protocol/duties.js"
 import { sourceOf } from "../protocol/duty-source.js"
 import type { Anchor, Protocol, ProtocolStep } from "../protocol/protocol.js"
-import { counted } from "../words.js"
+import { protocolSource, protocolTitle, stepTitle } from "../protocol/titles.js"
+import { msg, say } from "../say.js"
+import { eitherOf } from "../words.js"
 import { type NamedParameter, type Why, type WhyInput, whyOf } from "./why.js"
 
 /** Why these duties are owed: the rule behind the next one first, then the whole protocol. */
@@ -19,24 +21,38 @@ export function dutiesWhy({
   const next = nextDuty(duties)
   return whyOf(
     {
-      title: "Why these duties?",
+      title: say("Why these duties?"),
       inputs: [
-        ["As of", asOf],
-        ["Protocol", `${protocol.title} (${protocol.id}), version ${protocol.version}: ${protocol.source}`],
-        ...(next === null ? [["Next duty", "nothing is owed"] as const] : nextInputs(next, protocol)),
+        [say("As of"), asOf],
+        [
+          say("Protocol"),
+          say("{title} ({id}), version {version}: {source}", {
+            title: protocolTitle(protocol),
+            id: protocol.id,
+            version: protocol.version,
+            source: protocolSource(protocol),
+          }),
+        ],
+        ...(next === null
+          ? [[say("Next duty"), say("nothing is owed")] as const]
+          : nextInputs(next, protocol)),
         ...protocol.steps.map(
           (step) =>
             [
-              `Step ${step.id}`,
-              `${step.title}: ${offsetInWords(step, ANCHOR_WORDS[step.anchor])}, ${windowInWords(step)}`,
+              say("Step {id}", { id: step.id }),
+              `${stepTitle(step)}: ${offsetInWords(step, step.anchor)}, ${windowInWords(step)}`,
             ] as const,
         ),
       ],
       formula: [
-        "Each step is counted in calendar months from its anchor (start, restart, stop or last visit) and may be done within its window.",
-        "It is done when visits within its reach measured everything it asks for; open within its window, overdue once the window has closed, missed when measuring now would serve a later step.",
-        "Consent and a bottle in date are owed while a treatment needs them.",
-        "Next is what has been overdue longest, else what has been open longest, else what comes first.",
+        say(
+          "Each step is counted in calendar months from its anchor (start, restart, stop or last visit) and may be done within its window.",
+        ),
+        say(
+          "It is done when visits within its reach measured everything it asks for; open within its window, overdue once the window has closed, missed when measuring now would serve a later step.",
+        ),
+        say("Consent and a bottle in date are owed while a treatment needs them."),
+        say("Next is what has been overdue longest, else what has been open longest, else what comes first."),
       ],
       parameters: SPANS.map(
         ([name, note]): NamedParameter => ({
@@ -44,8 +60,8 @@ export function dutiesWhy({
           value: protocol[name],
           unit: "d",
           sd: null,
-          source: [protocol.source],
-          note,
+          source: [protocolSource(protocol)],
+          note: say(note),
         }),
       ),
     },
@@ -53,58 +69,77 @@ export function dutiesWhy({
   )
 }
 
-/** The duty with its dates, and the offset and window of the step it comes from. */
+/** The duty with its dates, and the offset and window of the steps it comes from. */
 function nextInputs(next: Duty, protocol: Protocol): readonly WhyInput[] {
-  const steps = protocol.steps.filter(({ kind }) => kind === next.kind)
-  const { step: owed, isAfterChange } = sourceOf(next)
-  const offsets = steps.flatMap((step) => {
-    if (step.title !== owed?.title) return []
-    if (!isAfterChange) return [{ step, offset: offsetInWords(step, ANCHOR_WORDS[step.anchor]) }]
-    return step.restartsOnChange ? [{ step, offset: offsetInWords(step, "the change of strength") }] : []
-  })
+  const { step: from, isAfterChange } = sourceOf(next)
+  // Steps of one title are one duty to whoever reads it.
+  const steps = protocol.steps.filter(({ kind, title }) => kind === next.kind && title === from?.title)
+  const offsets = steps.map((step) => offsetInWords(step, isAfterChange ? "change" : step.anchor))
+  const lasting = LASTING[next.kind]
   const rule =
-    offsets.length === 0
-      ? LASTING[next.kind]
-      : `${either(offsets.map(({ offset }) => offset))}, ${either(offsets.map(({ step }) => windowInWords(step)))}`
+    steps.length === 0 ? lasting && say(lasting) : `${either(offsets)}, ${either(steps.map(windowInWords))}`
   return [
-    ["Next duty", `${next.step}: due ${next.due}, from ${next.opens} to ${next.closes}, ${next.state}`],
-    ...(rule === undefined ? [] : [["Counted as", rule] as const]),
+    [
+      say("Next duty"),
+      say(
+        "{step}: due {due}, from {opens} to {closes}, {state, select, done {done} open {open} overdue {overdue} upcoming {upcoming} other {missed}}",
+        { step: next.step, due: next.due, opens: next.opens, closes: next.closes, state: next.state },
+      ),
+    ],
+    ...(rule === undefined ? [] : [[say("Counted as"), rule] as const]),
   ]
 }
 
 /** Duties that belong to no step. */
 const LASTING: Readonly<Record<string, string>> = {
-  consent:
+  consent: msg(
     "by the first day of the treatment it covers, asked for consentLeadDays before; again at once when it was withdrawn or a material new wording came into force",
-  bottle:
+  ),
+  bottle: msg(
     "by the last day of the bottle in use, asked for bottleLeadDays before; without a beyond-use date a bottle lasts bottleDaysAfterOpening",
+  ),
 }
 
-const either = (words: readonly string[]): string => [...new Set(words)].join(" or ")
+const either = (words: readonly string[]): string => eitherOf([...new Set(words)])
 
-const ANCHOR_WORDS: Readonly<Record<Anchor, string>> = {
-  "before-start": "the start, before the first drop",
-  start: "the start",
-  restart: "the restart",
-  stop: "the stop",
-  "last-visit-on-treatment": "the last visit on treatment",
-  "last-visit-off-treatment": "the last visit off treatment",
+const ANCHORS: Readonly<Record<Anchor | "change", string>> = {
+  "before-start": msg("the start, before the first drop"),
+  start: msg("the start"),
+  restart: msg("the restart"),
+  stop: msg("the stop"),
+  "last-visit-on-treatment": msg("the last visit on treatment"),
+  "last-visit-off-treatment": msg("the last visit off treatment"),
+  change: msg("the change of strength"),
 }
 
-function offsetInWords({ offsetMonths, offsetDays = 0 }: ProtocolStep, anchor: string): string {
-  const spans = [
-    ...(offsetMonths > 0 ? [counted(offsetMonths, "month")] : []),
-    ...(offsetDays > 0 ? [counted(offsetDays, "day")] : []),
-  ]
-  return spans.length === 0 ? `at ${anchor}` : `${spans.join(" and ")} from ${anchor}`
+function offsetInWords(
+  { offsetMonths: months, offsetDays: days = 0 }: ProtocolStep,
+  from: keyof typeof ANCHORS,
+): string {
+  const anchor = say(ANCHORS[from])
+  if (months > 0 && days > 0) {
+    return say(
+      "{months, plural, one {# month} other {# months}} and {days, plural, one {# day} other {# days}} from {anchor}",
+      { months, days, anchor },
+    )
+  }
+  if (months > 0) {
+    return say("{months, plural, one {# month} other {# months}} from {anchor}", { months, anchor })
+  }
+  return days > 0
+    ? say("{days, plural, one {# day} other {# days}} from {anchor}", { days, anchor })
+    : say("at {anchor}", { anchor })
 }
 
-const windowInWords = ({ windowDaysBefore, windowDaysAfter }: ProtocolStep): string =>
-  `from ${counted(windowDaysBefore, "day")} before to ${counted(windowDaysAfter, "day")} after`
+const windowInWords = ({ windowDaysBefore: before, windowDaysAfter: after }: ProtocolStep): string =>
+  say(
+    "from {before, plural, one {# day} other {# days}} before to {after, plural, one {# day} other {# days}} after",
+    { before, after },
+  )
 
 const SPANS = [
-  ["longestPauseDays", "A gap in treatment of up to this many days is a pause; a longer one is a stop."],
-  ["consentLeadDays", "A consent is asked for this many days before the treatment begins."],
-  ["bottleLeadDays", "The next bottle is asked for this many days before the last one ends."],
-  ["bottleDaysAfterOpening", "Days of use after opening where the pharmacy gave no beyond-use date."],
+  ["longestPauseDays", msg("A gap in treatment of up to this many days is a pause; a longer one is a stop.")],
+  ["consentLeadDays", msg("A consent is asked for this many days before the treatment begins.")],
+  ["bottleLeadDays", msg("The next bottle is asked for this many days before the last one ends.")],
+  ["bottleDaysAfterOpening", msg("Days of use after opening where the pharmacy gave no beyond-use date.")],
 ] as const

@@ -1,6 +1,7 @@
 import type { Evidence } from "../../evidence/types.js"
 import type { Belief, Forecast } from "../assessment.js"
 import type { Course } from "../course.js"
+import { say } from "../say.js"
 import { percent } from "../words.js"
 import { beliefInputs, lengthInputs, treatmentInputs } from "./course-inputs.js"
 import { methodInput, modelParameters } from "./model-parameters.js"
@@ -21,22 +22,30 @@ export function forecastWhy({ course, forecast, toAgeYears, beliefs, evidence, s
   const { asOf, chance26mmBy18, chanceMinus6DBy18, notes, refused } = forecast
   return whyOf(
     {
-      title: "Why this forecast?",
+      title: say("Why this forecast?"),
       inputs: [
         ...lengthInputs({ course, asOf }),
         ...treatmentInputs({ course }),
-        ["To age", `${toAgeYears} years`],
-        ...chance("Chance of 26 mm by 18", chance26mmBy18),
-        ...chance("Chance of -6 D by 18", chanceMinus6DBy18),
+        [say("To age"), say("{years, plural, one {# year} other {# years}}", { years: toAgeYears })],
+        ...chance(say("Chance of 26 mm by 18"), chance26mmBy18),
+        ...chance(say("Chance of -6 D by 18"), chanceMinus6DBy18),
         ...beliefInputs(beliefs),
         methodInput(evidence.growth),
       ],
       formula: [
-        "The eye is carried forward from its last length along the natural growth of an untreated myope of this age, sex and population, with its season, times the child's own pace.",
-        "Untreated: no treatment from this day on. As treated: the treatment of this day goes on and withholds its share of natural growth.",
-        "Pace and share withheld are what all of the child's measurements say, not an average alone. The irregularity of growth is added for every year ahead.",
-        "Each line of the fan is the length that the stated share of such children stays below.",
-        "The chance of 26 mm is that of the eye more likely to reach it. The chance of -6 D starts from the last refraction of the more myopic eye, with dioptres per mm of growth.",
+        say(
+          "The eye is carried forward from its last length along the natural growth of an untreated myope of this age, sex and population, with its season, times the child's own pace.",
+        ),
+        say(
+          "Untreated: no treatment from this day on. As treated: the treatment of this day goes on and withholds its share of natural growth.",
+        ),
+        say(
+          "Pace and share withheld are what all of the child's measurements say, not an average alone. The irregularity of growth is added for every year ahead.",
+        ),
+        say("Each line of the fan is the length that the stated share of such children stays below."),
+        say(
+          "The chance of 26 mm is that of the eye more likely to reach it. The chance of -6 D starts from the last refraction of the more myopic eye, with dioptres per mm of growth.",
+        ),
         ...notes,
         ...(refused === undefined ? [] : [refused]),
       ],
@@ -49,4 +58,12 @@ export function forecastWhy({ course, forecast, toAgeYears, beliefs, evidence, s
 const chance = (label: string, by18: Forecast["chance26mmBy18"]): readonly WhyInput[] =>
   by18 === null
     ? []
-    : [[label, `${percent(by18.untreated)} untreated, ${percent(by18.asTreated)} as treated now`]]
+    : [
+        [
+          label,
+          say("{untreated} untreated, {asTreated} as treated now", {
+            untreated: percent(by18.untreated),
+            asTreated: percent(by18.asTreated),
+          }),
+        ],
+      ]

@@ -1,6 +1,7 @@
 import type { Evidence } from "../../evidence/types.js"
-import type { Assessment, PracticeSettings } from "../assessment.js"
+import type { Assessment, KnownGrowthState, PracticeSettings } from "../assessment.js"
 import type { Course } from "../course.js"
+import { msg, say } from "../say.js"
 import { fixed, inDigits, percent } from "../words.js"
 import { lengthInputs, refractionInput } from "./course-inputs.js"
 import { methodInput, modelParameters } from "./model-parameters.js"
@@ -21,28 +22,51 @@ export function growthWhy({ course, assessment, evidence, settings, sourceOf }: 
   const { nearNormal, slowed, asUntreated } = settings.cuts
   return whyOf(
     {
-      title: "Why this growth state?",
+      title: say("Why this growth state?"),
       inputs: [
         ...lengthInputs({ course, asOf }),
         refractionInput({ course, asOf }),
-        ["Judged over", growth.from && growth.to ? `${growth.from} to ${growth.to}` : "no interval yet"],
-        ...rate("Growth", growth.mmPerYear),
+        [
+          say("Judged over"),
+          growth.from && growth.to
+            ? say("{from} to {to}", { from: growth.from, to: growth.to })
+            : say("no interval yet"),
+        ],
+        ...rate(say("Growth"), growth.mmPerYear),
         ...(growth.low95 === undefined || growth.high95 === undefined
           ? []
-          : [["95 % interval", `${fixed(growth.low95)} to ${fixed(growth.high95)} mm per year`] as const]),
-        ...rate("Natural growth, same dates", growth.naturalMmPerYear),
-        ...rate("Emmetropic growth, same dates", growth.emmetropicMmPerYear),
+          : [
+              [
+                say("95 % interval"),
+                say("{low} to {high} mm per year", {
+                  low: fixed(growth.low95),
+                  high: fixed(growth.high95),
+                }),
+              ] as const,
+            ]),
+        ...rate(say("Natural growth, same dates"), growth.naturalMmPerYear),
+        ...rate(say("Emmetropic growth, same dates"), growth.emmetropicMmPerYear),
         ...Object.entries(growth.probabilities ?? {}).map(
-          ([state, share]) => [`Probability: ${state.replaceAll("-", " ")}`, percent(share)] as const,
+          ([state, share]) => [say(PROBABILITIES[state as KnownGrowthState]), percent(share)] as const,
         ),
-        ["Setting factor of the practice", inDigits(settings.settingFactor)],
+        [say("Setting factor of the practice"), inDigits(settings.settingFactor)],
         methodInput(evidence.growth),
       ],
       formula: [
-        "Growth is not the difference of two readings: it is what all lengths of both eyes, and refractions from before treatment, say together once the noise of the instrument, the season, the child's own pace and its irregularity are allowed for.",
-        "It is placed between two published lines over the same dates: f is the growth less emmetropic growth, divided by natural growth less emmetropic growth; 0 is an eye without myopia, 1 an untreated myopic eye.",
-        `Near-normal is f below ${nearNormal}, slowed growth below ${slowed}, as untreated below ${asUntreated}, faster above. These cuts are this program's own and a setting of the practice.`,
-        `A state is said when its probability reaches ${percent(settings.certainty)}; otherwise, or when the two lines are closer than the detectable change, the growth is called unclear.`,
+        say(
+          "Growth is not the difference of two readings: it is what all lengths of both eyes, and refractions from before treatment, say together once the noise of the instrument, the season, the child's own pace and its irregularity are allowed for.",
+        ),
+        say(
+          "It is placed between two published lines over the same dates: f is the growth less emmetropic growth, divided by natural growth less emmetropic growth; 0 is an eye without myopia, 1 an untreated myopic eye.",
+        ),
+        say(
+          "Near-normal is f below {nearNormal}, slowed growth below {slowed}, as untreated below {asUntreated}, faster above. These cuts are this program's own and a setting of the practice.",
+          { nearNormal, slowed, asUntreated },
+        ),
+        say(
+          "A state is said when its probability reaches {certainty}; otherwise, or when the two lines are closer than the detectable change, the growth is called unclear.",
+          { certainty: percent(settings.certainty) },
+        ),
         ...growth.reasons,
       ],
       parameters: modelParameters({ course, asOf, parameters: evidence.growth }),
@@ -52,5 +76,14 @@ export function growthWhy({ course, assessment, evidence, settings, sourceOf }: 
   )
 }
 
+const PROBABILITIES: Readonly<Record<KnownGrowthState, string>> = {
+  "near-normal": msg("Probability: near normal"),
+  "slowed-growth": msg("Probability: slowed growth"),
+  "as-untreated": msg("Probability: as untreated"),
+  faster: msg("Probability: faster"),
+}
+
 const rate = (label: string, mmPerYear: number | null | undefined): readonly WhyInput[] =>
-  mmPerYear === null || mmPerYear === undefined ? [] : [[label, `${fixed(mmPerYear)} mm per year`]]
+  mmPerYear === null || mmPerYear === undefined
+    ? []
+    : [[label, say("{mm} mm per year", { mm: fixed(mmPerYear) })]]

@@ -1,8 +1,10 @@
 import type { GrowthParameters, TreatmentEffect } from "../../evidence/types.js"
+import { confidenceInWords } from "../choices/evidence-strength.js"
 import type { CalendarDate, Course, TreatmentKind } from "../course.js"
+import { namesOf } from "../growth/prescribed.js"
 import { treatmentColumns } from "../growth/treatment-columns.js"
 import { METHOD_VERSION } from "../method.js"
-import { treatmentName } from "../treatment-name.js"
+import { say } from "../say.js"
 import type { NamedParameter, WhyInput } from "./why.js"
 
 /** What the trials report of the treatments that the course holds, then every parameter of the growth model by name. */
@@ -22,31 +24,32 @@ export function growthParameters({ values }: GrowthParameters): readonly NamedPa
 
 /** A trial effect as a parameter: "share of natural growth withheld by atropine 0.05 %". */
 export function effectParameter(effect: TreatmentEffect): NamedParameter {
-  const nil = effect.mayBeNil ? " The effect may be nil." : ""
   return {
-    name: `share of natural growth withheld by ${effectName(effect)}`,
+    name: say("share of natural growth withheld by {treatment}", { treatment: effectName(effect) }),
     value: effect.withheldFraction,
     unit: "1",
     sd: effect.withheldFractionSd,
     source: effect.source,
-    note: `${effect.derivation} Confidence: ${effect.confidence}.${nil}`,
+    note: say("{derivation} Confidence: {confidence}.{nil, select, yes { The effect may be nil.} other {}}", {
+      derivation: effect.derivation,
+      confidence: confidenceInWords(effect.confidence),
+      nil: effect.mayBeNil ? "yes" : "no",
+    }),
   }
 }
 
 /** What made the figures, so that they can be had again. */
 export const methodInput = ({ version }: GrowthParameters): WhyInput => [
-  "Method",
-  `version ${METHOD_VERSION}, parameters ${version}`,
+  say("Method"),
+  say("version {method}, parameters {parameters}", { method: METHOD_VERSION, parameters: version }),
 ]
 
 function effectName({ kind, concentrationPercent }: TreatmentEffect): string {
   const parts = kind.split("+") as readonly TreatmentKind[]
-  return parts
-    .map((part) =>
-      treatmentName({
-        kind: part,
-        concentrationPercent: part === "atropine" ? (concentrationPercent ?? undefined) : undefined,
-      }),
-    )
-    .join(" with ")
+  return namesOf(
+    parts.map((part) => ({
+      kind: part,
+      concentrationPercent: part === "atropine" ? (concentrationPercent ?? undefined) : undefined,
+    })),
+  )
 }

@@ -1,6 +1,7 @@
 import { dropsPerMl, dropVolume } from "../compounding/drop-volume.js"
 import { uspSolutionLimits, usualTransfers } from "../compounding/limits.js"
 import { type CompoundingRequest, devicesOf } from "../compounding/order-request.js"
+import { msg, say } from "../say.js"
 import { inDigits } from "../words.js"
 import { type NamedParameter, type SourceOf, type Why, whyOf } from "./why.js"
 
@@ -13,31 +14,45 @@ export function orderWhy(
   const limits = request.limits ?? uspSolutionLimits
   return whyOf(
     {
-      title: "Why these steps?",
+      title: say("Why these steps?"),
       inputs: [
-        ["Strength ordered", `${concentrationPercent} % w/v`],
-        ["Strength of the stock", `${stockPercent} % w/v`],
-        ["Bottles", `${bottles} of ${volumeMl} mL`],
-        ["Smallest volume measured", smallestVolume(request)],
+        [say("Strength ordered"), say("{percent} % w/v", { percent: concentrationPercent })],
+        [say("Strength of the stock"), say("{percent} % w/v", { percent: stockPercent })],
+        [say("Bottles"), say("{bottles} of {volume} mL", { bottles, volume: volumeMl })],
+        [say("Smallest volume measured"), smallestVolume(request)],
         [
-          "Tolerance of the stock",
-          stockTolerance === undefined ? "not stated" : `${inDigits(100 * stockTolerance)} % of its label`,
+          say("Tolerance of the stock"),
+          stockTolerance === undefined
+            ? say("not stated|tolerance")
+            : say("{percent} % of its label", { percent: inDigits(100 * stockTolerance) }),
         ],
-        ...(nights === undefined ? [] : [["Nights to be covered", String(nights)] as const]),
+        ...(nights === undefined ? [] : [[say("Nights to be covered"), String(nights)] as const]),
       ],
       formula: [
-        "Strength times volume is the same before and after diluting (C1 V1 = C2 V2).",
-        "Where one transfer would be smaller than the measuring device allows, an intermediate strength is made first.",
-        "Every measured volume may be off by the tolerance of its device; the errors are independent, each weighs with the diluent's share of its step, and with the stock's own they add as squares to the interval of the final strength.",
-        "The check follows the milligrams that each step carries over, another way to the same strength.",
-        `Limits: ${limits.lowPercentOfLabel} to ${limits.highPercentOfLabel} % of the label (evidence ${limits.source}).`,
+        say("Strength times volume is the same before and after diluting (C1 V1 = C2 V2)."),
+        say(
+          "Where one transfer would be smaller than the measuring device allows, an intermediate strength is made first.",
+        ),
+        say(
+          "Every measured volume may be off by the tolerance of its device; the errors are independent, each weighs with the diluent's share of its step, and with the stock's own they add as squares to the interval of the final strength.",
+        ),
+        say(
+          "The check follows the milligrams that each step carries over, another way to the same strength.",
+        ),
+        say("Limits: {low} to {high} % of the label (evidence {source}).", {
+          low: limits.lowPercentOfLabel,
+          high: limits.highPercentOfLabel,
+          source: limits.source,
+        }),
         ...(nights === undefined
           ? []
           : [
-              "A bottle serves until its drops are used up or its days after opening are over, whichever comes first; the bottles are the nights divided by that, rounded up.",
+              say(
+                "A bottle serves until its drops are used up or its days after opening are over, whichever comes first; the bottles are the nights divided by that, rounded up.",
+              ),
             ]),
       ],
-      parameters: [...devicesOf(request).flatMap(measuring), ...(nights === undefined ? [] : DROPS)],
+      parameters: [...devicesOf(request).flatMap(measuring), ...(nights === undefined ? [] : drops())],
       restsOn: nights === undefined ? [] : dropVolume.sources,
     },
     sourceOf,
@@ -45,33 +60,37 @@ export function orderWhy(
 }
 
 function smallestVolume({ devices, smallestVolumeMl }: CompoundingRequest): string {
-  if (devices && devices.length > 0) return "by device, below"
+  if (devices && devices.length > 0) return say("by device, below")
   return smallestVolumeMl === undefined
-    ? `${usualTransfers.smallestVolumeMl} mL (${usualTransfers.source})`
-    : `${smallestVolumeMl} mL`
+    ? say("{volume} mL ({source})", {
+        volume: usualTransfers.smallestVolumeMl,
+        source: say(usualTransfers.source),
+      })
+    : say("{volume} mL", { volume: smallestVolumeMl })
 }
 
 function measuring(device: ReturnType<typeof devicesOf>[number]): readonly NamedParameter[] {
   const { name, smallestVolumeMl, graduationMl, toleranceFraction } = device
-  const of = name === undefined ? "" : ` Device: ${name}.`
+  const noted = (note: string): string =>
+    name === undefined ? say(note) : say("{note} Device: {name}.", { note: say(note), name })
   return [
     setting({
       name: "smallestVolumeMl",
       value: smallestVolumeMl,
       unit: "mL",
-      note: `What is measured at the least.${of}`,
+      note: noted(msg("What is measured at the least.")),
     }),
     setting({
       name: "toleranceFraction",
       value: toleranceFraction,
       unit: "1",
-      note: `95 % limit of the error of one measured volume, as a share of it.${of}`,
+      note: noted(msg("95 % limit of the error of one measured volume, as a share of it.")),
     }),
     setting({
       name: "graduationMl",
       value: graduationMl,
       unit: "mL",
-      note: `Volumes are given to this graduation.${of}`,
+      note: noted(msg("Volumes are given to this graduation.")),
     }),
   ]
 }
@@ -80,27 +99,30 @@ function measuring(device: ReturnType<typeof devicesOf>[number]): readonly Named
 const setting = (of: Pick<NamedParameter, "name" | "value" | "unit" | "note">): NamedParameter => ({
   ...of,
   sd: null,
-  source: [usualTransfers.source],
+  source: [say(usualTransfers.source)],
 })
 
-const DROPS: readonly NamedParameter[] = [
+const drops = (): readonly NamedParameter[] =>
   [
-    "dropsPerMlLow",
-    dropsPerMl.low,
-    dropVolume.sources[0],
-    "The largest drop of 19 bottles, 63.4 microlitres.",
-  ] as const,
-  [
-    "dropsPerMlHigh",
-    dropsPerMl.high,
-    dropVolume.sources[1],
-    "The smallest drops of a second study.",
-  ] as const,
-].map(([name, value, source, note]) => ({
-  name,
-  value,
-  unit: "1/mL",
-  sd: null,
-  source: [source],
-  note: `${note} Other eye drops, read in the abstract; none was compounded atropine.`,
-}))
+    [
+      "dropsPerMlLow",
+      dropsPerMl.low,
+      dropVolume.sources[0],
+      msg("The largest drop of 19 bottles, 63.4 microlitres."),
+    ] as const,
+    [
+      "dropsPerMlHigh",
+      dropsPerMl.high,
+      dropVolume.sources[1],
+      msg("The smallest drops of a second study."),
+    ] as const,
+  ].map(([name, value, source, note]) => ({
+    name,
+    value,
+    unit: "1/mL",
+    sd: null,
+    source: [source],
+    note: say("{note} Other eye drops, read in the abstract; none was compounded atropine.", {
+      note: say(note),
+    }),
+  }))

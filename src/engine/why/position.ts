@@ -1,8 +1,9 @@
 import type { Evidence, Reference } from "../../evidence/types.js"
 import type { Assessment, Position } from "../assessment.js"
 import { ageYears } from "../calendar.js"
-import { type Child, type Course, EYES } from "../course.js"
+import { type Ancestry, type Child, type Course, EYES } from "../course.js"
 import { GRADE_WORDS } from "../reference/grade-words.js"
+import { msg, say } from "../say.js"
 import { centileInWords, fixed, inDigits } from "../words.js"
 import { type SourceOf, tableOf, type Why, type WhyInput, whyOf } from "./why.js"
 
@@ -25,21 +26,37 @@ export function positionWhy(question: {
   const used = references.filter(({ id }) => placed.some(({ position }) => position.reference === id))
   return whyOf(
     {
-      title: "Why this position among peers?",
+      title: say("Why this position among peers?"),
       inputs: [
-        ["Sex", child.sex],
-        ["Ancestry", child.ancestry ?? "not given"],
+        [say("Sex"), say("{sex, select, female {female} other {male}}", { sex: child.sex })],
+        [say("Ancestry"), say(ANCESTRIES[child.ancestry ?? "not-given"])],
         ...placed.flatMap(placeInputs),
-        ["Reference", used.length === 0 ? "none fits" : used.map(({ id }) => id).join(", ")],
+        [
+          say("Reference|growth table"),
+          used.length === 0 ? say("none fits") : used.map(({ id }) => id).join(", "),
+        ],
       ],
       formula: [
-        "The length is compared with children of the same age, and of the same sex where the reference has the sexes apart.",
-        ...[...new Set(used.map(({ shape }) => SHAPE_WORDS[shape]))],
-        "Outside the ages and sexes of a reference, when it is of grade D, or when none is of the child's population, no position is given: a child is never placed on the table of another population in silence.",
-        "A reference is not a target: a myopic eye on the 50th centile is still myopic, and children on treatment are not the reference population.",
-        ...used.map(
-          ({ id, grade, population, n, instrument, note }) =>
-            `Reference ${id}, grade ${grade} (${GRADE_WORDS[grade]}): ${population}; n ${n}; ${instrument}. ${note}`,
+        say(
+          "The length is compared with children of the same age, and of the same sex where the reference has the sexes apart.",
+        ),
+        ...[...new Set(used.map(({ shape }) => say(SHAPE_WORDS[shape])))],
+        say(
+          "Outside the ages and sexes of a reference, when it is of grade D, or when none is of the child's population, no position is given: a child is never placed on the table of another population in silence.",
+        ),
+        say(
+          "A reference is not a target: a myopic eye on the 50th centile is still myopic, and children on treatment are not the reference population.",
+        ),
+        ...used.map(({ id, grade, population, n, instrument, note }) =>
+          say("Reference {id}, grade {grade} ({words}): {population}; n {n}; {instrument}. {note}", {
+            id,
+            grade,
+            words: say(GRADE_WORDS[grade]),
+            population,
+            n,
+            instrument,
+            note,
+          }),
         ),
       ],
       tables: used.map(tableOf),
@@ -62,9 +79,9 @@ export function eyesPositionWhy(assessed: {
       .toSorted((a, b) => a.date.localeCompare(b.date))
       .at(-1)
     const { position } = assessment.eyes[eye]
-    if (!last) return { what: `${eye} eye`, position }
+    if (!last) return { what: say("{eye, select, right {right eye} other {left eye}}", { eye }), position }
     return {
-      what: `${eye} eye on ${last.date}`,
+      what: say("{eye, select, right {right eye} other {left eye}} on {date}", { eye, date: last.date }),
       mm: last[eye]?.axialLength?.mm,
       ageYears: ageYears({ born: course.child.born, on: last.date }),
       position,
@@ -75,25 +92,45 @@ export function eyesPositionWhy(assessed: {
 
 function placeInputs({ what, mm, ageYears: age, position }: Placed): readonly WhyInput[] {
   return [
-    ...(mm === undefined ? [] : [[`Length, ${what}`, `${fixed(mm)} mm`] as const]),
-    ...(age === undefined ? [] : [[`Age, ${what}`, `${inDigits(age)} years`] as const]),
-    [`Position, ${what}`, placeInWords(position)],
+    ...(mm === undefined
+      ? []
+      : [[say("Length, {what}", { what }), say("{mm} mm", { mm: fixed(mm) })] as const]),
+    ...(age === undefined
+      ? []
+      : [[say("Age, {what}", { what }), say("{age} years", { age: inDigits(age) })] as const]),
+    [say("Position, {what}", { what }), placeInWords(position)],
   ]
 }
 
 function placeInWords(position: Position): string {
-  if ("refused" in position) return `not given: ${position.refused}`
+  if ("refused" in position) return say("not given: {why}", { why: position.refused })
   const { centile, z, note } = position
-  const number = typeof centile === "number" ? "centile " : ""
-  return `${number}${centileInWords(centile)}${z === null ? "" : ` (z ${fixed(z)})`}${note === undefined ? "" : `; ${note}`}`
+  const number = centileInWords(centile)
+  const place = typeof centile === "number" ? say("centile {number}", { number }) : number
+  return `${place}${z === null ? "" : ` (z ${fixed(z)})`}${note === undefined ? "" : `; ${note}`}`
+}
+
+const ANCESTRIES: Readonly<Record<Ancestry | "not-given", string>> = {
+  "east-asian": msg("east-asian|ancestry"),
+  european: msg("european|ancestry"),
+  "south-asian": msg("south-asian|ancestry"),
+  african: msg("african|ancestry"),
+  other: msg("other|ancestry"),
+  unstated: msg("unstated|ancestry"),
+  "not-given": msg("not given|ancestry"),
 }
 
 const SHAPE_WORDS: Readonly<Record<Reference["shape"], string>> = {
-  lms: "With L, M and S of the age and sex, z is ((length / M) to the power L, less 1) divided by L times S; the centile is the normal share below z.",
-  normal:
+  lms: msg(
+    "With L, M and S of the age and sex, z is ((length / M) to the power L, less 1) divided by L times S; the centile is the normal share below z.",
+  ),
+  normal: msg(
     "With mean and SD of the age and sex, z is the length less the mean, divided by the SD; the centile is the normal share below z.",
-  centiles:
+  ),
+  centiles: msg(
     "The z is interpolated between the printed centiles, each at its own z; beyond the outermost centile only that is said.",
-  "split-normal":
+  ),
+  "split-normal": msg(
     "The z is the distance from the median, divided by the SD of that side as its outer centile gives it.",
+  ),
 }
