@@ -44,7 +44,7 @@ describe("a message to a family", () => {
         "Hello Ines Solberg,",
         "It is time to book the next visit of Mira: please call us for a day from 4 May 2026 to 29 June 2026. If a day is agreed already, there is nothing else to do.",
         "You reach us by telephone at +353 1 555 0100.",
-        "Please do not write to us about anything urgent: call +353 1 555 0100.",
+        "Please do not write to us about anything urgent: call us.",
         "Quiet Harbour",
         "You agreed to such messages on 2 January 2026. To stop them, answer this message with the word stop, or call us.",
       ].join("\n\n"),
@@ -52,7 +52,7 @@ describe("a message to a family", () => {
   })
   it("names the practice's number for urgent care where there is one", () => {
     const { text } = messageText({ ...input("bottle"), contacts: { urgent: "112" } })
-    expect(text).toContain("anything urgent: call 112.")
+    expect(text).toContain("anything urgent. Urgent contact: 112.")
   })
   it("does not make a first name out of a name", () => {
     const { childCalled: _, ...unnamed } = contact

@@ -37,7 +37,6 @@ const SUBJECTS: Readonly<Record<MessageKind, string>> = {
 function letterText(input: MessageTextInput): string {
   const { message, contact, rules, contacts } = input
   const { telephone } = rules
-  const urgent = contacts.urgent ?? telephone
   const why =
     message.channel === "email"
       ? say(
@@ -51,7 +50,11 @@ function letterText(input: MessageTextInput): string {
     say("Hello {name},", { name: message.name }),
     sentences(input).join(" "),
     say("You reach us by telephone at {telephone}.", { telephone }),
-    say("Please do not write to us about anything urgent: call {urgent}.", { urgent }),
+    contacts.urgent
+      ? say("Please do not write to us about anything urgent. Urgent contact: {urgent}.", {
+          urgent: contacts.urgent,
+        })
+      : say("Please do not write to us about anything urgent: call us."),
     rules.sender,
     why,
   ].join("\n\n")

@@ -27,7 +27,7 @@ export function HandOver(props: {
       },
     })
   return (
-    <section className="card" aria-labelledby="hand-over">
+    <section className="card handing-over" aria-labelledby="hand-over">
       <h2 id="hand-over">{say("SMS and post")}</h2>
       <p className="soft small">
         {say(

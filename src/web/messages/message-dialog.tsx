@@ -46,7 +46,7 @@ function Opened(props: {
         <dd>
           {stateInWords(message)}
           {problem && <span className="soft small">{problemInWords(problem)}</span>}
-          {reply && problem && (
+          {reply && (problem === "put-off" || problem === "refused") && (
             <span className="soft small">{say("The mail server said: {reply}", { reply })}</span>
           )}
           {nextAttemptAt && (

@@ -74,11 +74,16 @@ export function instantInWords(instant: string): string {
 }
 
 /** What one look at the outbox did, in a sentence. */
-export function lookInWords({ added, sent, held }: LookAnswer): string {
+export function lookInWords({ added, sent, held, unknown, refused }: LookAnswer): string {
   if (held === "off") return say("Messages are turned off; nothing was sent.")
   if (held === "no-server") return say("No mail server is set; everything waits.")
   if (held === "quiet") return say("These are quiet hours; everything waits until they end.")
   if (held === "server-down") return say("The mail server takes nothing at the moment; everything waits.")
+  if (unknown + refused > 0)
+    return say(
+      "{sent, plural, one {# e-mail sent} other {# e-mails sent}}; {open, plural, one {# message needs} other {# messages need}} a person: see Unknown and Not accepted.",
+      { sent, open: unknown + refused },
+    )
   return say(
     "{added, plural, one {# new message} other {# new messages}}, {sent, plural, one {# e-mail sent} other {# e-mails sent}}.",
     { added, sent },

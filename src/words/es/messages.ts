@@ -12,8 +12,10 @@ export const messages: Catalogue = {
     "Usted aceptó recibir estos mensajes el {day}. Para dejar de recibirlos, llámenos.",
   "Hello {name},": "Hola, {name}:",
   "You reach us by telephone at {telephone}.": "Puede llamarnos por teléfono al {telephone}.",
-  "Please do not write to us about anything urgent: call {urgent}.":
-    "Si es algo urgente, no nos escriba: llame al {urgent}.",
+  "Please do not write to us about anything urgent: call us.":
+    "Si es algo urgente, no nos escriba: llámenos.",
+  "Please do not write to us about anything urgent. Urgent contact: {urgent}.":
+    "Si es algo urgente, no nos escriba. Contacto para urgencias: {urgent}.",
   "{practice}, telephone {telephone}. To stop these messages, call us.":
     "{practice}, teléfono {telephone}. Para dejar de recibir estos mensajes, llámenos.",
   "Please call us to find a new day.": "Por favor, llámenos para acordar otro día.",

@@ -137,6 +137,8 @@ export const webMessages: Catalogue = {
     "El servidor de correo no acepta nada por ahora; todo espera.",
   "{added, plural, one {# new message} other {# new messages}}, {sent, plural, one {# e-mail sent} other {# e-mails sent}}.":
     "{added, plural, one {# mensaje nuevo} other {# mensajes nuevos}}, {sent, plural, one {# correo enviado} other {# correos enviados}}.",
+  "{sent, plural, one {# e-mail sent} other {# e-mails sent}}; {open, plural, one {# message needs} other {# messages need}} a person: see Unknown and Not accepted.":
+    "{sent, plural, one {# correo enviado} other {# correos enviados}}; {open, plural, one {# mensaje necesita} other {# mensajes necesitan}} a una persona: vea Sin saber y No aceptado.",
   "The mail server took the test. See whether it arrives.":
     "El servidor de correo aceptó la prueba. Compruebe si llega.",
   "The connection ended before the mail server had answered.":
@@ -164,7 +166,8 @@ export const webMessages: Catalogue = {
   "Before its window opens and before it is due. Common practice, no source.":
     "Antes de que se abra su plazo y antes de su fecha. Práctica habitual, sin fuente.",
   "Quiet from": "Silencio desde las",
-  "Nothing is sent in the quiet hours.": "En las horas de silencio no se envía nada.",
+  "Nothing is sent in the quiet hours. Common practice, no source.":
+    "En las horas de silencio no se envía nada. Práctica habitual, sin fuente.",
   "Quiet until": "Silencio hasta las",
   "Time zone": "Zona horaria",
   "Of the practice, such as Europe/Dublin.": "La de la consulta, por ejemplo Europe/Dublin.",

@@ -12,8 +12,9 @@ export const messages: Catalogue = {
     "您于{day}同意接收此类消息。如不想再收到，请给我们打电话。",
   "Hello {name},": "{name}，您好：",
   "You reach us by telephone at {telephone}.": "我们的电话是 {telephone}。",
-  "Please do not write to us about anything urgent: call {urgent}.":
-    "如有急事，请不要写信，请直接拨打 {urgent}。",
+  "Please do not write to us about anything urgent: call us.": "如有急事，请不要写信，请直接给我们打电话。",
+  "Please do not write to us about anything urgent. Urgent contact: {urgent}.":
+    "如有急事，请不要写信。急事联系：{urgent}。",
   "{practice}, telephone {telephone}. To stop these messages, call us.":
     "{practice}，电话 {telephone}。如不想再收到此类消息，请给我们打电话。",
   "Please call us to find a new day.": "请给我们打电话，另约一个日期。",
