@@ -10,7 +10,7 @@ import { linearScale } from "./linear-scale.js"
 import { label, line } from "./marks.js"
 import { el, type SvgElement } from "./svg.js"
 import { svgDocument } from "./svg-document.js"
-import { TEXT } from "./text-size.js"
+import { LINE_HEIGHT, TEXT, wrapped } from "./text-size.js"
 import { dateWords, eyeWords, fixed } from "./words.js"
 
 type Options = Pick<CourseFigureOptions, "width" | "colours">
@@ -20,6 +20,8 @@ const PANEL = 62
 const GAP = 20
 const LEFT = 156
 const RIGHT = 62
+/** Room for a title left of the figures of its axis, less what bold type takes more than `wrapped` counts. */
+const TITLE = 112
 const FOOT = 26
 /** What is drawn; acuity far away and pressure stand in the table alone. */
 const DRAWN: readonly ComfortLine["measure"][] = ["photopic-pupil", "accommodation", "near-acuity"]
@@ -112,12 +114,15 @@ function panel(
   const slack = Math.max(((LEAST_SPAN[measure] ?? 0) - (high - low)) / 2, 0.08 * (high - low))
   const y = linearScale([low - slack, high + slack], [top + PANEL, top])
   const right = width - RIGHT
+  const names = wrapped(title, { width: TITLE, size: TEXT.label })
   const ticks = y.ticks(3)
   // As many decimals as the step between two ticks needs.
   const decimals = Math.max(0, -Math.floor(Math.log10((ticks[1] ?? 1) - (ticks[0] ?? 0)) + 1e-9))
   return [
-    label(title, { x: 0, y: top + 14 }, { fill: colours.ink, bold: true }),
-    label(unit, { x: 0, y: top + 30 }, { fill: colours.soft, size: TEXT.small }),
+    ...names.map((text, i) =>
+      label(text, { x: 0, y: top + 14 + i * LINE_HEIGHT }, { fill: colours.ink, bold: true }),
+    ),
+    label(unit, { x: 0, y: top + 16 + names.length * LINE_HEIGHT }, { fill: colours.soft, size: TEXT.small }),
     ...ticks.flatMap((value) => [
       line({ x: LEFT, y: y(value) }, { x: right, y: y(value) }, { stroke: colours.line }),
       label(

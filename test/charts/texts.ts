@@ -10,12 +10,13 @@ export interface TextBox {
 
 /** The boxes that the texts of a figure take, by the same judgement of width that placed them. */
 export function textBoxes(svg: string): readonly TextBox[] {
-  let shift = { x: 0, y: 0, indent: -1 }
+  let groups: readonly { readonly x: number; readonly y: number; readonly indent: number }[] = []
   return svg.split("\n").flatMap((markup) => {
     const indent = markup.search(/\S/)
     const moved = /<g transform="translate\((-?[\d.]+),(-?[\d.]+)\)">/.exec(markup)
-    if (moved) shift = { x: Number(moved[1]), y: Number(moved[2]), indent }
-    else if (indent <= shift.indent) shift = { x: 0, y: 0, indent: -1 }
+    groups = groups.filter((group) => group.indent < indent)
+    if (moved) groups = [...groups, { x: Number(moved[1]), y: Number(moved[2]), indent }]
+    const shift = groups.reduce((sum, { x, y }) => ({ x: sum.x + x, y: sum.y + y }), { x: 0, y: 0 })
     const found = /<text x="(-?[\d.]+)" y="(-?[\d.]+)" font-size="([\d.]+)"(.*?)>(.*)<\/text>/.exec(markup)
     if (!found) return []
     const [, x, y, size, rest = "", escaped = ""] = found

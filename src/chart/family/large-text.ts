@@ -104,7 +104,10 @@ export function largeLines(
 /** As many lines as the width needs, about equally long, so that no word or character is left alone on the last. */
 function balanced(text: string, { width, ...face }: Parameters<typeof largeLines>[1]): readonly string[] {
   let lines = largeLines(text, { ...face, width })
-  for (let narrower = width - 6; narrower > width / 2; narrower -= 6) {
+  const widths = pieces(text).map((piece) => textWidth(piece.trimEnd(), face))
+  // Never so narrow that a word is cut which the whole width holds.
+  const least = Math.max(width / 2, ...widths.filter((wide) => wide <= width))
+  for (let narrower = width - 6; narrower >= least; narrower -= 6) {
     const tried = largeLines(text, { ...face, width: narrower })
     if (tried.length > lines.length) break
     lines = tried

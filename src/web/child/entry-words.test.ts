@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest"
+import { inLanguage, learn } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
+import { spanish } from "../../words/es/index.js"
 import { entryWords } from "./entry-words.js"
 import { listedEntries } from "./listed-entries.js"
 
@@ -91,6 +93,48 @@ describe("what an entry says", () => {
     ["withdrawal", {}, "an entry that no longer holds"],
   ])("%s", (kind, body, words) => {
     expect(entryWords(entry(kind, body))).toBe(words)
+  })
+})
+
+describe("what an entry says in Spanish", () => {
+  learn("es", spanish)
+  it.each<[Entry["kind"], object, string]>([
+    [
+      "child",
+      { name: "Mira Solberg", born: "2017-03-14", sex: "female", ancestry: "east-asian", myopicParents: 1 },
+      "Mira Solberg, niña, nacimiento: 14 mar 2017, ascendencia de Asia oriental, 1 progenitor miope",
+    ],
+    [
+      "visit",
+      {
+        date: "2026-03-10",
+        right: { axialLength: { mm: 24.12 }, refraction: { sphere: -2.25, cylinder: -0.5, axis: 180 } },
+        symptoms: [{ kind: "near-blur", grade: 1 }],
+        from: "old glasses",
+      },
+      "OD 24,12 mm, −2,50 D; síntomas: visión borrosa de cerca, grado 1; procedencia: gafas previas",
+    ],
+    [
+      "treatment",
+      { ...drops, from: "2026-03-10", to: null, eye: "left", nightsPerWeek: 1 },
+      "atropina al 0,05 % desde el 10 mar 2026, solo ojo izquierdo, 1 noche por semana, en curso",
+    ],
+    [
+      "supply",
+      { concentrationPercent: 0.05, volumeMl: 2.5, lot: "L7", opened: "2026-03-10" },
+      "atropina al 0,05 %, 2,5 mL, lote L7, abierto el 10 mar 2026",
+    ],
+    [
+      "family",
+      { name: "Nora Solberg", relation: "madre", language: "es", reachedBy: "sms" },
+      "Nora Solberg, madre, Español, contacto por SMS",
+    ],
+  ])("%s", (kind, body, words) => {
+    expect(inLanguage("es", () => entryWords(entry(kind, body)))).toBe(words)
+  })
+  it("a reason that holds braces stands as it was typed", () => {
+    const decision = { date: "2026-03-10", kind: "continue", reason: "see {file}" }
+    expect(inLanguage("es", () => entryWords(entry("decision", decision)))).toContain("see {file}")
   })
 })
 

@@ -24,7 +24,9 @@ export function RecordEntries({
   const [withdrawing, setWithdrawing] = useState<Entry | null>(null)
   const [search, setSearch] = useState("")
   const [kind, setKind] = useState("")
-  const kinds = [...new Set(view.entries.map((entry) => entry.kind))].toSorted()
+  const kinds = [...new Set(view.entries.map((entry) => entry.kind))].toSorted((a, b) =>
+    entryKindInWords(a).localeCompare(entryKindInWords(b)),
+  )
   const entries = useMemo(() => listedEntries(view.entries, { search, kind }), [view.entries, search, kind])
   return (
     <>

@@ -1,10 +1,20 @@
 import { expect, it } from "vitest"
+import { inLanguage, isSaidIn, learn } from "../../engine/say.js"
+import { evidence } from "../../evidence/index.js"
+import { spanish } from "../../words/es/index.js"
 import { nameInWords, sourceInWords, valueInWords } from "./parameter-in-words.js"
 
 const parameter = { value: 0.272, unit: "mm/a", sd: 0.019, source: ["assumption"], note: "" }
 
 it("a parameter has its name in words", () => {
   expect(nameInWords("rateAt10MmPerYear")).toBe("Rate at 10 mm per year")
+})
+it("every parameter of growth has a name in Spanish", () => {
+  learn("es", spanish)
+  for (const name of Object.keys(evidence.growth.values))
+    expect([name, isSaidIn(nameInWords(name), "es")]).toEqual([name, true])
+  expect(inLanguage("es", () => nameInWords("girlFactor"))).toBe("Factor de las niñas")
+  expect(inLanguage("es", () => valueInWords(parameter))).toBe("0,272 mm/a, conocido con ± 0,019 (1 DE)")
 })
 it("a parameter that has words for a name keeps them", () => {
   expect(nameInWords("share of natural growth withheld by atropine 0.05 %")).toBe(

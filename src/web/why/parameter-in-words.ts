@@ -2,9 +2,12 @@ import { knownWords } from "../../chart/words.js"
 import { say, withDecimalSign } from "../../engine/say.js"
 import type { NamedParameter } from "../../engine/why/why.js"
 import { capitalised } from "../format.js"
+import { PARAMETER_NAMES } from "./parameter-names.js"
 
 /** A name as the parameter file has it, in words: "rateAt10MmPerYear" is "Rate at 10 mm per year". */
 export function nameInWords(name: string): string {
+  const known = Object.hasOwn(PARAMETER_NAMES, name) ? PARAMETER_NAMES[name] : undefined
+  if (known !== undefined) return say(known)
   const words = name
     .replace(/([a-z])([A-Z])/g, "$1 $2")
     .replace(/([a-zA-Z])(\d)/g, "$1 $2")
@@ -34,7 +37,7 @@ export function sourceInWords(
   const unlisted = source
     .filter((id) => !listed.includes(id))
     .map((word) => {
-      const said = knownWords(word)
+      const said = word === "assumption" ? say("assumption") : knownWords(word)
       return rangeTried
         ? say("{source}, tried from {low} to {high}", {
             source: said,
