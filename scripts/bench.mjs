@@ -9,6 +9,7 @@ for (const file of [
   "bench/assess.mjs",
   "bench/duties.mjs",
   "bench/page.mjs",
+  "bench/report.mjs",
   "bench/today.mjs",
 ]) {
   const { status } = spawnSync(process.execPath, [join(root, file)], { cwd: root, stdio: "inherit" })
