@@ -10,8 +10,12 @@ import { existsSync, readdirSync, readFileSync } from "node:fs"
 import { dirname, join, relative } from "node:path"
 import { fileURLToPath } from "node:url"
 import ts from "typescript"
+// The build has made it before it asks for this.
+import { parseMessage, valueNames } from "../dist/engine/message-format.js"
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "..")
+/** As in engine/say: what follows the bar only tells two meanings apart. */
+const MEANING = /(?<=\S)\|(?=\S)/
 const CALLS = new Set(["say", "sayParts", "msg"])
 
 /** What families read, by the beginning of its path: it is said in every language. */
@@ -127,9 +131,12 @@ function catalogue(spoken) {
   return known
 }
 
-/** Names of the values a message takes: what stands after an opening brace that begins no case. */
-function namesIn(message) {
-  const unquoted = message.replace(/'\{[^']*'|'\}'/g, "")
-  const names = [...unquoted.matchAll(/\{\s*([A-Za-z]\w*)\s*(?=[,}])/g)].map(([, name]) => name)
-  return [...new Set(names)].sort().join(", ")
+/** Names of the values a message takes, in order. A message that is none is a fault of its own. */
+function namesIn(message, place) {
+  try {
+    return [...valueNames(parseMessage(message.split(MEANING)[0]))].sort().join(", ")
+  } catch (cause) {
+    faults.push(`${place}: ${cause.message}`)
+    return null
+  }
 }
