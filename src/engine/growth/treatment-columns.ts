@@ -1,6 +1,6 @@
 import type { GrowthParameters } from "../../evidence/types.js"
 import { ageYears } from "../calendar.js"
-import { type CalendarDate, type Course, EYES, type Treatment } from "../course.js"
+import type { CalendarDate, Course, Treatment } from "../course.js"
 import { say } from "../say.js"
 import { bottleNights, joined } from "./bottle-nights.js"
 import { type ExpectedNights, type MissedShare, missedShares, withMissed } from "./missed-shares.js"
