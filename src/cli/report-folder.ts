@@ -1,9 +1,9 @@
 import { counted } from "../engine/words.js"
 import { type BatchItem, batchOf } from "../report/batch.js"
 import { pdfOf } from "../report/pdf/pdf.js"
-import { pagesInWords, paperOf, type ReportSetting, refusal, written } from "./commands/report.js"
 import { courseInput } from "./course-input.js"
 import type { ExitCode, Io } from "./io.js"
+import { pagesInWords, paperOf, type ReportSetting, refusal, written } from "./report-paper.js"
 import { toldJson, toldProblems } from "./told.js"
 
 /** How many papers are made between two words of progress. */

@@ -1,52 +1,16 @@
 import { resolve } from "node:path"
-import type { CalendarDate, TreatmentChoice, TreatmentKind } from "../../engine/course.js"
-import { noRules, type PracticeRules } from "../../engine/practice-rules.js"
+import { noRules } from "../../engine/practice-rules.js"
 import type { Problem } from "../../engine/problem.js"
-import type { Language } from "../../engine/say.js"
-import { defaultSettings } from "../../engine/settings.js"
 import { problem } from "../../interop/course/problem.js"
-import type {
-  DocumentKind,
-  DocumentRefused,
-  Letterhead,
-  PaperDocument,
-  PaperSize,
-} from "../../report/document.js"
-import { documentOf } from "../../report/documents.js"
 import { pdfOf } from "../../report/pdf/pdf.js"
 import { wordsOf } from "../../report/words-of.js"
 import { learnEveryLanguage } from "../../words/index.js"
-import { type CourseInput, courseInput } from "../course-input.js"
+import { courseInput } from "../course-input.js"
 import { feeFile } from "../fee-file.js"
 import type { ExitCode, Io } from "../io.js"
 import { letterheadInput } from "../letterhead-input.js"
+import { pagesInWords, paperOf, type ReportArguments, refusal, written } from "../report-paper.js"
 import { toldJson, toldProblems } from "../told.js"
-
-export interface ReportArguments {
-  readonly file: string
-  readonly document: DocumentKind
-  readonly language: Language
-  readonly paper: PaperSize
-  readonly out: string
-  readonly name?: string | undefined
-  readonly practice?: string | undefined
-  readonly letterhead?: string | undefined
-  readonly logo?: string | undefined
-  readonly fees?: string | undefined
-  readonly treatment?: TreatmentKind | undefined
-  readonly concentration?: number | undefined
-  readonly months?: number | undefined
-  readonly asOf?: CalendarDate | undefined
-  readonly link?: string | undefined
-  readonly json?: boolean | undefined
-}
-
-/** What a document is made with beside the course. */
-export interface ReportSetting {
-  readonly args: ReportArguments
-  readonly letterhead: Letterhead
-  readonly rules: PracticeRules
-}
 
 /** A paper of a child as PDF; of a folder of course files one PDF with all of them. */
 export async function run(args: ReportArguments, io: Io): Promise<ExitCode> {
@@ -94,48 +58,6 @@ export async function run(args: ReportArguments, io: Io): Promise<ExitCode> {
   if (json) return toldJson({ ...answer, text: wordsOf(document) }, io)
   if (out !== "-") io.out(`${title}\n${pagesInWords(pdf.pages)} written to ${out}.\n`)
   return 0
-}
-
-export const pagesInWords = (pages: number): string => (pages === 1 ? "1 page" : `${pages} pages`)
-
-/** The document of one course; a refusal is said again in English, as all of the command line is. */
-export function paperOf(
-  { course, asOf: today }: Pick<CourseInput, "course" | "asOf">,
-  { args, letterhead, rules }: ReportSetting,
-): PaperDocument | DocumentRefused {
-  const { document, language, name, months, link } = args
-  const practice = { name: letterhead.practice, latitude: course.practice?.latitude }
-  const input = {
-    ...{ course, today, language, letterhead, rules, practice, months },
-    childName: name ?? null,
-    childNumber: course.child.id,
-    settings: defaultSettings,
-    treatment: treatmentOf(args),
-    familyLink: link,
-  }
-  const made = documentOf(document, input)
-  if (made.kind !== "refused" || language === "en") return made
-  const again = documentOf(document, { ...input, language: "en" })
-  return again.kind === "refused" ? again : made
-}
-
-const treatmentOf = ({ treatment: kind, concentration }: ReportArguments): TreatmentChoice | undefined =>
-  kind && { kind, ...(concentration === undefined ? {} : { concentrationPercent: concentration }) }
-
-export const refusal = ({ document, file }: ReportArguments, { why }: { readonly why: string }): Problem => ({
-  path: "--document",
-  value: document,
-  allowed: "a document that can be made of this course",
-  message: `No ${document} document can be made of ${file}: ${why}${/[.?!]$/.test(why) ? "" : "."}`,
-})
-
-export async function written(
-  bytes: Uint8Array,
-  { out, io }: { readonly out: string; readonly io: Io },
-): Promise<Problem | null> {
-  if (out !== "-") return io.write(out, bytes)
-  io.out(bytes)
-  return null
 }
 
 const MOST_LETTERS = 200

@@ -1,6 +1,6 @@
 import { z } from "zod"
 import { TREATMENT_KINDS } from "../../engine/course.js"
-import { LANGUAGES } from "../../engine/say.js"
+import { LANGUAGES, say } from "../../engine/say.js"
 import {
   type Block,
   DOCUMENT_KINDS,
@@ -23,16 +23,20 @@ export interface ShownDocument extends Omit<PaperDocument, "letterhead"> {
 }
 
 const oneOf = <const T extends readonly [string, ...string[]]>(values: T) =>
-  z.enum(values, { error: `one of ${values.join(", ")}` })
+  z.enum(values, { error: () => say("one of {list}", { list: values.join(", ") }) })
 const place = z.coerce
-  .number({ error: "a whole number from 0" })
-  .pipe(z.int({ error: "a whole number from 0" }).min(0, { error: "a whole number from 0" }))
+  .number({ error: () => say("a whole number from 0") })
+  .pipe(
+    z
+      .int({ error: () => say("a whole number from 0") })
+      .min(0, { error: () => say("a whole number from 0") }),
+  )
 
 const language = oneOf(LANGUAGES).optional()
 const paper = oneOf(PAPERS).default("a4")
 
 export const documentParams = z.object({
-  id: z.uuid({ error: "a UUID" }).toLowerCase(),
+  id: z.uuid({ error: () => say("a UUID") }).toLowerCase(),
   kind: oneOf(DOCUMENT_KINDS),
 })
 
@@ -50,17 +54,17 @@ export const documentQuery = z
       .optional()
       .describe("For a consent or an estimate; the one in use or planned when left out"),
     concentration: z.coerce
-      .number({ error: "a strength above 0 and up to 1.5 % w/v" })
-      .gt(0, { error: "a strength above 0 and up to 1.5 % w/v" })
-      .max(1.5, { error: "a strength above 0 and up to 1.5 % w/v" })
+      .number({ error: () => say("a strength above 0 and up to 1.5 % w/v") })
+      .gt(0, { error: () => say("a strength above 0 and up to 1.5 % w/v") })
+      .max(1.5, { error: () => say("a strength above 0 and up to 1.5 % w/v") })
       .optional(),
     months: z.coerce
-      .number({ error: "a whole number from 1 to 120" })
+      .number({ error: () => say("a whole number from 1 to 120") })
       .pipe(
         z
-          .int({ error: "a whole number from 1 to 120" })
-          .min(1, { error: "a whole number from 1 to 120" })
-          .max(120, { error: "a whole number from 1 to 120" }),
+          .int({ error: () => say("a whole number from 1 to 120") })
+          .min(1, { error: () => say("a whole number from 1 to 120") })
+          .max(120, { error: () => say("a whole number from 1 to 120") }),
       )
       .optional(),
     order: place.optional().describe("Which of the child's orders, from 0; the latest when left out"),
@@ -68,11 +72,11 @@ export const documentQuery = z
   })
   .refine(({ treatment, concentration }) => concentration === undefined || treatment === "atropine", {
     path: ["concentration"],
-    error: "absent: only atropine has a strength",
+    error: () => say("absent: only atropine has a strength"),
   })
   .refine(({ treatment, concentration }) => treatment !== "atropine" || concentration !== undefined, {
     path: ["concentration"],
-    error: "the strength of the drops, % w/v",
+    error: () => say("the strength of the drops, % w/v"),
   })
 
 /** Either the content as JSON, or with as=pdf the bytes of a PDF. */
@@ -85,15 +89,15 @@ export const MOST_IN_A_BATCH = 200
 
 export const batchBody = z.object({
   children: z
-    .array(z.uuid({ error: "a UUID" }).toLowerCase(), { error: "a list of the children's ids" })
-    .min(1, { error: "at least one child" })
-    .max(MOST_IN_A_BATCH, { error: `at most ${MOST_IN_A_BATCH} children` })
-    .refine((ids) => new Set(ids).size === ids.length, { error: "each child once" }),
+    .array(z.uuid({ error: () => say("a UUID") }).toLowerCase(), {
+      error: () => say("a list of the children's ids"),
+    })
+    .min(1, { error: () => say("at least one child") })
+    .max(MOST_IN_A_BATCH, { error: () => say("at most {most} children", { most: MOST_IN_A_BATCH }) })
+    .refine((ids) => new Set(ids).size === ids.length, { error: () => say("each child once") }),
   kind: oneOf(DOCUMENT_KINDS),
   language: language.describe("For all of them; when left out each in its own family's, or English"),
   paper,
 })
 
-export type BatchBody = z.input<typeof batchBody>
-export type DocumentQuery = z.input<typeof documentQuery>
 export type { Block, DocumentKind, PaperSize }
