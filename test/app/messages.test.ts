@@ -1,32 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest"
 import { api } from "../../src/server/contract/api.js"
-import type { ChildView } from "../../src/server/contract/child.js"
 import type { MessageAnswer, MessagesAnswer } from "../../src/server/contract/messages.js"
 import { type MailServer, mailServer } from "./mail-server.js"
-import { faults, type TestApp, testApp } from "./test-app.js"
+import { CONTACT, RULES } from "./message-settings.js"
+import { type TestApp, testApp } from "./test-app.js"
 
-const RULES = {
-  isOn: true,
-  sender: "Quiet Harbour",
-  from: "desk@harbour.example",
-  replyTo: "answers@harbour.example",
-  telephone: "+353 1 555 0100",
-  timeZone: "Europe/Dublin",
-  quietFrom: "21:00",
-  quietTo: "08:00",
-  daysBefore: 14,
-}
-const CONTACT = {
-  name: "Ines Solberg",
-  relation: "mother",
-  language: "en",
-  email: "ines@family.example",
-  telephone: "+353 1 555 0199",
-  address: "1 Harbour Lane\nSmalltown",
-  reachedBy: "email",
-  childCalled: "Mira",
-  agreed: { on: "2025-01-10", to: ["visits", "bottles"] },
-}
 const HOUR = 3_600_000
 // The clock of these tests stands at 09:00 UTC on 25 November 2025.
 const TO_NIGHT = 13 * HOUR
@@ -359,68 +337,5 @@ describe("a person", () => {
     const csv = (await t.ask("GET", `/api/messages/lists/${handed}`)).body
     expect(csv).toContain('"1 Harbour Lane\nSmalltown"')
     expect(csv).toContain('"Something to arrange with us soon"')
-  })
-})
-
-describe("the contact of a family", () => {
-  it("is put right by a new entry, and stands in the record but not in the course", async () => {
-    const { child } = await t.addChild()
-    const first: ChildView = await post(`/api/children/${child.id}/family`, { contact: CONTACT })
-    const entry = first.entries.find(({ kind }) => kind === "family")
-    const second: ChildView = await post(`/api/children/${child.id}/family`, {
-      contact: { ...CONTACT, telephone: "+353 1 555 0111" },
-      supersedes: entry?.id,
-      reason: "new number",
-    })
-    expect(second.entries.filter(({ kind }) => kind === "family")).toHaveLength(2)
-    expect(JSON.stringify(second.course)).not.toMatch(/Ines|555/)
-  })
-
-  it("is not overwritten by somebody who saw an older one", async () => {
-    const { child } = await t.addChild()
-    await post(`/api/children/${child.id}/family`, { contact: CONTACT })
-    const again = await t.ask("POST", `/api/children/${child.id}/family`, { body: { contact: CONTACT } })
-    expect(again.statusCode).toBe(409)
-  })
-
-  it("is recorded once when the same request comes twice", async () => {
-    const { child } = await t.addChild()
-    const body = { contact: CONTACT, id: crypto.randomUUID() }
-    await post(`/api/children/${child.id}/family`, body)
-    const view: ChildView = await post(`/api/children/${child.id}/family`, body)
-    expect(view.entries.filter(({ kind }) => kind === "family")).toHaveLength(1)
-  })
-
-  it.each([
-    [{ email: undefined }, "contact.email: an e-mail address, since the family is reached by e-mail"],
-    [{ email: "nowhere" }, "contact.email: an e-mail address"],
-    [{ name: "Ines\r\nBcc: all@example.org" }, "contact.name: one line without control characters"],
-    [{ reachedBy: "none" }, "contact.reachedBy: a way of reaching the family, since it agreed to messages"],
-    [{ agreed: { on: "2025-11-26", to: ["visits"] } }, "contact.agreed.on: a day up to today, 2025-11-25"],
-    [{ agreed: { on: "2025-11-20", to: [] } }, "contact.agreed.to: at least one kind of message"],
-    [
-      { agreed: { on: "2025-11-20", to: ["visits"], until: "2025-11-19" } },
-      "contact.agreed.until: a day not before the agreement",
-    ],
-  ])("is refused with what is wrong: %j", async (changes, fault) => {
-    const { child } = await t.addChild()
-    const body = { contact: { ...CONTACT, ...changes } }
-    const answer = await t.ask("POST", `/api/children/${child.id}/family`, { body })
-    expect(answer.statusCode).toBe(422)
-    expect(faults(answer)).toContain(fault)
-  })
-})
-
-describe("the settings of messages", () => {
-  it.each([
-    [{ timeZone: "Dublin" }, "body.timeZone: a time zone of the IANA list such as Europe/Dublin"],
-    [{ quietFrom: "9pm" }, "body.quietFrom: a time of day written HH:MM"],
-    [{ sender: "Harbour\nBcc: x@example.org" }, "body.sender: one line without control characters"],
-    [{ from: "desk" }, "body.from: an e-mail address"],
-    [{ daysBefore: 0 }, "body.daysBefore: a whole number from 1 to 60"],
-  ])("are refused with what is wrong: %j", async (changes, fault) => {
-    const answer = await t.ask("POST", "/api/rules/messages", { body: { body: { ...RULES, ...changes } } })
-    expect(answer.statusCode).toBe(422)
-    expect(faults(answer)).toEqual([fault])
   })
 })
