@@ -32,7 +32,7 @@ export const enter: Catalogue = {
   "Details of the child": "Datos del niño",
   Protocol: "Protocolo",
   "In force now: {protocol}.": "Vigente ahora: {protocol}.",
-  "the one that fits the treatment": "el que corresponde al tratamiento",
+  "the one that fits the treatment": "el propio del tratamiento",
   "Why is it changed?": "¿Por qué se cambia?",
   Right: "Derecho",
   Left: "Izquierdo",

@@ -140,7 +140,7 @@ export const protocol: Catalogue = {
     "¿Se pidieron y registraron graduaciones, longitudes y tratamientos anteriores?",
   "New flashes of light?": "¿Destellos de luz nuevos?",
   "since when": "desde cuándo",
-  "New floating spots?": "¿Manchas flotantes nuevas?",
+  "New floating spots?": "¿Moscas volantes nuevas?",
   curtain: "cortina sobre la vista",
   "A curtain or shadow over part of the sight?": "¿Una cortina o sombra sobre parte de la vista?",
   "Pain in an eye, or a painful red eye?": "¿Dolor en un ojo, o un ojo rojo y doloroso?",

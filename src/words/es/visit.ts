@@ -31,7 +31,7 @@ export const visit: Catalogue = {
     "deben ser dos radios en mm, plano y curvo, como 7,85 7,70",
   'must be one number, not "{text}"': "debe ser un solo número, no «{text}»",
   'acuity must be two numbers above 0 with a slash between, such as 6/12 or 20/40, not "{text}"':
-    "la agudeza deben ser dos números mayores que 0 con una barra entre ellos, como 6/12 o 20/40, no «{text}»",
+    "deben ser dos números mayores que 0 con una barra entre ellos, como 6/12 o 20/40, no «{text}»",
   "{label}, {eye}": "{label}, {eye}",
   "Look again: {text}": "Vuelva a mirar: {text}",
   "{mean} from {count} readings, spread {spread}: the readings disagree":
@@ -113,7 +113,7 @@ export const visit: Catalogue = {
   "Checks and result": "Comprobaciones y resultado",
   Checks: "Comprobaciones",
   "If saved now": "Si se guarda ahora",
-  "Kept on this computer until saved.": "Se conserva en este ordenador hasta que se guarde.",
+  "Kept on this computer until saved.": "Se conserva en este equipo hasta que se guarde.",
   "{field}: {message}": "{field}: {message}",
   "Caution before any drop, for the clinician: {cautions}":
     "Precaución antes de cualquier gota, para el clínico: {cautions}",
