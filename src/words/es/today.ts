@@ -46,7 +46,7 @@ export const today: Catalogue = {
   Clinician: "Clínico",
   Technician: "Técnico",
   "Front desk": "Recepción",
-  "Open choices": "Abrir opciones",
+  "Open choices": "Opciones",
   "Open|a concern": "Abrir",
   "Mark explained": "Marcar como explicado",
   "since {day}": "desde el {day}",

@@ -21,7 +21,7 @@ export const webPapers: Catalogue = {
   "there is nothing to print for any of these children":
     "no hay nada que imprimir para ninguno de estos niños",
   "Not printed, and why": "No impresos, y por qué",
-  "For the practice; it belongs to no family.": "Para el consultorio; no pertenece a ninguna familia.",
+  "For the practice; it belongs to no family.": "Para la consulta; no pertenece a ninguna familia.",
   "{missing, plural, one {# of the {all} papers asked for could not be made.} other {# of the {all} papers asked for could not be made.}}":
     "{missing, plural, one {No se pudo hacer # de los {all} documentos pedidos.} other {No se pudieron hacer # de los {all} documentos pedidos.}}",
   Why: "Por qué",
@@ -53,7 +53,7 @@ export const webPapers: Catalogue = {
   "Download PDF": "Descargar PDF",
   "Turn the screen round": "Girar la pantalla hacia la familia",
   "The same page large, with nothing of the practice’s around it.":
-    "La misma página en grande, sin nada del consultorio alrededor.",
+    "La misma página en grande, sin nada de la consulta alrededor.",
   "This paper cannot be made yet": "Este documento aún no se puede hacer",
   "Recorded: report given to the family, {day}.": "Registrado: informe entregado a la familia, {day}.",
   "Given to the family": "Entregado a la familia",
