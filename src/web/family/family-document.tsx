@@ -1,4 +1,4 @@
-import { useState } from "react"
+import { useEffect, useRef, useState } from "react"
 import { LANGUAGE_NAMES, LANGUAGES, type Language, say } from "../../engine/say.js"
 import type { ShownDocument } from "../../server/contract/documents.js"
 import { failureInWords } from "../client.js"
@@ -18,6 +18,8 @@ interface FamilyDocumentProps {
 export function FamilyDocument({ document: paper, fault, onLanguage, pdf }: FamilyDocumentProps) {
   const isNarrow = useNarrow()
   const [pdfFault, setPdfFault] = useState<string | null>(null)
+  const place = useRef<HTMLElement>(null)
+  useEffect(() => place.current?.focus(), [])
   const download = async () => {
     try {
       setPdfFault(null)
@@ -27,7 +29,12 @@ export function FamilyDocument({ document: paper, fault, onLanguage, pdf }: Fami
     }
   }
   return (
-    <main className={isNarrow ? "family-page family-narrow" : "family-page"} lang={paper.language}>
+    <main
+      ref={place}
+      tabIndex={-1}
+      className={isNarrow ? "family-page family-narrow" : "family-page"}
+      lang={paper.language}
+    >
       <nav className="family-languages" aria-label={say("Language")}>
         {LANGUAGES.map((each) => (
           <button

@@ -1,3 +1,4 @@
+import { language } from "../../engine/say.js"
 import type { ProblemAnswer } from "../../server/contract/problem.js"
 import { Refused, Unreachable } from "../client.js"
 
@@ -12,7 +13,7 @@ export async function fetchedPdf({
   const response = await fetch(url, {
     method: "POST",
     credentials: "same-origin",
-    headers: { "content-type": "application/json" },
+    headers: { "content-type": "application/json", "accept-language": language() },
     body: JSON.stringify(body),
   }).catch((cause: unknown) => {
     throw new Unreachable(cause)

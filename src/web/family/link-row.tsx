@@ -43,7 +43,7 @@ export function LinkRow({ link, onRevoke }: { readonly link: FamilyLink; readonl
       {url !== null && (
         <>
           <input className="link-url" readOnly value={url} aria-label={say("Address of the page")} />
-          <p className="row-actions">
+          <p className="form-actions">
             <button type="button" onClick={copy}>
               {copied ? say("Copied") : say("Copy the address")}
             </button>

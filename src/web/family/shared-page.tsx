@@ -20,8 +20,8 @@ export function SharedPage({ token }: { readonly token: string }) {
     try {
       const body: OpenLinkBody = { born, on, ...(language ? { language } : {}) }
       const opened = await ask<SharedAnswer>("POST", `/api/shared/${token}`, body)
-      setAnswer(opened)
       await setSpoken(opened.document.language)
+      setAnswer(opened)
     } catch (error) {
       setFault(faultInWords(error))
     } finally {
@@ -71,7 +71,9 @@ export function SharedPage({ token }: { readonly token: string }) {
           id="born"
           type="date"
           required
+          autoComplete="off"
           value={born}
+          aria-invalid={fault !== null}
           aria-describedby="born-fault"
           onChange={({ target }) => setBorn(target.value)}
         />
@@ -100,6 +102,7 @@ function useSpoken(): readonly [Language, (language: Language) => Promise<void>]
     if (wanted === "zh-Hans") learn("zh-Hans", (await import("../../words/zh-Hans/share.js")).share)
     languageFrom(() => wanted)
     document.documentElement.lang = wanted
+    document.title = say("Your child’s page")
     setSpoken(wanted)
   }
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the page opens

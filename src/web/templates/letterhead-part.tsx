@@ -38,7 +38,7 @@ export function LetterheadPart({ practice, rules, onDone }: SettingsPartProps) {
     event.preventDefault()
     const lines = text.split("\n").map((line) => line.trim())
     const body = { lines: lines.filter((line) => line !== ""), ...(logo ? { logo } : {}) }
-    const superseding = paper ? { supersedes: paper.id, reason: "letterhead changed" } : {}
+    const superseding = paper ? { supersedes: paper.id, reason: say("letterhead changed") } : {}
     record.mutate(
       { body, ...superseding, ...id },
       {

@@ -1,4 +1,5 @@
 import { say } from "../../engine/say.js"
+import { inDigits } from "../../engine/words.js"
 
 export const LOGO_TYPES = ["image/png", "image/jpeg"] as const
 const LARGEST_LOGO_BYTES = 1_000_000
@@ -10,7 +11,8 @@ export function logoFault({ name, type, size }: Pick<File, "name" | "type" | "si
   }
   if (size === 0) return say("must be a file that is not empty")
   if (size > LARGEST_LOGO_BYTES) {
-    const megabytes = Math.round(size / 100_000) / 10
+    // Up, so that a file a little too large is not said to have what is allowed.
+    const megabytes = inDigits(Math.ceil(size / 100_000) / 10)
     return say("must be at most 1 MB; {name} has {megabytes} MB", { name, megabytes })
   }
   return null

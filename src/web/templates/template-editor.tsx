@@ -37,7 +37,7 @@ export function TemplateEditor(props: {
       {
         ...id,
         body: { document: about.document, language, text: kept },
-        ...(current ? { supersedes: current.id, reason: "template changed" } : {}),
+        ...(current ? { supersedes: current.id, reason: say("template changed") } : {}),
       },
       { onSuccess: () => onDone(message) },
     )

@@ -59,4 +59,6 @@ export const templates: Catalogue = {
   Versions: "Versiones",
   "in force": "en vigor",
   "The order that ships.": "El orden incluido.",
+  "letterhead changed": "membrete cambiado",
+  "template changed": "plantilla cambiada",
 }
