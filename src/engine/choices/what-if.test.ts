@@ -4,6 +4,7 @@ import { evidence } from "../../evidence/index.js"
 import type { Course, Treatment } from "../course.js"
 import { forecast } from "../forecast.js"
 import { distributionOf, factored, posterior, withheldPrior } from "../growth/posterior.js"
+import { keyOf } from "../growth/prescribed.js"
 import { treatmentPrior } from "../growth/treatment-prior.js"
 import { mixtureQuantile } from "../numeric/mixture.js"
 import { normalCdf, normalQuantile } from "../numeric/normal.js"
@@ -16,7 +17,7 @@ const child = studyOf(treated)
 const told = outlooks(child)
 
 const futureOf = (treatment: Omit<Treatment, "from">, share = 1) => ({
-  key: treatment.kind === "atropine" ? `atropine ${treatment.concentrationPercent} %` : "lenslet spectacles",
+  key: keyOf([treatment]),
   prior: treatmentPrior([{ ...treatment, from: asOf }], evidence.growth).prior,
   share,
   toAge: Number.POSITIVE_INFINITY,
