@@ -1,5 +1,5 @@
 import type { Problem } from "../problem.js"
-import { say } from "../say.js"
+import { say, withDecimalSign } from "../say.js"
 import { type DecimalAcuity, decimalAcuity, type LogMAR, logMAR } from "../units.js"
 
 /** logMAR = -log10(decimal): 0 is 6/6, and each chart line is 0.1. Throws unless the decimal is above 0. */
@@ -62,7 +62,7 @@ export function snellenFromLogMAR({
   const feet = onChart ? letterSizeFeet(line) : 20 * 10 ** value
   const size = (feet * numerator) / 20
   const digits = numerator === 20 && !onChart && size >= 20 ? 0 : 1
-  return `${numerator}/${Number(size.toFixed(digits))}`
+  return `${numerator}/${withDecimalSign(String(Number(size.toFixed(digits))))}`
 }
 
 function letterSizeFeet(line: number): number {

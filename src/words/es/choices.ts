@@ -85,7 +85,7 @@ export const choices: Catalogue = {
   "drops; anything else is a switch": "gotas; cualquier otra cosa es un cambio de tratamiento",
   "another than the {treatment} in use": "otro distinto del que está en uso ({treatment})",
   "a whole number from 1 to 6 nights of the week": "un número entero de 1 a 6 noches por semana",
-  "{path} is missing: it must be {allowed}.": "falta {path}: debe ser {allowed}.",
+  "{path} is missing: it must be {allowed}.": "{path} falta: debe ser {allowed}.",
   "{path} must be {allowed}, not {value}.": "{path} debe ser {allowed}, no {value}.",
   "start a treatment": "empezar un tratamiento",
   "go on as now": "seguir como ahora",
