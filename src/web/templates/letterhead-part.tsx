@@ -2,7 +2,6 @@ import "./templates.css"
 import { type FormEvent, useState } from "react"
 import { say } from "../../engine/say.js"
 import type { FileType } from "../../server/contract/file-types.js"
-import { failureInWords } from "../client.js"
 import { fileUrl, storeFile } from "../consent/stored-file.js"
 import { newEntryId } from "../entry-id.js"
 import { faultsOf } from "../faults.js"
@@ -31,7 +30,8 @@ export function LetterheadPart({ practice, rules, onDone }: SettingsPartProps) {
     try {
       setLogo(await storeFile(file, file.type as FileType))
     } catch (error) {
-      setLogoProblem(failureInWords(error))
+      const { at, general } = faultsOf(error, ["file"])
+      setLogoProblem(at("file") ?? general)
     }
   }
   const submit = (event: FormEvent) => {
@@ -52,7 +52,7 @@ export function LetterheadPart({ practice, rules, onDone }: SettingsPartProps) {
   return (
     <section className="card" aria-label={say("Letterhead")}>
       <p>{say("Stands at the head of every paper, below the practice’s name.")}</p>
-      <form className="form" onSubmit={submit} noValidate>
+      <form className="form letterhead-form" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
         <Field
           label={say("Address and telephone")}

@@ -29,7 +29,7 @@ export function TemplateEditor(props: {
   const shipped = about.parts.map((name) => `[${name}]`).join("\n")
   const recorded = (current?.body as DocumentTemplate | undefined)?.text ?? ""
   const [text, setText] = useState(recorded || shipped)
-  const [id] = useState(newEntryId)
+  const [id, setId] = useState(newEntryId)
   const record = useRecordPaper("template")
   const faults = faultsOf(record.error, ["body.text"])
   const keep = (kept: string, message: string) =>
@@ -39,7 +39,13 @@ export function TemplateEditor(props: {
         body: { document: about.document, language, text: kept },
         ...(current ? { supersedes: current.id, reason: say("template changed") } : {}),
       },
-      { onSuccess: () => onDone(message) },
+      {
+        onSuccess: () => {
+          setId(newEntryId())
+          setText(kept || shipped)
+          onDone(message)
+        },
+      },
     )
   const submit = (event: FormEvent) => {
     event.preventDefault()

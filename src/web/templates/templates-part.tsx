@@ -70,7 +70,7 @@ export function TemplatesPart({ rules, onDone }: SettingsPartProps) {
       </div>
       {about && (
         <TemplateEditor
-          key={`${document} ${language} ${current?.id ?? ""}`}
+          key={`${document} ${language}`}
           about={about}
           language={language}
           current={current}
