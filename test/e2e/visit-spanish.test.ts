@@ -50,7 +50,10 @@ describe("a visit in Spanish", () => {
     await picture(page, `visit-spanish-${width}`)
     await expectAccessible(page)
     // What the practice itself wrote is in its own language; the form around it holds no English word.
-    const said = (await page.locator("form .examination").innerText()).replace(/: front desk of[^.]*\./, "")
+    const said = ((await page.locator("form .examination").textContent()) ?? "").replace(
+      /: front desk of[^.]*\./,
+      "",
+    )
     expect(said.match(/\b(the|of|and|with|your|since|from|eye|not)\b/g)).toBeNull()
     const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
     expect(over).toBeLessThanOrEqual(0)
