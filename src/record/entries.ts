@@ -1,5 +1,6 @@
 import type { Kysely, Transaction } from "kysely"
 import type { Problem } from "../engine/problem.js"
+import { say } from "../engine/say.js"
 import { canonicalJson } from "./canonical-json.js"
 import { CHAIN_START, type EntryRow, entryHash } from "./chain.js"
 import { refreshChild } from "./children.js"
@@ -121,8 +122,8 @@ class Batch {
       return conflict({
         path: "id",
         value: draft.id,
-        allowed: "an id not used before, or used for the same content",
-        message: `the id ${draft.id} already stands for another entry`,
+        allowed: say("an id not used before, or used for the same content"),
+        message: say("the id {id} already stands for another entry", { id: String(draft.id) }),
       })
     }
     const isPaper = (PAPER_KINDS as readonly string[]).includes(draft.kind)
@@ -174,8 +175,11 @@ class Batch {
     return conflict({
       path: "number",
       value: draft.body.number,
-      allowed: "a number no other child of the practice has",
-      message: `the number ${draft.body.number} belongs to ${other.name}`,
+      allowed: say("a number no other child of the practice has"),
+      message: say("the number {number} belongs to {name}", {
+        number: draft.body.number,
+        name: other.name,
+      }),
     })
   }
 
@@ -215,8 +219,8 @@ function refusalOf(
       problem: {
         path: "child",
         value: draft.child,
-        allowed: "a child of this practice",
-        message: "no such child",
+        allowed: say("a child of this practice"),
+        message: say("no such child"),
       },
     }
   return supersedingRefusal(draft, known) ?? doubleVisit(draft, known)
@@ -235,25 +239,32 @@ function supersedingRefusal(draft: Draft, known: readonly Entry[]): Refusal | nu
       problem: {
         path: "supersedes",
         value: draft.supersedes,
-        allowed: draft.kind === "withdrawal" ? "an entry of this child" : `a ${draft.kind} of this child`,
+        allowed:
+          draft.kind === "withdrawal"
+            ? say("an entry of this child")
+            : say("a {kind} of this child", { kind: draft.kind }),
         message:
-          draft.kind === "withdrawal" ? "no such entry to withdraw" : `no such ${draft.kind} to correct`,
+          draft.kind === "withdrawal"
+            ? say("no such entry to withdraw")
+            : say("no such {kind} to correct", { kind: draft.kind }),
       },
     }
   if (!draft.reason?.trim())
     return conflict({
       path: "reason",
       value: draft.reason ?? null,
-      allowed: "why it is corrected, in words",
-      message: "a correction needs a reason",
+      allowed: say("why it is corrected, in words"),
+      message: say("a correction needs a reason"),
     })
   const later = known.find((entry) => entry.supersedes === draft.supersedes)
   if (!later) return null
   return conflict({
     path: "supersedes",
     value: draft.supersedes,
-    allowed: "an entry that still holds",
-    message: `already ${later.kind === "withdrawal" ? "withdrawn" : "corrected"} on ${later.recordedAt.slice(0, 10)}`,
+    allowed: say("an entry that still holds"),
+    message: say(later.kind === "withdrawal" ? "already withdrawn on {day}" : "already corrected on {day}", {
+      day: later.recordedAt.slice(0, 10),
+    }),
   })
 }
 
@@ -267,8 +278,8 @@ function doubleVisit(draft: Draft, known: readonly Entry[]): Refusal | null {
   return conflict({
     path: "date",
     value: date,
-    allowed: "one visit a day; correct the visit that is there",
-    message: `a visit on ${date} is already recorded`,
+    allowed: say("one visit a day; correct the visit that is there"),
+    message: say("a visit on {date} is already recorded", { date }),
   })
 }
 

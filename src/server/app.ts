@@ -4,6 +4,7 @@ import fastifyHelmet from "@fastify/helmet"
 import fastifyRateLimit from "@fastify/rate-limit"
 import fastifyStatic from "@fastify/static"
 import fastify, { type FastifyInstance } from "fastify"
+import { say } from "../engine/say.js"
 import { defaultSettings } from "../engine/settings.js"
 import type { PracticeRecord } from "../record/index.js"
 import { learnEveryLanguage } from "../words/index.js"
@@ -92,7 +93,10 @@ export async function buildApp({
     global: false,
     errorResponseBuilder: (_request, { ttl }) => {
       const seconds = Math.ceil(ttl / 1000)
-      const message = `too many requests from this address; try again in ${seconds} seconds`
+      const message = say(
+        "too many requests from this address; try again in {seconds, plural, one {# second} other {# seconds}}",
+        { seconds },
+      )
       return new Refusal(429, [{ path: "", value: null, allowed: "", message }], seconds)
     },
   })

@@ -1,5 +1,6 @@
 import type { FastifyRequest } from "fastify"
 import type { Treatment } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import { treatmentName } from "../engine/treatment-name.js"
 import { problem } from "../interop/course/problem.js"
 import type { Entry, Person } from "../record/index.js"
@@ -54,7 +55,10 @@ export function changeTreatment(
     const sound = problemsOf(request, found.length > 0 ? { problems: found } : checked)
     const [ended, begun] = sound.items
     if (!ended || !begun) throw new RangeError("two treatments were checked and not two came back")
-    const why = typeof reason === "string" ? reason : `changed to ${treatmentName(begun)} on ${begun.from}`
+    const why =
+      typeof reason === "string"
+        ? reason
+        : say("changed to {treatment} on {day}", { treatment: treatmentName(begun), day: begun.from })
     return save(context, child, [
       authored(context, person, {
         kind: "treatment",
@@ -70,8 +74,11 @@ export function changeTreatment(
 }
 
 function alreadyDone({ id, recordedAt }: Entry): Refusal {
-  const message = `this treatment was stopped, changed or corrected meanwhile, on ${recordedAt.slice(0, 10)}; load the page again`
-  return new Refusal(409, [{ path: "", value: id, allowed: "a treatment as it stands now", message }])
+  const message = say(
+    "this treatment was stopped, changed or corrected meanwhile, on {day}; load the page again",
+    { day: recordedAt.slice(0, 10) },
+  )
+  return new Refusal(409, [{ path: "", value: id, allowed: say("a treatment as it stands now"), message }])
 }
 
 /** One day is the end of the one and the start of the other: the request calls it `to`. */
@@ -92,11 +99,21 @@ function noChange(running: Treatment, started: Readonly<Record<string, unknown>>
   if (started.kind !== kind || (started.concentrationPercent ?? undefined) !== concentrationPercent) return []
   const path = concentrationPercent === undefined ? "kind" : "concentrationPercent"
   return [
-    problem({ path, value: started[path], allowed: `another than the ${treatmentName(running)} of now` }),
+    problem({
+      path,
+      value: started[path],
+      allowed: say("another than the {treatment} of now", { treatment: treatmentName(running) }),
+    }),
   ]
 }
 
 function endedBefore({ to: end }: Treatment, to: unknown): readonly Problem[] {
   if (!end || typeof to !== "string" || to < end) return []
-  return [problem({ path: "to", value: to, allowed: `before ${end}, when the treatment ends already` })]
+  return [
+    problem({
+      path: "to",
+      value: to,
+      allowed: say("before {end}, when the treatment ends already", { end }),
+    }),
+  ]
 }

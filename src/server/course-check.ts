@@ -1,4 +1,5 @@
 import type { CalendarDate, Child, Course } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import { treatmentName } from "../engine/treatment-name.js"
 import { courseFrom } from "../interop/course/read-course.js"
 import type { Problem } from "./contract/problem.js"
@@ -82,8 +83,8 @@ function unknownFields(notes: readonly { kind: string; path: string }[]): readon
     .map(({ path }) => ({
       path,
       value: null,
-      allowed: "a field of the course file",
-      message: `${path} is not a field that is kept here.`,
+      allowed: say("a field of the course file"),
+      message: say("{path} is not a field that is kept here.", { path }),
     }))
 }
 
@@ -121,7 +122,7 @@ function inWordsOfRequest(
 }
 
 function moved(fault: Problem, path: string): Problem {
-  const subject = path === "" ? "what was sent" : path
+  const subject = path === "" ? say("what was sent") : path
   const message = fault.message.startsWith(fault.path)
     ? subject + fault.message.slice(fault.path.length)
     : fault.message
@@ -134,10 +135,12 @@ function named(fault: Problem, course: Course): Problem {
     text.replace(/\b(visits|treatments)\[(\d+)\](?!\.)/g, (whole, list: string, index: string) => {
       if (list === "visits") {
         const visit = course.visits[Number(index)]
-        return visit ? `the visit of ${visit.date}` : whole
+        return visit ? say("the visit of {date}", { date: visit.date }) : whole
       }
       const treatment = course.treatments?.[Number(index)]
-      return treatment ? `${treatmentName(treatment)} from ${treatment.from}` : whole
+      return treatment
+        ? say("{treatment} from {date}", { treatment: treatmentName(treatment), date: treatment.from })
+        : whole
     })
   return { ...fault, allowed: words(fault.allowed), message: words(fault.message) }
 }

@@ -1,6 +1,7 @@
 import type { FastifyRequest } from "fastify"
 import { type DecisionPlan, decisionPlan, type RecordedTreatment } from "../engine/choices/decision-plan.js"
 import type { Treatment, TreatmentChoice } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import type { Entry, Person } from "../record/index.js"
 import { childViewOf } from "./child-view.js"
 import type { Context } from "./context.js"
@@ -65,7 +66,7 @@ export function decide(
     )
     if (!sound.decision) throw new RangeError("a decision was checked and none came back")
     const { date, reason } = sound.decision
-    const why = `decided on ${date}: ${reason}`.slice(0, LONGEST_REASON)
+    const why = say("decided on {date}: {reason}", { date, reason }).slice(0, LONGEST_REASON)
     return save(context, child, [
       authored(context, person, { kind: "decision", child, body: sound.decision, id }),
       ...sound.treatments.map((body, index) => {
@@ -91,8 +92,8 @@ function repeated(
   const isSame =
     before.kind === "decision" && before.body.kind === sent.kind && before.body.date === sent.date
   if (isSame) return childViewOf(record, child)
-  const message = "something else was recorded under this id; load the page again"
-  throw new Refusal(409, [{ path: "id", value: before.id, allowed: "an id not used yet", message }])
+  const message = say("something else was recorded under this id; load the page again")
+  throw new Refusal(409, [{ path: "id", value: before.id, allowed: say("an id not used yet"), message }])
 }
 
 function recordedTreatments(entries: readonly Entry[]): readonly RecordedTreatment[] {

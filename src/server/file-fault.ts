@@ -1,11 +1,16 @@
+import { say } from "../engine/say.js"
 import { FILE_TYPES, type FileType, LARGEST_FILE_BYTES } from "./contract/file-types.js"
 
 /** What is wrong with bytes said to be of a media type, as "what is allowed"; null when nothing is. */
 export function fileFault(bytes: Uint8Array, mediaType: FileType): string | null {
-  if (bytes.length === 0) return "a file that is not empty"
-  if (bytes.length > LARGEST_FILE_BYTES) return `a file of at most ${LARGEST_FILE_BYTES / 1_000_000} MB`
+  if (bytes.length === 0) return say("a file that is not empty")
+  if (bytes.length > LARGEST_FILE_BYTES)
+    return say("a file of at most {most} MB", { most: LARGEST_FILE_BYTES / 1_000_000 })
   if (BEGINNINGS[mediaType](bytes)) return null
-  return `a ${FILE_TYPES[mediaType].name}, as its media type ${mediaType} says; its content is something else`
+  return say("a {type}, as its media type {mediaType} says; its content is something else", {
+    type: say(FILE_TYPES[mediaType].name),
+    mediaType,
+  })
 }
 
 const startsWith = (beginning: readonly number[]) => (bytes: Uint8Array) =>

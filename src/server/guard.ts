@@ -1,4 +1,5 @@
 import type { FastifyInstance, FastifyRequest } from "fastify"
+import { say } from "../engine/say.js"
 import type { PracticeRecord } from "../record/index.js"
 import type { Clock } from "./clock.js"
 import { Refusal } from "./refusal.js"
@@ -20,8 +21,8 @@ export function guard(
         {
           path: "",
           value: request.headers.origin ?? request.headers["sec-fetch-site"] ?? null,
-          allowed: "the pages of this server",
-          message: "a change can be asked for by the pages of this server only",
+          allowed: say("the pages of this server"),
+          message: say("a change can be asked for by the pages of this server only"),
         },
       ])
     if (request.is404 || request.routeOptions.config.open) return

@@ -1,3 +1,4 @@
+import { say } from "../engine/say.js"
 import type { Person, PracticeRecord } from "../record/index.js"
 import type { Clock } from "./clock.js"
 import { passwordFits } from "./passwords.js"
@@ -33,7 +34,7 @@ export function logInCheck({
     const found = await record.personByLogIn(name)
     if (!(await passwordFits(password, found?.passwordHash ?? null)) || !found)
       throw new Refusal(401, [
-        { path: "password", value: null, allowed: "", message: "name or password is not right" },
+        { path: "password", value: null, allowed: "", message: say("name or password is not right") },
       ])
     await record.clearLogInAttempts(name)
     return found
@@ -54,7 +55,10 @@ async function countAttempt({
   const lockedMs = earlier?.lockedUntil ? Date.parse(earlier.lockedUntil) - nowMs : 0
   if (lockedMs > 0) {
     const seconds = Math.ceil(lockedMs / 1000)
-    const message = `too many wrong passwords for this name; try again in ${seconds} seconds`
+    const message = say(
+      "too many wrong passwords for this name; try again in {seconds, plural, one {# second} other {# seconds}}",
+      { seconds },
+    )
     throw new Refusal(429, [{ path: "name", value: name, allowed: "", message }], seconds)
   }
   const forgotten = !earlier || Date.parse(earlier.lastFailedAt) < nowMs - FORGOTTEN_AFTER_MS

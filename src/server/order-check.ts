@@ -1,5 +1,6 @@
 import { consentInForce } from "../engine/consent/consent-in-force.js"
 import type { BottleOrder, Course } from "../engine/course.js"
+import { say } from "../engine/say.js"
 import { treatmentName } from "../engine/treatment-name.js"
 import type { Context } from "./context.js"
 import type { Problem } from "./contract/problem.js"
@@ -41,6 +42,11 @@ export async function refuseUnconsented(
 const lacking = ({ why, name }: { readonly why: string; readonly name: string }): Problem => ({
   path: "override",
   value: null,
-  allowed: `the reason why it is ordered all the same, unless a consent to ${name} is recorded first`,
-  message: `${why}; record a consent to ${name} first, or say under override why it is ordered all the same`,
+  allowed: say("the reason why it is ordered all the same, unless a consent to {name} is recorded first", {
+    name,
+  }),
+  message: say(
+    "{why}; record a consent to {name} first, or say under override why it is ordered all the same",
+    { why, name },
+  ),
 })

@@ -1,5 +1,6 @@
 import { randomInt } from "node:crypto"
 import { hash, verify } from "@node-rs/argon2"
+import { say } from "../engine/say.js"
 import { LONGEST_PASSWORD, SHORTEST_PASSWORD } from "./contract/session.js"
 
 /** Argon2id with 19 MiB and two passes, as the OWASP password storage advice has it (read in a secondary summary). */
@@ -29,11 +30,11 @@ export function passwordFault(
 ): string | null {
   const characters = [...password]
   if (characters.length < SHORTEST_PASSWORD || characters.length > LONGEST_PASSWORD)
-    return `${SHORTEST_PASSWORD} to ${LONGEST_PASSWORD} characters long`
-  if (new Set(characters).size < 6) return "made of at least 6 different characters"
+    return say("{least} to {most} characters long", { least: SHORTEST_PASSWORD, most: LONGEST_PASSWORD })
+  if (new Set(characters).size < 6) return say("made of at least 6 different characters")
   const plain = (text: string) => text.normalize("NFKC").toLowerCase().replace(/[\s-]/g, "")
   const found = contextWords.find((word) => plain(word).length > 2 && plain(password).includes(plain(word)))
-  return found === undefined ? null : `without "${found}" in it`
+  return found === undefined ? null : say('without "{found}" in it', { found })
 }
 
 const CONSONANTS = "bdfgklmnprstvz"

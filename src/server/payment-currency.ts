@@ -1,3 +1,4 @@
+import { say } from "../engine/say.js"
 import type { Context } from "./context.js"
 import type { Problem } from "./contract/problem.js"
 
@@ -12,7 +13,14 @@ export async function paymentCurrencyProblems(
     const value = (fields as { readonly currency?: unknown } | null)?.currency
     if (typeof value !== "string" || !/^[A-Z]{3}$/.test(value) || value === currency) return []
     const path = place === "" ? "currency" : `${place}.currency`
-    const allowed = `${currency}, the currency of the fee schedule`
-    return [{ path, value, allowed, message: `${path} must be ${allowed}; the payment is in ${value}` }]
+    const allowed = say("{currency}, the currency of the fee schedule", { currency })
+    return [
+      {
+        path,
+        value,
+        allowed,
+        message: say("{path} must be {allowed}; the payment is in {value}", { path, allowed, value }),
+      },
+    ]
   })
 }

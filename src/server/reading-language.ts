@@ -13,7 +13,7 @@ export function speakTheReadersLanguage(app: FastifyInstance): void {
 }
 
 /** The first of the languages asked for, in order, that is spoken here. */
-function languageOf({ headers }: FastifyRequest): Language {
+export function languageOf({ headers }: FastifyRequest): Language {
   const asked = (headers["accept-language"] ?? "").split(",").map((part) => part.split(";")[0]?.trim() ?? "")
   for (const tag of asked) {
     if (isLanguage(tag)) return tag

@@ -1,18 +1,20 @@
 import { STATUS_CODES } from "node:http"
 import type { FastifyError, FastifyReply, FastifyRequest } from "fastify"
+import { inLanguage, msg, say } from "../engine/say.js"
 import type { Saved } from "../record/index.js"
 import type { Problem, ProblemAnswer } from "./contract/problem.js"
+import { languageOf } from "./reading-language.js"
 
 const TITLES = {
-  400: "This request can't be read",
-  401: "Log in first",
-  403: "Not allowed from here",
-  404: "Not found",
-  409: "This contradicts what is recorded",
-  413: "Too much at once",
-  415: "Only JSON is read here",
-  422: "Something needs to be put right",
-  429: "Too many attempts",
+  400: msg("This request can't be read"),
+  401: msg("Log in first"),
+  403: msg("Not allowed from here"),
+  404: msg("Not found"),
+  409: msg("This contradicts what is recorded"),
+  413: msg("Too much at once"),
+  415: msg("Only JSON is read here"),
+  422: msg("Something needs to be put right"),
+  429: msg("Too many attempts"),
 } as const
 
 export type RefusalStatus = keyof typeof TITLES
@@ -29,8 +31,23 @@ export class Refusal extends Error {
   }
 }
 
-export const noSuch = (thing: string, value: string): Refusal =>
-  new Refusal(404, [{ path: "", value, allowed: `a ${thing} of this practice`, message: `no such ${thing}` }])
+const NO_SUCH: Readonly<Record<string, readonly [allowed: string, message: string]>> = {
+  child: [msg("a child of this practice"), msg("no such child")],
+  visit: [msg("a visit of this practice"), msg("no such visit")],
+  treatment: [msg("a treatment of this practice"), msg("no such treatment")],
+  file: [msg("a file of this practice"), msg("no such file")],
+  message: [msg("a message of this practice"), msg("no such message")],
+  list: [msg("a list of this practice"), msg("no such list")],
+  "entry that can be put right": [
+    msg("a entry that can be put right of this practice"),
+    msg("no such entry that can be put right"),
+  ],
+}
+
+export function noSuch(thing: string, value: string): Refusal {
+  const [allowed, message] = NO_SUCH[thing] ?? [`a ${thing} of this practice`, `no such ${thing}`]
+  return new Refusal(404, [{ path: "", value, allowed: say(allowed), message: say(message) }])
+}
 
 /** The refusal of the record as one of the server. */
 export function refusalOfSave(saved: Exclude<Saved, { kind: "saved" }>): Refusal {
@@ -39,13 +56,19 @@ export function refusalOfSave(saved: Exclude<Saved, { kind: "saved" }>): Refusal
 
 /** The one place where whatever went wrong becomes an answer. */
 export function answerFailure(error: FastifyError | Refusal, request: FastifyRequest, reply: FastifyReply) {
+  // A body that cannot be read fails before the request's language is in force.
+  return inLanguage(languageOf(request), () => answered(error, request, reply))
+}
+
+function answered(error: FastifyError | Refusal, request: FastifyRequest, reply: FastifyReply) {
   if (error instanceof Refusal && error.retryAfterSeconds !== undefined)
     reply.header("retry-after", String(error.retryAfterSeconds))
   const status = error.statusCode ?? 500
   if (error instanceof Refusal)
-    return sendProblem(reply, status, { title: error.message, problems: [...error.problems] })
+    return sendProblem(reply, status, { title: say(TITLES[error.statusCode]), problems: [...error.problems] })
   if (status >= 400 && status < 500) {
-    const title = status in TITLES ? TITLES[status as RefusalStatus] : (STATUS_CODES[status] ?? "Refused")
+    const title =
+      status in TITLES ? say(TITLES[status as RefusalStatus]) : (STATUS_CODES[status] ?? "Refused")
     const problem = { path: "", value: null, allowed: "", message: error.message }
     return sendProblem(reply, status, { title, problems: [problem] })
   }
@@ -53,8 +76,8 @@ export function answerFailure(error: FastifyError | Refusal, request: FastifyReq
   const reference = crypto.randomUUID()
   request.log.error({ reference, err: error }, "request failed")
   return sendProblem(reply, 500, {
-    title: "Something failed on our side",
-    problems: [{ path: "", value: null, allowed: "", message: `reference ${reference}` }],
+    title: say("Something failed on our side"),
+    problems: [{ path: "", value: null, allowed: "", message: say("reference {reference}", { reference }) }],
   })
 }
 

@@ -1,3 +1,4 @@
+import { msg, say, withDecimalSign } from "../engine/say.js"
 import { pathText, problem } from "../interop/course/problem.js"
 import type { ConsentBody, PracticeRecord } from "../record/index.js"
 import { signatureField } from "./contract/entry.js"
@@ -33,26 +34,30 @@ export async function signedBeside(
   const isPaper = signature.kind === "scan"
   const form = isPaper ? "paper" : "screen"
   if (fields.form !== form)
-    fault("form", fields.form ?? null, `${form}, since the signature is ${SIGNED[signature.kind]}`)
+    fault(
+      "form",
+      fields.form ?? null,
+      say("{form}, since the signature is {how}", { form, how: say(SIGNED[signature.kind]) }),
+    )
   for (const [name, words] of [
-    ["name", "the name of who signed"],
-    ["relation", "how who signed is related to the child"],
+    ["name", msg("the name of who signed")],
+    ["relation", msg("how who signed is related to the child")],
   ] as const) {
     const said = inside(fields.by, name)
-    if (typeof said !== "string" || said.trim() === "") fault(`by.${name}`, said ?? null, words)
+    if (typeof said !== "string" || said.trim() === "") fault(`by.${name}`, said ?? null, say(words))
   }
   if (signature.kind !== "typed") {
     const types: readonly string[] = isPaper ? SCAN_TYPES : ["image/svg+xml"]
     const stored = await record.mediaTypeOf(signature.file)
-    if (stored === null) fault("signature.file", signature.file, "a file that was stored before")
+    if (stored === null) fault("signature.file", signature.file, say("a file that was stored before"))
     else if (!types.includes(stored))
-      fault("signature.file", stored, `a file of the type ${types.join(", ")}`)
+      fault("signature.file", stored, say("a file of the type {types}", { types: types.join(", ") }))
   }
   const sha256 = inside(fields.wording, "sha256")
   const isShown = typeof sha256 === "string" && (await record.mediaTypeOf(sha256)) === "text/plain"
   // An older paper may have been signed on a text that nobody has any more; then it names none.
   if (!isShown && (!isPaper || sha256 !== undefined))
-    fault("wording.sha256", sha256 ?? null, "the text that was signed, stored before as text/plain")
+    fault("wording.sha256", sha256 ?? null, say("the text that was signed, stored before as text/plain"))
   return { fields: { signature }, problems }
 }
 
@@ -83,7 +88,12 @@ export async function amendedBeside(
   ].flatMap(({ outer, inner, was }) => {
     const now = inside(fields[outer], inner) ?? undefined
     if (now === was) return []
-    const allowed = `${was ?? "absent"}, as it was signed; for anything else a new consent is signed`
+    const allowed =
+      was === undefined
+        ? say("absent, as it was signed; for anything else a new consent is signed")
+        : say("{was}, as it was signed; for anything else a new consent is signed", {
+            was: typeof was === "number" ? withDecimalSign(String(was)) : was,
+          })
     return [problem({ path: `${place}.${outer}.${inner}`, value: now ?? null, allowed })]
   })
   return {
@@ -95,7 +105,11 @@ export async function amendedBeside(
   }
 }
 
-const SIGNED = { drawn: "drawn", scan: "a scan", typed: "typed" } as const
+const SIGNED = {
+  drawn: msg("drawn|a signature"),
+  scan: msg("a scan"),
+  typed: msg("typed|a signature"),
+} as const
 
 const inside = (value: unknown, name: string): unknown =>
   typeof value === "object" && value !== null ? (value as Fields)[name] : undefined

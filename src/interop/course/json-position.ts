@@ -1,3 +1,5 @@
+import { say } from "../../engine/say.js"
+
 /** Where a text stops being JSON, or null when it is JSON. Lines and columns count from 1. */
 export interface JsonFault {
   readonly line: number
@@ -97,6 +99,6 @@ function closed(open: ("{" | "[")[]): Expect {
 
 function faultAt(text: string, at: number): JsonFault {
   const before = text.slice(0, at).split("\n")
-  const found = at >= text.length ? "the end of the file" : (/^\S{1,20}/.exec(text.slice(at))?.[0] ?? "")
+  const found = at >= text.length ? say("the end of the file") : (/^\S{1,20}/.exec(text.slice(at))?.[0] ?? "")
   return { line: before.length, column: (before.at(-1)?.length ?? 0) + 1, found }
 }

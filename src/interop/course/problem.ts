@@ -1,4 +1,5 @@
 import type { Problem } from "../../engine/problem.js"
+import { say, withDecimalSign } from "../../engine/say.js"
 
 /** The path of a fault of the file as a whole. */
 export const WHOLE_FILE = "(file)"
@@ -26,8 +27,8 @@ export function problem({
   const shown = shownValue(value)
   const missing = value === undefined || value === null
   const sentence = missing
-    ? `${path} is missing: it must be ${allowed}.`
-    : `${path} must be ${allowed}, not ${typeof shown === "string" && typeof value === "string" ? JSON.stringify(shown) : String(shown)}.`
+    ? say("{path} is missing: it must be {allowed}.", { path, allowed })
+    : say("{path} must be {allowed}, not {value}.", { path, allowed, value: quoted(value, shown) })
   return { path, value: shown, allowed, message: hint ? `${sentence} ${hint}` : sentence }
 }
 
@@ -48,5 +49,11 @@ function shownValue(value: unknown): string | number | boolean | null {
   }
   if (typeof value === "boolean") return value
   if (typeof value === "number") return Number.isFinite(value) ? value : String(value)
-  return Array.isArray(value) ? `a list of ${value.length}` : "an object"
+  return Array.isArray(value) ? say("a list of {count}", { count: value.length }) : say("an object")
+}
+
+/** A text in the marks it has in the file; a figure as the reader writes it. */
+function quoted(value: unknown, shown: string | number | boolean | null): string {
+  if (typeof value === "string") return JSON.stringify(shown)
+  return typeof value === "number" ? withDecimalSign(String(shown)) : String(shown)
 }

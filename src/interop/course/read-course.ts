@@ -2,6 +2,7 @@ import type { z } from "zod"
 import type { Check } from "../../engine/assessment.js"
 import type { CalendarDate, Course, EyeExamination } from "../../engine/course.js"
 import type { Problem } from "../../engine/problem.js"
+import { say, withDecimalSign } from "../../engine/say.js"
 import { firstJsonFault } from "./json-position.js"
 import { LARGEST_FILE_BYTES, limits, slippedDecimal } from "./limits.js"
 import { pathText, problem, WHOLE_FILE } from "./problem.js"
@@ -48,7 +49,7 @@ export function courseFrom(
   { today }: { readonly today?: CalendarDate | undefined } = {},
 ): ReadCourse {
   if (typeof value !== "object" || value === null || Array.isArray(value)) {
-    return { problems: [problem({ path: WHOLE_FILE, value, allowed: "a JSON object { ... }" })] }
+    return { problems: [problem({ path: WHOLE_FILE, value, allowed: say("a JSON object '{' ... '}'") })] }
   }
   const long = longLists(value)
   if (long.length > 0) return { problems: long }
@@ -77,17 +78,18 @@ function parsedJson(text: string): { readonly value: unknown } | { readonly prob
   if (text.length > LARGEST_FILE_BYTES) return { problem: tooLarge(text.length) }
   // A byte order mark is written by some editors and is not part of JSON.
   const body = text.replace(/^\uFEFF/, "")
-  const notJson = { path: WHOLE_FILE, value: null, allowed: "a course file in JSON" }
+  const notJson = { path: WHOLE_FILE, value: null, allowed: say("a course file in JSON") }
   if (body.trim() === "") {
-    return { problem: { ...notJson, message: "The file is empty: it must be a course file in JSON." } }
+    return { problem: { ...notJson, message: say("The file is empty: it must be a course file in JSON.") } }
   }
   try {
     return { value: JSON.parse(body) }
   } catch {
     const fault = firstJsonFault(body)
-    const place =
-      fault === null ? "" : `, line ${fault.line}, column ${fault.column}: ${fault.found} cannot stand there`
-    const message = `The file is not JSON${place}.`
+    const message =
+      fault === null
+        ? say("The file is not JSON.")
+        : say("The file is not JSON, line {line}, column {column}: {found} cannot stand there.", { ...fault })
     return { problem: { ...notJson, value: fault?.found ?? null, message } }
   }
 }
@@ -103,7 +105,9 @@ function longLists(file: object): readonly Problem[] {
   ]
   return lists
     .filter(([, value]) => Array.isArray(value) && value.length > LONGEST_LIST)
-    .map(([path, value]) => problem({ path, value, allowed: `a list of at most ${LONGEST_LIST}` }))
+    .map(([path, value]) =>
+      problem({ path, value, allowed: say("a list of at most {most}", { most: LONGEST_LIST }) }),
+    )
 }
 
 function fieldProblem(file: unknown, path: readonly PropertyKey[], allowed: string): Problem {
@@ -113,7 +117,10 @@ function fieldProblem(file: unknown, path: readonly PropertyKey[], allowed: stri
     file,
   )
   if (where === "lengthwise") {
-    const hint = `This program reads course files of version ${COURSE_FILE_VERSION}; this file says ${JSON.stringify(value)?.slice(0, 40)}.`
+    const hint = say("This program reads course files of version {version}; this file says {said}.", {
+      version: COURSE_FILE_VERSION,
+      said: String(JSON.stringify(value)?.slice(0, 40)),
+    })
     return problem({ path: where, value, allowed, hint })
   }
   return problem({ path: where, value, allowed, hint: decimalHint(where, value) })
@@ -128,7 +135,7 @@ function decimalHint(path: string, value: unknown): string | undefined {
       ? limits.corneaRadiusMm
       : undefined
   const meant = limit && slippedDecimal(value, limit)
-  return meant ? `Did you mean ${meant}?` : undefined
+  return meant ? say("Did you mean {figure}?", { figure: withDecimalSign(String(meant)) }) : undefined
 }
 
 function firstOfEachPath(problems: readonly Problem[]): readonly Problem[] {
@@ -147,8 +154,8 @@ function capped(problems: readonly Problem[]): readonly Problem[] {
   const summary = {
     path: WHOLE_FILE,
     value: rest,
-    allowed: "a course file",
-    message: `And ${rest} more faults.`,
+    allowed: say("a course file"),
+    message: say("{rest, plural, one {And # more fault.} other {And # more faults.}}", { rest }),
   }
   return [...problems.slice(0, MOST_PROBLEMS), summary]
 }
@@ -156,7 +163,9 @@ function capped(problems: readonly Problem[]): readonly Problem[] {
 function versionNote(file: object): readonly Check[] {
   const version = (file as { readonly lengthwise?: unknown }).lengthwise
   if (version !== undefined && version !== null) return []
-  const why = `the file does not say its version; it was read as version ${COURSE_FILE_VERSION}`
+  const why = say("the file does not say its version; it was read as version {version}", {
+    version: COURSE_FILE_VERSION,
+  })
   return [{ kind: "version-not-stated", path: "lengthwise", why }]
 }
 
@@ -171,7 +180,7 @@ function plannedNotes(
           {
             kind: "planned-treatment",
             path: `treatments[${index}].from`,
-            why: `it starts on ${from}: read as planned`,
+            why: say("it starts on {from}: read as planned", { from }),
           },
         ],
   )
@@ -188,7 +197,7 @@ function unknownFields(file: unknown, kept: unknown, path: readonly PropertyKey[
         {
           kind: "unknown-field",
           path: pathText(here),
-          why: "not a field of the course file; it was not used",
+          why: say("not a field of the course file; it was not used"),
         },
       ]
     }

@@ -1,4 +1,5 @@
 import type { Problem } from "../../engine/problem.js"
+import { msg, say, withDecimalSign } from "../../engine/say.js"
 import { dayOf, type Loose, records } from "./loose.js"
 import { problem } from "./problem.js"
 
@@ -21,14 +22,27 @@ export function programmeProblems(course: Loose): readonly Problem[] {
   ]
 }
 
+const FIELDS = {
+  date: msg("date|a field"),
+  from: msg("from|a field"),
+  opened: msg("opened|a field"),
+} as const
+
 function inOrder(
   course: Loose,
-  { list, first, second }: { readonly list: string; readonly first: string; readonly second: string },
+  {
+    list,
+    first,
+    second,
+  }: { readonly list: string; readonly first: keyof typeof FIELDS; readonly second: string },
 ): readonly Problem[] {
   return records(course[list]).flatMap((item, index) => {
     const [start, end] = [dayOf(item[first]), dayOf(item[second])]
     if (start === null || end === null || end >= start) return []
-    const allowed = `on or after ${first} (${String(item[first])})`
+    const allowed = say("on or after {field} ({day})", {
+      field: say(FIELDS[first]),
+      day: String(item[first]),
+    })
     return [problem({ path: `${list}[${index}].${second}`, value: item[second], allowed })]
   })
 }
@@ -39,7 +53,11 @@ function moreNightsThanDays(course: Loose): readonly Problem[] {
     if (start === null || end === null || end < start || typeof nights !== "number") return []
     const days = end - start + 1
     if (nights <= days) return []
-    const allowed = `at most ${days}, the nights from ${String(from)} to ${String(to)}`
+    const allowed = say("at most {days}, the nights from {from} to {to}", {
+      days,
+      from: String(from),
+      to: String(to),
+    })
     return [problem({ path: `missedNights[${index}].nights`, value: nights, allowed })]
   })
 }
@@ -47,7 +65,7 @@ function moreNightsThanDays(course: Loose): readonly Problem[] {
 function receivedAndCancelled(course: Loose): readonly Problem[] {
   return records(course.orders).flatMap(({ received, cancelled }, index) => {
     if (dayOf(received) === null || dayOf(cancelled) === null) return []
-    const allowed = `absent, since the bottles came on ${String(received)}`
+    const allowed = say("absent, since the bottles came on {day}", { day: String(received) })
     return [problem({ path: `orders[${index}].cancelled`, value: cancelled, allowed })]
   })
 }
@@ -55,15 +73,15 @@ function receivedAndCancelled(course: Loose): readonly Problem[] {
 /** What has to be said in words is not said by a blank. */
 function withoutWords(course: Loose): readonly Problem[] {
   const fields: readonly (readonly [list: string, field: string, allowed: string])[] = [
-    ["decisions", "reason", "why, in words"],
-    ["concerns", "kind", "what it is about, in a few words"],
-    ["concerns", "what", "what was seen or told, in words"],
+    ["decisions", "reason", msg("why, in words")],
+    ["concerns", "kind", msg("what it is about, in a few words")],
+    ["concerns", "what", msg("what was seen or told, in words")],
   ]
   return fields.flatMap(([list, field, allowed]) =>
     records(course[list]).flatMap((item, index) => {
       const value = item[field]
       if (typeof value !== "string" || value.trim() !== "") return []
-      return [problem({ path: `${list}[${index}].${field}`, value, allowed })]
+      return [problem({ path: `${list}[${index}].${field}`, value, allowed: say(allowed) })]
     }),
   )
 }
@@ -77,9 +95,12 @@ function answeredTwice(course: Loose): readonly Problem[] {
       const known = first.get(question)
       if (known === undefined) first.set(question, index)
       const path = `visits[${visit}].answers[${index}].question`
-      if (question.trim() === "") return [problem({ path, value: question, allowed: "the id of a question" })]
+      if (question.trim() === "")
+        return [problem({ path, value: question, allowed: say("the id of a question") })]
       if (known === undefined) return []
-      const allowed = `a question that this visit has not answered yet (answers[${known}] has this one)`
+      const allowed = say("a question that this visit has not answered yet ({other} has this one)", {
+        other: `answers[${known}]`,
+      })
       return [problem({ path, value: question, allowed })]
     })
   })
@@ -89,7 +110,7 @@ function closedWithoutOutcome(course: Loose): readonly Problem[] {
   return records(course.concerns).flatMap(({ closed, outcome }, index) => {
     const isSaid = typeof outcome === "string" && outcome.trim() !== ""
     if (dayOf(closed) === null || isSaid) return []
-    const allowed = `how it ended, in words, since it was closed on ${String(closed)}`
+    const allowed = say("how it ended, in words, since it was closed on {day}", { day: String(closed) })
     return [problem({ path: `concerns[${index}].outcome`, value: outcome, allowed })]
   })
 }
@@ -103,7 +124,11 @@ function lotsOfTwoStrengths(course: Loose): readonly Problem[] {
     const known = first.get(key)
     if (known === undefined) first.set(key, { percent: concentrationPercent, index })
     if (known === undefined || known.percent === concentrationPercent) return []
-    const allowed = `a lot of one strength (supplies[${known.index}] has ${known.percent} % under this lot, this one ${concentrationPercent} %)`
+    const allowed = say("a lot of one strength ({other} has {percent} % under this lot, this one {own} %)", {
+      other: `supplies[${known.index}]`,
+      percent: withDecimalSign(String(known.percent)),
+      own: withDecimalSign(String(concentrationPercent)),
+    })
     return [problem({ path: `supplies[${index}].lot`, value: lot, allowed })]
   })
 }
@@ -115,7 +140,9 @@ function tapersWithoutDrops(course: Loose): readonly Problem[] {
           problem({
             path: `treatments[${index}].nightsPerWeek`,
             value: nightsPerWeek,
-            allowed: `absent: only drops are given some nights of the week, and this is ${kind}`,
+            allowed: say("absent: only drops are given some nights of the week, and this is {kind}", {
+              kind,
+            }),
           }),
         ]
       : [],

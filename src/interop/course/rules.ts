@@ -1,6 +1,7 @@
 import { calendarDate, type DayNumber } from "../../engine/calendar.js"
 import { type CalendarDate, EYES } from "../../engine/course.js"
 import type { Problem } from "../../engine/problem.js"
+import { say, withDecimalSign } from "../../engine/say.js"
 import { dayOf, type Loose, record, records } from "./loose.js"
 import { problem } from "./problem.js"
 import { programmeProblems } from "./rules-programme.js"
@@ -79,10 +80,22 @@ function datesOutOfLife(course: Loose, today: CalendarDate | undefined): readonl
     bornDay === null ? [] : [{ path: "child.born", value: born, day: bornDay, ahead: "not" }]
   return [...birth, ...dated(course)].flatMap(({ path, value, day, ahead }) => [
     ...(bornDay !== null && day < bornDay
-      ? [problem({ path, value, allowed: `on or after the day of birth (${String(born)})` })]
+      ? [
+          problem({
+            path,
+            value,
+            allowed: say("on or after the day of birth ({born})", { born: String(born) }),
+          }),
+        ]
       : []),
     ...(lastDay !== null && day > lastDay + DAYS_AHEAD[ahead]
-      ? [problem({ path, value, allowed: `a day up to ${calendarDate(lastDay + DAYS_AHEAD[ahead])}` })]
+      ? [
+          problem({
+            path,
+            value,
+            allowed: say("a day up to {day}", { day: calendarDate(lastDay + DAYS_AHEAD[ahead]) }),
+          }),
+        ]
       : []),
   ])
 }
@@ -101,7 +114,7 @@ function visitsOnOneDay(course: Loose): readonly Problem[] {
       problem({
         path: `visits[${index}].date`,
         value: visit.date,
-        allowed: `a day without another visit (visits[${earlier}] has this one)`,
+        allowed: say("a day without another visit ({other} has this one)", { other: `visits[${earlier}]` }),
       }),
     ]
   })
@@ -116,7 +129,9 @@ function cylindersWithoutAxis(course: Loose): readonly Problem[] {
         problem({
           path: `visits[${index}].${eye}.refraction.axis`,
           value: axis,
-          allowed: `a number from 0 to 180 degrees, since the cylinder is ${cylinder} D`,
+          allowed: say("a number from 0 to 180 degrees, since the cylinder is {cylinder} D", {
+            cylinder: withDecimalSign(String(cylinder)),
+          }),
         }),
       ]
     }),
@@ -151,7 +166,9 @@ function treatmentsEndingEarly(course: Loose): readonly Problem[] {
       problem({
         path: `treatments[${index}].to`,
         value: toText,
-        allowed: `after the day it starts (${String(records(course.treatments)[index]?.from)})`,
+        allowed: say("after the day it starts ({from})", {
+          from: String(records(course.treatments)[index]?.from),
+        }),
       }),
     )
 }
@@ -168,12 +185,18 @@ function treatmentsOverlapping(course: Loose): readonly Problem[] {
           typeof kind === "string" && kind === later.kind && shareAnEye(eye, later.eye) && later.from < to,
       )
     if (earlier === undefined) return []
-    const end = earlier.to === Number.POSITIVE_INFINITY ? "has no end" : `ends ${String(earlier.toText)}`
+    const other = `treatments[${earlier.index}]`
     return [
       problem({
         path: `treatments[${later.index}].from`,
         value: records(course.treatments)[later.index]?.from,
-        allowed: `on or after the end of treatments[${earlier.index}], which is of the same kind and ${end}`,
+        allowed:
+          earlier.to === Number.POSITIVE_INFINITY
+            ? say("on or after the end of {other}, which is of the same kind and has no end", { other })
+            : say("on or after the end of {other}, which is of the same kind and ends {end}", {
+                other,
+                end: String(earlier.toText),
+              }),
       }),
     ]
   })
@@ -188,7 +211,7 @@ function atropineWithoutStrength(course: Loose): readonly Problem[] {
           problem({
             path: `treatments[${index}].concentrationPercent`,
             value: concentrationPercent,
-            allowed: "a number above 0 and up to 1.5 % w/v, since the treatment is atropine",
+            allowed: say("a number above 0 and up to 1.5 % w/v, since the treatment is atropine"),
           }),
         ]
       : [],
@@ -203,7 +226,7 @@ function bottlesOpenedEarly(course: Loose): readonly Problem[] {
       problem({
         path: `supplies[${index}].opened`,
         value: opened,
-        allowed: `on or after the day it was dispensed (${String(dispensed)})`,
+        allowed: say("on or after the day it was dispensed ({dispensed})", { dispensed: String(dispensed) }),
       }),
     ]
   })

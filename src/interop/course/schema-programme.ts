@@ -8,6 +8,7 @@ import {
   SERIOUSNESS,
   TREATMENT_KINDS,
 } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import { limits } from "./limits.js"
 import {
   date,
@@ -78,8 +79,8 @@ export const consentDetails = {
       language: optional(text(), { title: "Language", description: "That it was read in, by BCP 47." }),
       sha256: optional(
         z
-          .string({ error: "64 hexadecimal digits" })
-          .regex(/^[0-9a-f]{64}$/, { error: "64 hexadecimal digits" }),
+          .string({ error: () => say("64 hexadecimal digits") })
+          .regex(/^[0-9a-f]{64}$/, { error: () => say("64 hexadecimal digits") }),
         { title: "SHA-256", description: "Of the text that was shown." },
       ),
     }),
@@ -177,8 +178,8 @@ const payment = object({
   cents: quantity(limits.cents, { title: "Cents", description: "In the smallest unit of the currency." }),
   currency: required(
     z
-      .string({ error: "an ISO 4217 code such as EUR" })
-      .regex(/^[A-Z]{3}$/, { error: "an ISO 4217 code such as EUR" }),
+      .string({ error: () => say("an ISO 4217 code such as EUR") })
+      .regex(/^[A-Z]{3}$/, { error: () => say("an ISO 4217 code such as EUR") }),
     { title: "Currency", description: "ISO 4217." },
   ),
   what: optional(text(), { title: "What", description: "What was paid for." }),

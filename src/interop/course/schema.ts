@@ -8,6 +8,7 @@ import {
   SYMPTOM_KINDS,
   TREATMENT_KINDS,
 } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 import { limits } from "./limits.js"
 import {
   date,
@@ -148,7 +149,7 @@ const eye = object({
 
 const symptom = object({
   kind: required(oneOf(SYMPTOM_KINDS), { title: "Symptom", description: "What the child notices." }),
-  grade: required(z.literal([0, 1, 2, 3], { error: "0, 1, 2 or 3" }), {
+  grade: required(z.literal([0, 1, 2, 3], { error: () => say("0, 1, 2 or 3") }), {
     title: "Grade",
     description: "0 none, 1 mild, 2 moderate, 3 severe.",
   }),
@@ -216,7 +217,7 @@ export const courseSchema = object({
     object({
       id: optional(text(), { title: "Identifier", description: "The practice's own; no name is needed." }),
       born: required(date(), { title: "Born", description: "Day of birth." }),
-      sex: required(z.enum(SEXES, { error: "female or male" }), {
+      sex: required(z.enum(SEXES, { error: () => say("female or male") }), {
         title: "Sex",
         description: "Chooses the reference and the growth curve.",
       }),
@@ -224,7 +225,7 @@ export const courseSchema = object({
         title: "Ancestry",
         description: "Picks a default reference and growth curve; never hidden.",
       }),
-      myopicParents: optional(z.literal([0, 1, 2], { error: "0, 1 or 2" }), {
+      myopicParents: optional(z.literal([0, 1, 2], { error: () => say("0, 1 or 2") }), {
         title: "Myopic parents",
         description: "How many of the two parents are myopic.",
       }),

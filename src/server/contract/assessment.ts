@@ -1,5 +1,6 @@
 import { z } from "zod"
 import type { Assessment } from "../../engine/assessment.js"
+import { say } from "../../engine/say.js"
 
 const probability = z.number().min(0).max(1)
 
@@ -29,5 +30,5 @@ const fixedParts = z.looseObject({
 
 export const assessmentAnswer = fixedParts as unknown as z.ZodType<Assessment>
 export const assessmentQuery = z.object({
-  asOf: z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" }).optional(),
+  asOf: z.iso.date({ error: () => say("a day of the calendar written YYYY-MM-DD") }).optional(),
 })

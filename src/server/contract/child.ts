@@ -1,17 +1,18 @@
 import { z } from "zod"
+import { say } from "../../engine/say.js"
 import { childFields, courseAnswer } from "./course-pieces.js"
 import { entryIdField, reasonField } from "./entry.js"
 
 const name = z
-  .string({ error: "the child's name" })
+  .string({ error: () => say("the child's name") })
   .trim()
-  .min(1, { error: "the child's name" })
-  .max(200, { error: "at most 200 characters" })
+  .min(1, { error: () => say("the child's name") })
+  .max(200, { error: () => say("at most {most} characters", { most: 200 }) })
 const number = z
-  .string({ error: "text" })
+  .string({ error: () => say("text") })
   .trim()
-  .min(1, { error: "a number, or nothing" })
-  .max(40, { error: "at most 40 characters" })
+  .min(1, { error: () => say("a number, or nothing") })
+  .max(40, { error: () => say("at most {most} characters", { most: 40 }) })
   .nullish()
   .describe("The practice's own number for the child")
 
@@ -68,8 +69,14 @@ export const childView = z
 export const PAGE_SIZE = 50
 
 export const listQuery = z.object({
-  search: z.string().max(200, { error: "at most 200 characters" }).default(""),
-  page: z.coerce.number({ error: "a page number from 1" }).pipe(z.int().min(1).max(100_000)).default(1),
+  search: z
+    .string()
+    .max(200, { error: () => say("at most {most} characters", { most: 200 }) })
+    .default(""),
+  page: z.coerce
+    .number({ error: () => say("a page number from 1") })
+    .pipe(z.int().min(1).max(100_000))
+    .default(1),
 })
 
 /** What the engine says of a child in one line. */

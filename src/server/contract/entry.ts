@@ -1,4 +1,5 @@
 import { z } from "zod"
+import { say } from "../../engine/say.js"
 import {
   concernFields,
   consentFields,
@@ -14,15 +15,15 @@ import {
 } from "./course-pieces.js"
 import { sha256Field } from "./files.js"
 
-const uuid = z.uuid({ error: "a UUID" }).toLowerCase()
+const uuid = z.uuid({ error: () => say("a UUID") }).toLowerCase()
 
 /** An entry's id, when the client makes it: the same request sent twice is then recorded once. */
 export const entryIdField = uuid.nullish().describe("Makes a repeated request harmless: one id is one entry")
 export const reasonField = z
-  .string({ error: "why it is corrected, in words" })
+  .string({ error: () => say("why it is corrected, in words") })
   .trim()
-  .min(1, { error: "why it is corrected, in words" })
-  .max(500, { error: "at most 500 characters" })
+  .min(1, { error: () => say("why it is corrected, in words") })
+  .max(500, { error: () => say("at most {most} characters", { most: 500 }) })
 
 export const visitBody = visitFields.extend({ id: entryIdField })
 export const visitCorrectionBody = z.object({ visit: visitFields, reason: reasonField, id: entryIdField })
@@ -38,15 +39,17 @@ export const glassesBody = z
         from: visitFields.shape.from,
         id: entryIdField,
       })
-      .refine(({ right, left }) => right || left, { error: "a prescription for at least one eye" }),
-    { error: "a list [ ... ]" },
+      .refine(({ right, left }) => right || left, {
+        error: () => say("a prescription for at least one eye"),
+      }),
+    { error: () => say("a list [ ... ]") },
   )
-  .min(1, { error: "at least one prescription" })
-  .max(40, { error: "at most 40 prescriptions" })
+  .min(1, { error: () => say("at least one prescription") })
+  .max(40, { error: () => say("at most 40 prescriptions") })
 
 export const treatmentBody = treatmentFields.extend({ id: entryIdField })
 export const treatmentEndBody = z.object({
-  to: z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" }),
+  to: z.iso.date({ error: () => say("a day of the calendar written YYYY-MM-DD") }),
   reason: reasonField.nullish(),
 })
 /** Another strength or another treatment in place of the running one. `id` is the entry of what starts. */
@@ -68,13 +71,13 @@ export const signatureField = z.discriminatedUnion(
     z.object({
       kind: z.literal("typed"),
       name: z
-        .string({ error: "the name as it was typed" })
+        .string({ error: () => say("the name as it was typed") })
         .trim()
-        .min(1, { error: "the name as it was typed" })
-        .max(200, { error: "at most 200 characters" }),
+        .min(1, { error: () => say("the name as it was typed") })
+        .max(200, { error: () => say("at most {most} characters", { most: 200 }) }),
     }),
   ],
-  { error: "drawn, scan or typed" },
+  { error: () => say("drawn, scan or typed") },
 )
 export const consentBody = consentFields.extend({
   id: entryIdField,
@@ -88,7 +91,7 @@ export const explanationBody = explanationFields.extend({ id: entryIdField })
 export const paymentBody = paymentFields.extend({ id: entryIdField })
 /** The whole entry as it shall stand, in the fields of the course file, in place of the one named. */
 export const amendmentBody = z.object({
-  fields: z.record(z.string(), z.unknown(), { error: "an object { ... }" }),
+  fields: z.record(z.string(), z.unknown(), { error: () => say("an object '{' ... '}'") }),
   reason: reasonField,
   id: entryIdField,
 })

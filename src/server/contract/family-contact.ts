@@ -1,28 +1,28 @@
 import { z } from "zod"
 import { MESSAGE_TOPICS, REACHED_BY } from "../../engine/messages/family-contact.js"
-import { LANGUAGES } from "../../engine/say.js"
+import { LANGUAGES, say } from "../../engine/say.js"
 import { entryIdField, reasonField } from "./entry.js"
 
 const oneOf = <const T extends readonly [string, ...string[]]>(values: T) =>
-  z.enum(values, { error: `one of ${values.join(", ")}` })
+  z.enum(values, { error: () => say("one of {list}", { list: values.join(", ") }) })
 const line = (most: number) =>
   z
-    .string({ error: "text" })
+    .string({ error: () => say("text") })
     .trim()
-    .min(1, { error: "text that is not empty" })
-    .max(most, { error: `at most ${most} characters` })
+    .min(1, { error: () => say("text that is not empty") })
+    .max(most, { error: () => say("at most {most} characters", { most }) })
     // Names and addresses stand in the head of a message, where a line of its own would be another header.
-    .regex(/^[^\p{Cc}]*$/u, { error: "one line without control characters" })
-const day = z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" })
+    .regex(/^[^\p{Cc}]*$/u, { error: () => say("one line without control characters") })
+const day = z.iso.date({ error: () => say("a day of the calendar written YYYY-MM-DD") })
 
 const agreement = z
   .object({
     on: day,
-    to: z.array(oneOf(MESSAGE_TOPICS)).min(1, { error: "at least one kind of message" }),
+    to: z.array(oneOf(MESSAGE_TOPICS)).min(1, { error: () => say("at least one kind of message") }),
     until: day.nullish().transform((until) => until ?? undefined),
   })
   .refine(({ on, until }) => until === undefined || until >= on, {
-    error: "a day not before the agreement",
+    error: () => say("a day not before the agreement"),
     path: ["until"],
   })
 
@@ -34,18 +34,22 @@ export const familyContactFields = z
     name: line(200),
     relation: line(60),
     language: oneOf(LANGUAGES),
-    email: optional(z.email({ error: "an e-mail address" }).max(254, { error: "at most 254 characters" })),
+    email: optional(
+      z
+        .email({ error: () => say("an e-mail address") })
+        .max(254, { error: () => say("at most {most} characters", { most: 254 }) }),
+    ),
     telephone: optional(
-      z.string({ error: "a telephone number" }).regex(/^\+?[\d ()./-]{4,40}$/, {
-        error: "a telephone number of digits, blanks and + ( ) . / -",
+      z.string({ error: () => say("a telephone number") }).regex(/^\+?[\d ()./-]{4,40}$/, {
+        error: () => say("a telephone number of digits, blanks and + ( ) . / -"),
       }),
     ),
     address: optional(
       z
-        .string({ error: "text" })
+        .string({ error: () => say("text") })
         .trim()
-        .min(1, { error: "text that is not empty" })
-        .max(500, { error: "at most 500 characters" }),
+        .min(1, { error: () => say("text that is not empty") })
+        .max(500, { error: () => say("at most {most} characters", { most: 500 }) }),
     ),
     reachedBy: oneOf(REACHED_BY),
     childCalled: optional(line(60)),
@@ -68,7 +72,7 @@ export const familyContactFields = z
 /** Supersedes the contact that is there, which it must name: nobody overwrites what somebody else has just put right. */
 export const familyContactBody = z.object({
   contact: familyContactFields,
-  supersedes: z.uuid({ error: "the id of the contact it takes the place of" }).nullish(),
+  supersedes: z.uuid({ error: () => say("the id of the contact it takes the place of") }).nullish(),
   reason: reasonField.nullish(),
   id: entryIdField,
 })

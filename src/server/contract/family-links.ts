@@ -1,13 +1,13 @@
 import { z } from "zod"
-import { LANGUAGES } from "../../engine/say.js"
+import { LANGUAGES, say } from "../../engine/say.js"
 import { PAPERS } from "../../report/document.js"
 import type { ShownDocument } from "./documents.js"
 
-const wholeDays = "a whole number of days from 1 to 366"
+const wholeDays = () => say("a whole number of days from 1 to 366")
 
 /** A link by which a family reads its page without an account. */
 export const newLinkBody = z.object({
-  language: z.enum(LANGUAGES, { error: `one of ${LANGUAGES.join(", ")}` }),
+  language: z.enum(LANGUAGES, { error: () => say("one of {list}", { list: LANGUAGES.join(", ") }) }),
   days: z.int({ error: wholeDays }).min(1, { error: wholeDays }).max(366, { error: wholeDays }).default(90),
 })
 
@@ -36,10 +36,10 @@ export const sharedParams = z.object({ token: z.string().max(100) })
 
 /** What opens a link: the child's day of birth, which stands in no address. */
 export const openLinkBody = z.object({
-  born: z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" }),
+  born: z.iso.date({ error: () => say("a day of the calendar written YYYY-MM-DD") }),
   language: z.enum(LANGUAGES).optional(),
   on: z
-    .enum(["screen", "phone"], { error: "one of screen, phone" })
+    .enum(["screen", "phone"], { error: () => say("one of screen, phone") })
     .default("screen")
     .describe("What it is read on: for a phone figures are drawn narrow"),
   paper: z.enum(PAPERS).default("a4"),

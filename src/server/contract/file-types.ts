@@ -1,10 +1,12 @@
+import { msg } from "../../engine/say.js"
+
 /** What may be stored beside the entries, by media type, with what a person calls it and the end of its name. */
 export const FILE_TYPES = {
   "application/pdf": { name: "PDF", ending: "pdf" },
   "image/png": { name: "PNG", ending: "png" },
   "image/jpeg": { name: "JPEG", ending: "jpg" },
-  "image/svg+xml": { name: "drawn signature", ending: "svg" },
-  "text/plain": { name: "text", ending: "txt" },
+  "image/svg+xml": { name: msg("drawn signature"), ending: "svg" },
+  "text/plain": { name: msg("text"), ending: "txt" },
 } as const
 export type FileType = keyof typeof FILE_TYPES
 

@@ -1,11 +1,12 @@
 import { z } from "zod"
+import { say } from "../../engine/say.js"
 
 export const lotParams = z.object({
   lot: z
-    .string({ error: "a lot" })
+    .string({ error: () => say("a lot") })
     .trim()
-    .min(1, { error: "a lot" })
-    .max(200, { error: "at most 200 characters" }),
+    .min(1, { error: () => say("a lot") })
+    .max(200, { error: () => say("at most {most} characters", { most: 200 }) }),
 })
 
 const day = z.iso.date().nullable()

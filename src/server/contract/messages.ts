@@ -2,7 +2,7 @@ import { z } from "zod"
 import { CHANNELS } from "../../engine/messages/family-contact.js"
 import { MESSAGE_PROBLEMS, MESSAGE_STATES } from "../../engine/messages/message-states.js"
 import { MESSAGE_KINDS } from "../../engine/messages/planned-messages.js"
-import { LANGUAGES } from "../../engine/say.js"
+import { LANGUAGES, say } from "../../engine/say.js"
 
 const day = z.iso.date()
 const instant = z.iso.datetime()
@@ -12,9 +12,17 @@ export const SERVER_PROBLEMS = ["unreachable", "no-tls", "log-in-refused", "send
 export const MESSAGES_PAGE = 50
 
 export const messagesQuery = z.object({
-  search: z.string().max(200, { error: "at most 200 characters" }).default(""),
-  state: z.enum(MESSAGE_STATES, { error: `one of ${MESSAGE_STATES.join(", ")}` }).optional(),
-  page: z.coerce.number({ error: "a page number from 1" }).pipe(z.int().min(1).max(100_000)).default(1),
+  search: z
+    .string()
+    .max(200, { error: () => say("at most {most} characters", { most: 200 }) })
+    .default(""),
+  state: z
+    .enum(MESSAGE_STATES, { error: () => say("one of {list}", { list: MESSAGE_STATES.join(", ") }) })
+    .optional(),
+  page: z.coerce
+    .number({ error: () => say("a page number from 1") })
+    .pipe(z.int().min(1).max(100_000))
+    .default(1),
 })
 
 const child = z.object({ id: z.string(), name: z.string(), number: z.string().nullable() })
@@ -59,7 +67,7 @@ export const messagesAnswer = z.object({
   health,
 })
 
-export const messageParams = z.object({ messageId: z.uuid({ error: "a UUID" }) })
+export const messageParams = z.object({ messageId: z.uuid({ error: () => say("a UUID") }) })
 
 /** One message with all it says and every state it was in. */
 export const messageAnswer = messageRow.extend({
@@ -80,7 +88,7 @@ export const messageAnswer = messageRow.extend({
 
 /** What a person decides about a message of which nobody can know whether it arrived. */
 export const resolveBody = z.object({
-  was: z.enum(["sent", "not-sent"], { error: "sent or not-sent" }),
+  was: z.enum(["sent", "not-sent"], { error: () => say("sent or not-sent") }),
 })
 
 export const planAnswer = z.object({
@@ -112,7 +120,9 @@ export const lookAnswer = z.object({
 })
 
 export const testMailBody = z.object({
-  to: z.email({ error: "an e-mail address" }).max(254, { error: "at most 254 characters" }),
+  to: z
+    .email({ error: () => say("an e-mail address") })
+    .max(254, { error: () => say("at most {most} characters", { most: 254 }) }),
 })
 export const testMailAnswer = z.object({
   outcome: z.enum(["accepted", "put-off", "refused", "not-now", "no-answer"]),
@@ -120,9 +130,9 @@ export const testMailAnswer = z.object({
   reply: z.string(),
 })
 
-export const newListBody = z.object({ channel: z.enum(["sms", "post"], { error: "sms or post" }) })
+export const newListBody = z.object({ channel: z.enum(["sms", "post"], { error: () => say("sms or post") }) })
 export const newListAnswer = z.object({ list: z.string().nullable(), count: z.int() })
-export const listParams = z.object({ list: z.uuid({ error: "a UUID" }) })
+export const listParams = z.object({ list: z.uuid({ error: () => say("a UUID") }) })
 export const listText = z.string().describe("RFC 4180, UTF-8")
 export const takenBackAnswer = z.object({ count: z.int() })
 

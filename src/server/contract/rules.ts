@@ -3,7 +3,7 @@ import { TREATMENT_KINDS } from "../../engine/course.js"
 import { isTimeZone } from "../../engine/messages/quiet-hours.js"
 import { COVERAGES, type PracticeRules } from "../../engine/practice-rules.js"
 import { MEASURES, STAGES } from "../../engine/protocol/protocol.js"
-import { LANGUAGES } from "../../engine/say.js"
+import { LANGUAGES, say, withDecimalSign } from "../../engine/say.js"
 import { DOCUMENT_KINDS } from "../../report/document.js"
 import { entryIdField, reasonField } from "./entry.js"
 
@@ -11,41 +11,42 @@ import { entryIdField, reasonField } from "./entry.js"
 
 const text = (most: number) =>
   z
-    .string({ error: "text" })
+    .string({ error: () => say("text") })
     .trim()
-    .min(1, { error: "text that is not empty" })
-    .max(most, { error: `at most ${most} characters` })
-const day = z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" })
+    .min(1, { error: () => say("text that is not empty") })
+    .max(most, { error: () => say("at most {most} characters", { most }) })
+const day = z.iso.date({ error: () => say("a day of the calendar written YYYY-MM-DD") })
 const whole = (low: number, high: number) => {
-  const error = `a whole number from ${low} to ${high}`
+  const error = () => say("a whole number from {low} to {high}", { low, high })
   return z.int({ error }).min(low, { error }).max(high, { error })
 }
 const above0 = (high: number) => {
-  const error = `a number above 0 and up to ${high}`
+  const error = () =>
+    say("a number above {low} and up to {high}", { low: "0", high: withDecimalSign(String(high)) })
   return z.number({ error }).gt(0, { error }).max(high, { error })
 }
 const oneOf = <const T extends readonly [string, ...string[]]>(values: T) =>
-  z.enum(values, { error: `one of ${values.join(", ")}` })
+  z.enum(values, { error: () => say("one of {list}", { list: values.join(", ") }) })
 
 const feeOccasion = z.discriminatedUnion(
   "kind",
   [
     z.object({
       kind: z.literal("examination"),
-      stages: z.array(oneOf(STAGES)).min(1, { error: "at least one stage" }),
+      stages: z.array(oneOf(STAGES)).min(1, { error: () => say("at least one stage") }),
     }),
     z.object({ kind: z.literal("measure"), measure: oneOf(MEASURES) }),
     z.object({ kind: z.literal("bottle"), concentrationPercent: above0(1.5).nullish() }),
     z.object({ kind: z.literal("device"), treatment: oneOf(TREATMENT_KINDS), everyMonths: whole(1, 60) }),
   ],
-  { error: "an examination, a measure, a bottle or a device" },
+  { error: () => say("an examination, a measure, a bottle or a device") },
 )
 
 const fees = z.object({
   title: text(200),
   currency: z
-    .string({ error: "an ISO 4217 code such as EUR" })
-    .regex(/^[A-Z]{3}$/, { error: "an ISO 4217 code such as EUR" }),
+    .string({ error: () => say("an ISO 4217 code such as EUR") })
+    .regex(/^[A-Z]{3}$/, { error: () => say("an ISO 4217 code such as EUR") }),
   from: day,
   fees: z
     .array(
@@ -57,7 +58,7 @@ const fees = z.object({
         charged: feeOccasion,
       }),
     )
-    .max(200, { error: "at most 200 fees" }),
+    .max(200, { error: () => say("at most 200 fees") }),
 })
 
 const wording = z.object({
@@ -68,13 +69,13 @@ const wording = z.object({
   title: text(200),
   sections: z
     .array(z.object({ heading: text(200), text: text(5000) }))
-    .min(1, { error: "at least one section" })
-    .max(60, { error: "at most 60 sections" }),
-  isMaterial: z.boolean({ error: "true or false" }),
+    .min(1, { error: () => say("at least one section") })
+    .max(60, { error: () => say("at most 60 sections") }),
+  isMaterial: z.boolean({ error: () => say("true or false") }),
 })
 
 const share = () => {
-  const error = "a share from 0 to below 1"
+  const error = () => say("a share from 0 to below 1")
   return z.number({ error }).min(0, { error }).lt(1, { error })
 }
 
@@ -89,7 +90,7 @@ const device = z
   .refine(
     ({ smallestVolumeMl, largestVolumeMl }) => (largestVolumeMl ?? smallestVolumeMl) >= smallestVolumeMl,
     {
-      error: "at least the smallest volume",
+      error: () => say("at least the smallest volume"),
       path: ["largestVolumeMl"],
     },
   )
@@ -98,19 +99,25 @@ const pharmacy = z.object({
   id: text(60),
   name: text(200),
   leadDays: whole(0, 120),
-  stockPercents: z.array(above0(100)).min(1, { error: "at least one stock strength" }).max(20),
+  stockPercents: z
+    .array(above0(100))
+    .min(1, { error: () => say("at least one stock strength") })
+    .max(20),
   smallestVolumeMl: above0(50),
   bottleMl: above0(100),
-  isPreserved: z.boolean({ error: "true or false" }),
+  isPreserved: z.boolean({ error: () => say("true or false") }),
   daysAfterOpening: whole(1, 366),
-  devices: z.array(device).max(10, { error: "at most 10 devices" }).nullish(),
+  devices: z
+    .array(device)
+    .max(10, { error: () => say("at most 10 devices") })
+    .nullish(),
   stockTolerance: share().nullish(),
   contact: text(500).nullish(),
 })
 
 const switches = z.record(
-  z.string().regex(/^CD-\d{3}$/, { error: "a duty of the evidence such as CD-028" }),
-  z.boolean({ error: "true or false" }),
+  z.string().regex(/^CD-\d{3}$/, { error: () => say("a duty of the evidence such as CD-028") }),
+  z.boolean({ error: () => say("true or false") }),
 )
 
 const contacts = z.object({
@@ -118,40 +125,47 @@ const contacts = z.object({
   urgent: text(200).nullish(),
   country: z
     .string()
-    .regex(/^[A-Z]{2}$/, { error: "an ISO 3166-1 code such as IE" })
+    .regex(/^[A-Z]{2}$/, { error: () => say("an ISO 3166-1 code such as IE") })
     .nullish(),
 })
 
 const letterhead = z.object({
-  lines: z.array(text(120)).max(8, { error: "at most 8 lines" }),
+  lines: z.array(text(120)).max(8, { error: () => say("at most 8 lines") }),
   logo: z
     .string()
-    .regex(/^[0-9a-f]{64}$/, { error: "the SHA-256 of a stored picture" })
+    .regex(/^[0-9a-f]{64}$/, { error: () => say("the SHA-256 of a stored picture") })
     .nullish(),
 })
 
 const template = z.object({
   document: oneOf(DOCUMENT_KINDS),
   language: oneOf(LANGUAGES),
-  text: z.string({ error: "text" }).max(20_000, { error: "at most 20000 characters" }),
+  text: z
+    .string({ error: () => say("text") })
+    .max(20_000, { error: () => say("at most {most} characters", { most: 20000 }) }),
 })
 
 const clockTime = z
-  .string({ error: "a time of day written HH:MM" })
-  .regex(/^([01]\d|2[0-3]):[0-5]\d$/, { error: "a time of day written HH:MM" })
+  .string({ error: () => say("a time of day written HH:MM") })
+  .regex(/^([01]\d|2[0-3]):[0-5]\d$/, { error: () => say("a time of day written HH:MM") })
 /** Stands in the head of a message: one line, whatever is pasted. */
 const oneLine = (most: number) =>
-  text(most).regex(/^[^\p{Cc}]*$/u, { error: "one line without control characters" })
+  text(most).regex(/^[^\p{Cc}]*$/u, { error: () => say("one line without control characters") })
 
 const messages = z.object({
-  isOn: z.boolean({ error: "true or false" }),
+  isOn: z.boolean({ error: () => say("true or false") }),
   sender: oneLine(100),
-  from: z.email({ error: "an e-mail address" }).max(254, { error: "at most 254 characters" }),
-  replyTo: z.email({ error: "an e-mail address" }).max(254, { error: "at most 254 characters" }).nullish(),
+  from: z
+    .email({ error: () => say("an e-mail address") })
+    .max(254, { error: () => say("at most {most} characters", { most: 254 }) }),
+  replyTo: z
+    .email({ error: () => say("an e-mail address") })
+    .max(254, { error: () => say("at most {most} characters", { most: 254 }) })
+    .nullish(),
   telephone: oneLine(60),
   timeZone: z
-    .string({ error: "a time zone of the IANA list such as Europe/Dublin" })
-    .refine(isTimeZone, { error: "a time zone of the IANA list such as Europe/Dublin" }),
+    .string({ error: () => say("a time zone of the IANA list such as Europe/Dublin") })
+    .refine(isTimeZone, { error: () => say("a time zone of the IANA list such as Europe/Dublin") }),
   quietFrom: clockTime,
   quietTo: clockTime,
   daysBefore: whole(1, 60),
@@ -184,7 +198,7 @@ export const paperParams = z.object({
 })
 export const paperBody = z.object({
   body: z.unknown().describe("The paper itself, by the shape of its kind"),
-  supersedes: z.uuid({ error: "the id of the paper it takes the place of" }).nullish(),
+  supersedes: z.uuid({ error: () => say("the id of the paper it takes the place of") }).nullish(),
   reason: reasonField.nullish(),
   id: entryIdField,
 })

@@ -1,15 +1,16 @@
 import { z } from "zod"
 import { RELATEDNESS, SERIOUSNESS } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
 
 const day = z.iso.date()
-const asked = z.iso.date({ error: "a day of the calendar written YYYY-MM-DD" })
+const asked = z.iso.date({ error: () => say("a day of the calendar written YYYY-MM-DD") })
 
 export const adverseEventsQuery = z.object({
   from: asked.optional().describe("First day on which an event may have been opened"),
   to: asked.optional().describe("Last day"),
-  format: z.enum(["json", "csv"], { error: "json or csv" }).default("json"),
+  format: z.enum(["json", "csv"], { error: () => say("json or csv") }).default("json"),
   names: z
-    .enum(["yes", "no"], { error: "yes or no" })
+    .enum(["yes", "no"], { error: () => say("yes or no") })
     .default("no")
     .describe("Whether the children's names are told beside their numbers"),
 })

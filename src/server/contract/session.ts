@@ -1,8 +1,15 @@
 import { z } from "zod"
+import { say } from "../../engine/say.js"
 
 export const logInBody = z.object({
-  name: z.string({ error: "the log-in name" }).min(1, { error: "the log-in name" }).max(200),
-  password: z.string({ error: "the password" }).min(1, { error: "the password" }).max(256),
+  name: z
+    .string({ error: () => say("the log-in name") })
+    .min(1, { error: () => say("the log-in name") })
+    .max(200),
+  password: z
+    .string({ error: () => say("the password") })
+    .min(1, { error: () => say("the password") })
+    .max(256),
 })
 
 export const sessionAnswer = z.object({
@@ -14,8 +21,10 @@ export const SHORTEST_PASSWORD = 15
 export const LONGEST_PASSWORD = 256
 
 export const passwordBody = z.object({
-  current: z.string({ error: "the password in use" }).max(LONGEST_PASSWORD),
-  next: z.string({ error: `${SHORTEST_PASSWORD} to ${LONGEST_PASSWORD} characters` }),
+  current: z.string({ error: () => say("the password in use") }).max(LONGEST_PASSWORD),
+  next: z.string({
+    error: () => say("{least} to {most} characters", { least: SHORTEST_PASSWORD, most: LONGEST_PASSWORD }),
+  }),
 })
 
 export type SessionAnswer = z.infer<typeof sessionAnswer>

@@ -1,5 +1,5 @@
 import { z } from "zod"
-import { LANGUAGES } from "../../engine/say.js"
+import { LANGUAGES, say } from "../../engine/say.js"
 import { DOCUMENT_KINDS, type DocumentKind } from "../../report/document.js"
 import type { ShownDocument } from "./documents.js"
 
@@ -7,8 +7,10 @@ import type { ShownDocument } from "./documents.js"
 export const templateTrialBody = z.object({
   document: z.enum(DOCUMENT_KINDS),
   language: z.enum(LANGUAGES),
-  text: z.string({ error: "text" }).max(20_000, { error: "at most 20000 characters" }),
-  child: z.string({ error: "the id of a child" }).max(60),
+  text: z
+    .string({ error: () => say("text") })
+    .max(20_000, { error: () => say("at most {most} characters", { most: 20000 }) }),
+  child: z.string({ error: () => say("the id of a child") }).max(60),
 })
 
 export const templateTrialAnswer = z.object({

@@ -1,4 +1,5 @@
 import { z } from "zod"
+import { say } from "../../engine/say.js"
 import { OWED_GROUPS, ROLES } from "../../engine/today/owed.js"
 
 const day = z.iso.date()
@@ -8,10 +9,18 @@ export const FIRST_ROWS = 10
 export const GROUP_PAGE = 100
 
 export const todayQuery = z.object({
-  role: z.enum(ROLES, { error: `one of ${ROLES.join(", ")}` }).optional(),
-  search: z.string().max(200, { error: "at most 200 characters" }).default(""),
-  group: z.enum(OWED_GROUPS, { error: `one of ${OWED_GROUPS.join(", ")}` }).optional(),
-  page: z.coerce.number({ error: "a page number from 1" }).pipe(z.int().min(1).max(10_000)).default(1),
+  role: z.enum(ROLES, { error: () => say("one of {list}", { list: ROLES.join(", ") }) }).optional(),
+  search: z
+    .string()
+    .max(200, { error: () => say("at most {most} characters", { most: 200 }) })
+    .default(""),
+  group: z
+    .enum(OWED_GROUPS, { error: () => say("one of {list}", { list: OWED_GROUPS.join(", ") }) })
+    .optional(),
+  page: z.coerce
+    .number({ error: () => say("a page number from 1") })
+    .pipe(z.int().min(1).max(10_000))
+    .default(1),
 })
 
 const owedRow = z.object({

@@ -1,4 +1,5 @@
 import type { FastifyInstance } from "fastify"
+import { say } from "../../engine/say.js"
 import type { Entry, EntryKind } from "../../record/index.js"
 import { changeTreatment } from "../change-treatment.js"
 import type { Context } from "../context.js"
@@ -57,7 +58,7 @@ export function entriesRoutes(app: FastifyInstance, context: Context): void {
     answer: async ({ params, body, person, request }) => {
       const treatment = await entryOf(context, params, "treatment")
       const fields = { ...treatment.body, to: body.to }
-      const reason = body.reason ?? `ended on ${body.to}`
+      const reason = body.reason ?? say("ended on {day}", { day: body.to })
       const item = { fields, place: "", supersedes: params.entryId, reason }
       return recordItems(context, { list: "treatments", child: params.id, items: [item], person, request })
     },

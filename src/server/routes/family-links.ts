@@ -1,6 +1,6 @@
 import type { FastifyInstance, FastifyRequest } from "fastify"
 import { z } from "zod"
-import { isLanguage } from "../../engine/say.js"
+import { isLanguage, say } from "../../engine/say.js"
 import { type FamilyLink, LINK_FAILURES_ALLOWED } from "../../record/index.js"
 import type { ReadOn } from "../../report/document-input.js"
 import { documentOf } from "../../report/documents.js"
@@ -168,7 +168,7 @@ const doesNotOpen = (): Refusal =>
       path: "",
       value: null,
       allowed: "",
-      message: "this link and this date do not open a page",
+      message: say("this link and this date do not open a page"),
     },
   ])
 

@@ -1,5 +1,6 @@
 import type { FastifyInstance } from "fastify"
 import { z } from "zod"
+import { say } from "../../engine/say.js"
 import { problem } from "../../interop/course/problem.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
@@ -27,7 +28,10 @@ export async function filesRoutes(app: FastifyInstance, { record, clock }: Conte
       // The bytes themselves are not repeated in the refusal.
       if (allowed !== null)
         throw new Refusal(422, [
-          { ...problem({ path: "file", value: null, allowed }), message: `The file must be ${allowed}.` },
+          {
+            ...problem({ path: "file", value: null, allowed }),
+            message: say("The file must be {allowed}.", { allowed }),
+          },
         ])
       const recordedAt = new Date(clock.nowMs()).toISOString()
       const sha256 = await record.addFile({ mediaType, bytes: bodyAsSent, author: person.id, recordedAt })

@@ -1,4 +1,5 @@
 import type { FastifyInstance, FastifyRequest } from "fastify"
+import { say } from "../../engine/say.js"
 import type { Person } from "../../record/index.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
@@ -46,7 +47,7 @@ export function sessionRoutes(app: FastifyInstance, context: Context): void {
     answer: async ({ body, person, request }) => {
       const stored = await record.personByLogIn(person.logIn)
       if (!(await passwordFits(body.current, stored?.passwordHash ?? null)))
-        throw refusedPassword("current", "the password in use")
+        throw refusedPassword("current", say("the password in use"))
       const contextWords = ["lengthwise", record.practice.name, person.name, person.logIn]
       const fault = passwordFault(body.next, { contextWords })
       if (fault) throw refusedPassword("next", fault)
@@ -60,7 +61,9 @@ export function sessionRoutes(app: FastifyInstance, context: Context): void {
 
 function refusedPassword(path: "current" | "next", allowed: string): Refusal {
   const message =
-    path === "current" ? "this is not the password in use" : `the new password must be ${allowed}`
+    path === "current"
+      ? say("this is not the password in use")
+      : say("the new password must be {allowed}", { allowed })
   return new Refusal(422, [{ path, value: null, allowed, message }])
 }
 
