@@ -1,19 +1,24 @@
 import { beforeAll, describe, expect, it } from "vitest"
+import { said } from "../../test/spec/before-myopia/child.js"
 import { beforeMyopiaEvidence } from "../evidence/before-myopia.js"
 import { evidence } from "../evidence/index.js"
 import { sourceById } from "../evidence/sources.js"
 import * as treatmentEvidence from "../evidence/treatments.js"
 import { learnEveryLanguage } from "../words/index.js"
 import { assess } from "./assess.js"
+import { beforeMyopiaInWords } from "./before-myopia/in-words.js"
 import { isSaidOfEvidence } from "./before-myopia/said-evidence.js"
 import { choices } from "./choices/choices.js"
 import { choicesTable } from "./choices/choices-table.js"
+import { decisionPlan } from "./choices/decision-plan.js"
 import { CONFIDENCE } from "./choices/evidence-strength.js"
 import type { Course } from "./course.js"
 import { forecast } from "./forecast.js"
+import { refractionSummary } from "./optics/refraction-summary.js"
 import { noRules } from "./practice-rules.js"
 import { duties } from "./protocol/duties.js"
 import { standardProtocol } from "./protocol/standard.js"
+import { ownReference } from "./reference/own-table.js"
 import { AGAINST } from "./response/after-stop.js"
 import { inLanguage, isSaidIn } from "./say.js"
 import { defaultSettings } from "./settings.js"
@@ -23,7 +28,9 @@ import { dutiesWhy } from "./why/duties.js"
 import { findingWhy } from "./why/finding.js"
 import { forecastWhy } from "./why/forecast.js"
 import { growthWhy } from "./why/growth.js"
+import { orderWhy } from "./why/order.js"
 import { eyesPositionWhy } from "./why/position.js"
+import { refractionWhy } from "./why/refraction.js"
 
 beforeAll(learnEveryLanguage)
 
@@ -76,10 +83,36 @@ describe("the answers in Spanish", () => {
   })
 
   it("hold no English sentence, but for what a reference says of itself", () => {
-    const said = new Set(inLanguage("es", () => COURSES.flatMap((course) => texts(answersOf(course)))))
-    const english = [...said].filter((text) => / /.test(text) && ENGLISH.test(text))
+    const all = new Set(inLanguage("es", () => COURSES.flatMap((course) => texts(answersOf(course)))))
+    const english = [...all].filter((text) => / /.test(text) && ENGLISH.test(text))
     expect(english.filter((text) => !text.startsWith("Referencia "))).toEqual([])
   })
+})
+
+/** What the practice asks for beside the answers about a child on treatment. */
+const asked = () => [
+  [0.25, 0.5, 0.62, 1.5].map((sphere) =>
+    beforeMyopiaInWords(
+      said({ born: "2018-03-01", seen: asOf, refraction: { sphere }, lengthMm: 23.6, myopicParents: 2 }),
+    ),
+  ),
+  beforeMyopiaInWords(
+    said({ born: "2020-03-01", seen: asOf, refraction: { sphere: 0.25 }, lengthMm: 22.1, myopicParents: 1 }),
+  ),
+  refractionWhy({ readings: ["-2.00 DS"], vertexMm: 12, sourceOf: sourceById }).formula,
+  orderWhy(
+    { concentrationPercent: 0.05, stockPercent: 1, bottles: 2, volumeMl: 5, nights: 60 },
+    sourceById,
+  ).parameters.map(({ note, source }) => [note, source]),
+  decisionPlan({ kind: "add", treatments: [], from: asOf, ends: [] }, []),
+  refractionSummary(["2.00 -0.50"], { vertexMm: 40 }),
+  ownReference({ csv: "sex,L,M\nF,1,22\n", provenance: {} }),
+]
+
+it("what is asked for beside them holds no English sentence either", () => {
+  const all = new Set(inLanguage("es", () => texts(asked())))
+  const english = [...all].filter((text) => / /.test(text) && ENGLISH.test(text))
+  expect(english.filter((text) => !/Orinda Longitudinal Study/.test(text))).toEqual([])
 })
 
 const ENGLISH = /\b(the|of|and|with|is|are|was|not|from|per|eye|growth)\b(?!-)/
