@@ -181,7 +181,7 @@ export const server: Catalogue = {
   "decided on {date}: {reason}": "decidido el {date}: {reason}",
   "a treatment as it stands now": "un tratamiento tal como está ahora",
   "this treatment was stopped, changed or corrected meanwhile, on {day}; load the page again":
-    "este tratamiento se suspendió, cambió o corrigió entretanto, el {day}; vuelva a cargar la página",
+    "este tratamiento se interrumpió, cambió o corrigió entretanto, el {day}; vuelva a cargar la página",
   "another than the {treatment} of now": "distinto del actual, {treatment}",
   "before {end}, when the treatment ends already": "anterior al {end}, cuando el tratamiento ya termina",
   "the reason why it is ordered all the same, unless a consent to {name} is recorded first":

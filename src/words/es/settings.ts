@@ -32,7 +32,7 @@ export const settings: Catalogue = {
     "De lo que una farmacia tiene en existencias, del volumen más pequeño que mide y del tiempo que se usan sus frascos depende cómo se prepara un pedido. Pregunte al farmacéutico; nada de esto es una cifra publicada.",
   "Nothing set": "Nada configurado",
   "Until a pharmacy is added, orders assume what is usual (common practice, no source): {usual}.":
-    "Mientras no se añada una farmacia, los pedidos suponen lo habitual (práctica común, sin fuente): {usual}.",
+    "Mientras no se añada una farmacia, los pedidos suponen lo habitual (práctica habitual, sin fuente): {usual}.",
   "Add pharmacy": "Añadir farmacia",
   "stock of {stocks} %, bottles of {volume} mL {preserved, select, yes {with preservative} other {without preservative}}, used {opened, plural, one {# day} other {# days}} after opening, {lead, plural, one {# day} other {# days}} to deliver, measured with {devices}":
     "solución madre al {stocks} %, frascos de {volume} mL {preserved, select, yes {con conservante} other {sin conservante}}, se usan {opened, plural, one {# día} other {# días}} tras abrirlos, {lead, plural, one {# día} other {# días}} de entrega, se mide con {devices}",
@@ -57,7 +57,7 @@ export const settings: Catalogue = {
   "Within, %": "Margen, %",
   "Measuring devices": "Instrumentos de medida",
   "None named: every volume is taken as measured within {percent} % (95 %; common practice, no source) and read to {graduation} mL.":
-    "Ninguno indicado: cada volumen se supone medido con un margen del {percent} % (95 %; práctica común, sin fuente) y leído a {graduation} mL.",
+    "Ninguno indicado: cada volumen se supone medido con un margen del {percent} % (95 %; práctica habitual, sin fuente) y leído a {graduation} mL.",
   "Each volume is reckoned with the most exact device that measures it; these take the place of the smallest volume above.":
     "Cada volumen se calcula con el instrumento más exacto que lo mide; estos sustituyen al volumen mínimo indicado arriba.",
   "{title}, device {number}": "{title}, instrumento {number}",
@@ -118,7 +118,7 @@ export const settings: Catalogue = {
   "The same for every schedule.": "La misma en todas las listas.",
   choose: "elegir",
   "A fee of 0 is free of charge; what has no fee is named as not counted. Common practice, no source: the visit after a month is often free of charge; the length measurement, and often the refraction and the drops, are not covered.":
-    "Una tarifa de 0 es gratuita; lo que no tiene tarifa se nombra como no contado. Práctica común, sin fuente: la visita al mes suele ser gratuita; la medida de la longitud, y a menudo la refracción y las gotas, no están cubiertas.",
+    "Una tarifa de 0 es gratuita; lo que no tiene tarifa se nombra como no contado. Práctica habitual, sin fuente: la visita al mes suele ser gratuita; la medida de la longitud, y a menudo la refracción y las gotas, no están cubiertas.",
   "Why is it corrected?": "¿Por qué se corrige?",
   "For a slip of the pen. Fees that change are a new schedule from their day, so that earlier days keep theirs.":
     "Para un error al escribir. Las tarifas que cambian son una lista nueva desde su día, de modo que los días anteriores conservan las suyas.",
@@ -127,7 +127,7 @@ export const settings: Catalogue = {
 
   // Protocols
   "A protocol says what is examined and decided, and when. Those that ship are common practice without a source; copy one to fit it to the practice. A child’s own page can name the one it follows.":
-    "Un protocolo dice qué se explora y qué se decide, y cuándo. Los incluidos son práctica común sin fuente; copie uno para adaptarlo a la consulta. La página de cada niño puede indicar cuál sigue.",
+    "Un protocolo dice qué se explora y qué se decide, y cuándo. Los incluidos son práctica habitual sin fuente; copie uno para adaptarlo a la consulta. La página de cada niño puede indicar cuál sigue.",
   "Followed by every child for whom no other is chosen or fits.":
     "Lo sigue todo niño para el que no se ha elegido otro ni otro corresponde.",
   "Followed by children on spectacles, contact lenses or orthokeratology and on no drops.":
@@ -189,13 +189,13 @@ export const settings: Catalogue = {
   "the start, before the first drop": "el inicio, antes de la primera gota",
   "the start of a first course": "el inicio de un primer ciclo",
   "the start of a later course": "el inicio de un ciclo posterior",
-  "the stop": "la suspensión",
+  "the stop": "la interrupción",
   "the last visit on treatment, when nothing else lies ahead":
     "la última visita con tratamiento, si no queda nada más previsto",
   "the last visit off treatment, when nothing else lies ahead":
     "la última visita sin tratamiento, si no queda nada más previsto",
   decision: "decisión",
-  "whether to stop": "si se suspende",
+  "whether to stop": "si se interrumpe",
   "whether to take it up again": "si se reanuda",
   "whether to give fewer nights": "si se dan menos noches",
   consent: "consentimiento",
