@@ -55,21 +55,23 @@ export function LinkRow({ link, onRevoke }: { readonly link: FamilyLink; readonl
       )}
       {isAsking && (
         <Dialog title={say("Take this link back?")} onClose={() => setAsking(false)}>
-          <p>{say("Whoever has it can open the page no more. A new link can be made at any time.")}</p>
-          <div className="form-actions">
-            <button
-              type="button"
-              className="primary"
-              onClick={() => {
-                setAsking(false)
-                onRevoke()
-              }}
-            >
-              {say("Take it back")}
-            </button>
-            <button type="button" onClick={() => setAsking(false)}>
-              {say("Keep it")}
-            </button>
+          <div className="form">
+            <p>{say("Whoever has it can open the page no more. A new link can be made at any time.")}</p>
+            <div className="form-actions">
+              <button
+                type="button"
+                className="primary"
+                onClick={() => {
+                  setAsking(false)
+                  onRevoke()
+                }}
+              >
+                {say("Take it back")}
+              </button>
+              <button type="button" onClick={() => setAsking(false)}>
+                {say("Keep it")}
+              </button>
+            </div>
           </div>
         </Dialog>
       )}

@@ -55,14 +55,22 @@ export function TemplateEditor(props: {
     <div className="template-edit">
       <form className="form card" onSubmit={submit} noValidate>
         <div role="alert">{faults.general && <p className="form-fault">{faults.general}</p>}</div>
-        <Field label={say("Template")} fault={faults.at("body.text")}>
+        <Field
+          label={say("Template")}
+          fault={
+            faults.at("body.text") && say("not recorded: each fault stands in the preview with its line")
+          }
+        >
           {(control) => (
             <textarea
               {...control}
               className="template-text"
               rows={18}
               value={text}
-              onChange={({ target }) => setText(target.value)}
+              onChange={({ target }) => {
+                record.reset()
+                setText(target.value)
+              }}
             />
           )}
         </Field>

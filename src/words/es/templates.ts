@@ -59,6 +59,8 @@ export const templates: Catalogue = {
   Versions: "Versiones",
   "in force": "en vigor",
   "The order that ships.": "El orden incluido.",
+  "not recorded: each fault stands in the preview with its line":
+    "no se guardó: cada falta figura en la vista previa con su línea",
   "letterhead changed": "membrete cambiado",
   "template changed": "plantilla cambiada",
 }
