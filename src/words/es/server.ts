@@ -189,6 +189,8 @@ export const server: Catalogue = {
   "{why}; record a consent to {name} first, or say under override why it is ordered all the same":
     "{why}; registre antes un consentimiento para {name}, o diga en «override» por qué se pide de todos modos",
   "{currency}, the currency of the fee schedule": "{currency}, la moneda de la lista de tarifas",
+  "nothing is owed to this child, so there is no calendar":
+    "este niño no tiene nada pendiente, así que no hay calendario",
   "this link and this date do not open a page": "este enlace y esta fecha no abren ninguna página",
 
   // The course file

@@ -189,13 +189,13 @@ export const settings: Catalogue = {
   "the start, before the first drop": "el inicio, antes de la primera gota",
   "the start of a first course": "el inicio de un primer ciclo",
   "the start of a later course": "el inicio de un ciclo posterior",
-  "the stop": "la interrupción",
+  "the stop": "la suspensión",
   "the last visit on treatment, when nothing else lies ahead":
     "la última visita con tratamiento, si no queda nada más previsto",
   "the last visit off treatment, when nothing else lies ahead":
     "la última visita sin tratamiento, si no queda nada más previsto",
   decision: "decisión",
-  "whether to stop": "si se interrumpe",
+  "whether to stop": "si se suspende",
   "whether to take it up again": "si se reanuda",
   "whether to give fewer nights": "si se dan menos noches",
   consent: "consentimiento",
