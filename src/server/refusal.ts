@@ -69,7 +69,7 @@ function answered(error: FastifyError | Refusal, request: FastifyRequest, reply:
   if (status >= 400 && status < 500) {
     const title =
       status in TITLES ? say(TITLES[status as RefusalStatus]) : (STATUS_CODES[status] ?? "Refused")
-    const problem = { path: "", value: null, allowed: "", message: error.message }
+    const problem = { path: "", value: null, allowed: "", message: ofFastify(error) }
     return sendProblem(reply, status, { title, problems: [problem] })
   }
   // What failed is ours to know: the sender gets a number to quote, the log has the rest under the same number.
@@ -80,6 +80,10 @@ function answered(error: FastifyError | Refusal, request: FastifyRequest, reply:
     problems: [{ path: "", value: null, allowed: "", message: say("reference {reference}", { reference }) }],
   })
 }
+
+/** What Fastify says itself is English, but for what a page can bring about: a body over the limit. */
+const ofFastify = ({ code, message }: FastifyError): string =>
+  code === "FST_ERR_CTP_BODY_TOO_LARGE" ? say("Request body is too large") : message
 
 function sendProblem(reply: FastifyReply, status: number, answer: ProblemAnswer) {
   return reply.code(status).type("application/problem+json").send(answer)

@@ -60,13 +60,13 @@ export const familyContactFields = z
     const needed = { email, sms: telephone, post: address, none: "" }[reachedBy]
     const fault = (path: string, message: string) => addIssue({ code: "custom", path: [path], message })
     if (needed === undefined && reachedBy === "email")
-      fault("email", "an e-mail address, since the family is reached by e-mail")
+      fault("email", say("an e-mail address, since the family is reached by e-mail"))
     if (needed === undefined && reachedBy === "sms")
-      fault("telephone", "a telephone number, since the family is reached by SMS")
+      fault("telephone", say("a telephone number, since the family is reached by SMS"))
     if (needed === undefined && reachedBy === "post")
-      fault("address", "a postal address, since the family is reached by post")
+      fault("address", say("a postal address, since the family is reached by post"))
     if (reachedBy === "none" && agreed && agreed.until === undefined)
-      fault("reachedBy", "a way of reaching the family, since it agreed to messages")
+      fault("reachedBy", say("a way of reaching the family, since it agreed to messages"))
   })
 
 /** Supersedes the contact that is there, which it must name: nobody overwrites what somebody else has just put right. */

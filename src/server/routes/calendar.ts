@@ -9,7 +9,9 @@ import { familyLanguageOf } from "../family-language.js"
 import { Refusal } from "../refusal.js"
 
 export const calendarQuery = z.object({
-  language: z.enum(LANGUAGES, { error: `one of ${LANGUAGES.join(", ")}` }).optional(),
+  language: z
+    .enum(LANGUAGES, { error: () => say("one of {list}", { list: LANGUAGES.join(", ") }) })
+    .optional(),
 })
 
 /** A child's duties for the family's calendar, in its own language unless another is asked for. */

@@ -114,6 +114,15 @@ export const server: Catalogue = {
   "each child once": "cada niño una sola vez",
   "at least one kind of message": "al menos una clase de mensaje",
   "a day not before the agreement": "un día no anterior al acuerdo",
+  "an e-mail address, since the family is reached by e-mail":
+    "una dirección de correo electrónico, ya que se contacta con la familia por correo",
+  "a telephone number, since the family is reached by SMS":
+    "un número de teléfono, ya que se contacta con la familia por SMS",
+  "a postal address, since the family is reached by post":
+    "una dirección postal, ya que se contacta con la familia por correo postal",
+  "a way of reaching the family, since it agreed to messages":
+    "una forma de contactar con la familia, ya que aceptó recibir mensajes",
+  "Request body is too large": "La solicitud es demasiado grande",
   "at most two treatments, and only those studied together":
     "de dos tratamientos como máximo, y solo los estudiados juntos",
   "a prescription for at least one eye": "una graduación de al menos un ojo",
