@@ -91,7 +91,7 @@ describe("the links of a child", () => {
   })
 })
 
-describe("the page behind a link", () => {
+describe("the page behind a link, in each language", () => {
   it.each(EVERY)("in %s at %i px is large, whole and without a fault of access", async (language, width) => {
     const { url } = await f.newLink(language)
     const { page, context } = await f.phone(url, { language, width })
@@ -115,6 +115,14 @@ describe("the page behind a link", () => {
     await expectAccessible(page)
     await picture(page, `family-page-${language}-${width}`)
     await context.close()
+  })
+})
+
+describe("the page behind a link", () => {
+  // A practice of its own: a server opens links twenty times a minute and no more.
+  beforeAll(async () => {
+    await f.close()
+    f = await families()
   })
 
   it("says nothing of the child before it opens, and keeps nothing of it afterwards", async () => {
