@@ -216,7 +216,7 @@ describe("the page behind a link", () => {
   it("loads less than 110 kB, and nothing of the practice's own pages", async () => {
     const page = await readFile("dist/web/family.html")
     const files = [...page.toString().matchAll(/assets\/[\w.-]+\.(?:js|css)/g)].map(([name]) => name)
-    expect(files.length).toBeGreaterThan(3)
+    expect(files.length).toBeGreaterThan(0)
     const sizes = await Promise.all(
       files.map(async (name) => gzipSync(await readFile(join("dist/web", name))).length),
     )
