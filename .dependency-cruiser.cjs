@@ -1,5 +1,16 @@
 /** Who may import whom (docs/architecture.md). Anything not listed here as allowed fails the build. */
-const folders = ["evidence", "engine", "chart", "record", "interop", "words", "report", "server", "web", "cli"]
+const folders = [
+  "evidence",
+  "engine",
+  "chart",
+  "record",
+  "interop",
+  "words",
+  "report",
+  "server",
+  "web",
+  "cli",
+]
 const may = {
   evidence: [],
   engine: ["evidence"],

@@ -63,6 +63,8 @@ function buildNode() {
   if (!isStale(NODE_STAMP, NODE_SOURCES, CONFIG)) return
   say("Building ...")
   run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-b", "src"])
+  // A text that some language lacks stops the build: nobody is to meet half a page in another language.
+  run(process.execPath, [join(root, "scripts/words.mjs")])
   stamp(NODE_STAMP, started)
 }
 
@@ -70,7 +72,11 @@ function buildWeb() {
   const started = new Date()
   if (!isStale(WEB_STAMP, WEB_SOURCES, [...CONFIG, "vite.config.ts"])) return
   say("Building the pages ...")
-  run(process.execPath, [join(root, "node_modules/vite/bin/vite.js"), "build", "--logLevel", "warn"])
+  const vite = join(root, "node_modules/vite/bin/vite.js")
+  // The page behind a family's link is built apart: two pages built together are cut into many small shared files.
+  for (const mode of ["production", "family"]) {
+    run(process.execPath, [vite, "build", "--mode", mode, "--logLevel", "warn"])
+  }
   stamp(WEB_STAMP, started)
 }
 

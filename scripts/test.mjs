@@ -87,7 +87,6 @@ step("walls between folders", tool("dependency-cruiser/bin/dependency-cruise.mjs
   "--config",
   ".dependency-cruiser.cjs",
 ])
-step("every language", join(root, "scripts/words.mjs"))
 step("nothing unused", tool("knip/bin/knip.js"))
 suite("unit, handbook and validation", "unit")
 if (!quick) {

@@ -1,4 +1,3 @@
-import { line as curve } from "d3-shape"
 import { dayNumber } from "../engine/calendar.js"
 import { type CalendarDate, EYES } from "../engine/course.js"
 import type { ComfortCourse, ComfortLine, ComfortPoint } from "../engine/safety/comfort-course.js"
@@ -8,7 +7,7 @@ import type { CourseFigureOptions } from "./course-figure-input.js"
 import { eyeKey, eyeMark, eyeShift } from "./eye-mark.js"
 import { linearScale } from "./linear-scale.js"
 import { label, line } from "./marks.js"
-import { el, type SvgElement } from "./svg.js"
+import { el, polygon, type SvgElement } from "./svg.js"
 import { svgDocument } from "./svg-document.js"
 import { LINE_HEIGHT, TEXT, wrapped } from "./text-size.js"
 import { dateWords, eyeWords, fixed } from "./words.js"
@@ -158,10 +157,11 @@ function eyeLine(
   const eye = points[0]?.eye
   if (eye === undefined) return []
   const place = (point: ComfortPoint) => at(point.date) + eyeShift(eye)
-  const path = curve<ComfortPoint>()
-    .digits(2)
-    .x(place)
-    .y(({ value }) => y(value))
+  const path = (line: readonly ComfortPoint[]) =>
+    polygon(
+      line.map((point) => ({ x: place(point), y: y(point.value) })),
+      { closed: false },
+    )
   const baseline = points.find(({ isBaseline }) => isBaseline)
   return [
     ...(baseline
@@ -177,7 +177,7 @@ function eyeLine(
       ? []
       : [
           el("path", {
-            d: path(points) as string,
+            d: path(points),
             fill: "none",
             stroke: colours.shadeDark,
             "stroke-width": 1.1,

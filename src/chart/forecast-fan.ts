@@ -1,7 +1,7 @@
-import { area, line as curve, curveMonotoneX } from "d3-shape"
 import type { Fan, Forecast } from "../engine/assessment.js"
 import type { Eye } from "../engine/course.js"
 import { EYES } from "../engine/course.js"
+import { smoothBand, smoothLine } from "./curves.js"
 import { type Frame, mix, windowed } from "./frame.js"
 import { el, type SvgElement } from "./svg.js"
 
@@ -61,22 +61,16 @@ export function fanMarks(
   const { colours } = frame
   const band = (rows: readonly FanRow[], low: Quantile, high: Quantile, fill: string, opacity: number) =>
     el("path", {
-      d: area<FanRow>()
-        .curve(curveMonotoneX)
-        .digits(2)
-        .x(({ age }) => frame.x(age))
-        .y0((row) => y(row[low]))
-        .y1((row) => y(row[high]))([...rows]) as string,
+      d: smoothBand(
+        rows.map((row) => ({ x: frame.x(row.age), y: y(row[high]) })),
+        rows.map((row) => ({ x: frame.x(row.age), y: y(row[low]) })),
+      ),
       fill,
       "fill-opacity": opacity,
     })
   const trace = (rows: readonly FanRow[], quantile: Quantile, stroke: string, width: number, dash?: string) =>
     el("path", {
-      d: curve<FanRow>()
-        .curve(curveMonotoneX)
-        .digits(2)
-        .x(({ age }) => frame.x(age))
-        .y((row) => y(row[quantile]))([...rows]) as string,
+      d: smoothLine(rows.map((row) => ({ x: frame.x(row.age), y: y(row[quantile]) }))),
       fill: "none",
       stroke,
       "stroke-width": width,

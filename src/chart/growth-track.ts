@@ -1,7 +1,7 @@
-import { area, line as curve, curveMonotoneX } from "d3-shape"
 import { say } from "../engine/say.js"
 import type { CourseFigureInput, GrowthInterval, RateAtAge } from "./course-figure-input.js"
 import { lengthPoints } from "./course-points.js"
+import { smoothBand, smoothLine } from "./curves.js"
 import { type EndLabel, endLabels } from "./end-labels.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, mix, type Track, valueAxis, windowed } from "./frame.js"
 import { spreadWithin } from "./label-placement.js"
@@ -138,27 +138,22 @@ function zone({ natural, emmetropic, frame, y }: Expected & Drawing): readonly S
     return low === null ? [] : [{ age, low, high: mmPerYear }]
   })
   if (both.length < 2) return []
-  const between = area<(typeof both)[number]>()
-    .curve(curveMonotoneX)
-    .digits(2)
-    .x(({ age }) => frame.x(age))
-    .y0(({ low }) => y(low))
-    .y1(({ high }) => y(high))
-  return [el("path", { d: between(both) as string, fill: frame.colours.faint })]
+  const between = smoothBand(
+    both.map(({ age, high }) => ({ x: frame.x(age), y: y(high) })),
+    both.map(({ age, low }) => ({ x: frame.x(age), y: y(low) })),
+  )
+  return [el("path", { d: between, fill: frame.colours.faint })]
 }
 
 function lines({ natural, emmetropic, frame, y }: Expected & Drawing): readonly SvgElement[] {
-  const along = curve<RateAtAge>()
-    .curve(curveMonotoneX)
-    .digits(2)
-    .x(({ age }) => frame.x(age))
-    .y(({ mmPerYear }) => y(mmPerYear))
+  const along = (rows: readonly RateAtAge[]) =>
+    smoothLine(rows.map(({ age, mmPerYear }) => ({ x: frame.x(age), y: y(mmPerYear) })))
   const drawn = (rows: readonly RateAtAge[], width: number, dash?: string) =>
     rows.length < 2
       ? []
       : [
           el("path", {
-            d: along([...rows]) as string,
+            d: along(rows),
             fill: "none",
             stroke: frame.colours.soft,
             "stroke-width": width,

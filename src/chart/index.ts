@@ -14,5 +14,4 @@ export type {
   ReferenceBand,
   TrackName,
 } from "./course-figure-input.js"
-export { courseTable, type FigureTable } from "./course-table.js"
 export { type GrowthScaleInput, growthScale } from "./growth-scale.js"

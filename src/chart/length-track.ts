@@ -1,9 +1,9 @@
-import { area, line as curve, curveMonotoneX } from "d3-shape"
 import type { Eye } from "../engine/course.js"
 import { EYES } from "../engine/course.js"
 import { say } from "../engine/say.js"
 import type { CourseFigureInput, LengthAtAge, ReferenceBand } from "./course-figure-input.js"
 import { type EyePoint, lengthPoints } from "./course-points.js"
+import { smoothBand, smoothLine } from "./curves.js"
 import { type EndLabel, endLabels } from "./end-labels.js"
 import { eyeKey, eyeMark, eyeShift } from "./eye-mark.js"
 import { type DrawnForecast, drawnForecast, type FanRow, fanMarks } from "./forecast-fan.js"
@@ -91,24 +91,18 @@ interface Drawing {
 
 function bandMarks(band: readonly BandRow[], { frame, y }: Drawing): readonly SvgElement[] {
   if (band.length < 2) return []
-  const between = area<BandRow>()
-    .curve(curveMonotoneX)
-    .digits(2)
-    .x(({ age }) => frame.x(age))
-    .y0(({ lowMm }) => y(lowMm))
-    .y1(({ highMm }) => y(highMm))
-  return [el("path", { d: between([...band]) as string, fill: frame.colours.ground })]
+  const between = smoothBand(
+    band.map(({ age, highMm }) => ({ x: frame.x(age), y: y(highMm) })),
+    band.map(({ age, lowMm }) => ({ x: frame.x(age), y: y(lowMm) })),
+  )
+  return [el("path", { d: between, fill: frame.colours.ground })]
 }
 
 function emmetropicMarks(rows: readonly LengthAtAge[], { frame, y }: Drawing): readonly SvgElement[] {
   if (rows.length < 2) return []
-  const along = curve<LengthAtAge>()
-    .curve(curveMonotoneX)
-    .digits(2)
-    .x(({ age }) => frame.x(age))
-    .y(({ mm }) => y(mm))
+  const along = smoothLine(rows.map(({ age, mm }) => ({ x: frame.x(age), y: y(mm) })))
   const stroke = { fill: "none", stroke: frame.colours.shadeDark, "stroke-width": 1.2 }
-  return [el("path", { d: along([...rows]) as string, ...stroke })]
+  return [el("path", { d: along, ...stroke })]
 }
 
 /**

@@ -1,4 +1,3 @@
-import { line as curve } from "d3-shape"
 import { EYES } from "../engine/course.js"
 import { say } from "../engine/say.js"
 import type { CourseFigureInput } from "./course-figure-input.js"
@@ -6,7 +5,7 @@ import { type EyePoint, refractionPoints } from "./course-points.js"
 import { earlierKey, eyeMark, eyeShift } from "./eye-mark.js"
 import { EMPTY_HEIGHT, emptyNote, type Frame, type Track, valueAxis, within } from "./frame.js"
 import { linearScale } from "./linear-scale.js"
-import { el } from "./svg.js"
+import { el, polygon } from "./svg.js"
 import { fixed } from "./words.js"
 
 /** Spherical equivalent of both eyes; more nearsighted is lower. */
@@ -42,10 +41,11 @@ export function refractionTrack(input: CourseFigureInput, frame: Frame): Track {
           ),
     marks: (plot) => {
       const y = linearScale([low - slack, high + slack], [plot.y + plot.height, plot.y])
-      const along = curve<EyePoint>()
-        .digits(2)
-        .x(({ age, eye }) => frame.x(age) + eyeShift(eye))
-        .y(({ value }) => y(value))
+      const along = (line: readonly EyePoint[]) =>
+        polygon(
+          line.map(({ age, eye, value }) => ({ x: frame.x(age) + eyeShift(eye), y: y(value) })),
+          { closed: false },
+        )
       const ticks = dioptreTicks([low - slack, high + slack])
       const digits = ticks.every(Number.isInteger) ? 0 : 1
       return [
@@ -60,7 +60,7 @@ export function refractionTrack(input: CourseFigureInput, frame: Frame): Track {
             "stroke-width": 1.1,
             "stroke-dasharray": dash,
           }
-          return [el("path", { d: along(ofEye) as string, ...stroke })]
+          return [el("path", { d: along(ofEye), ...stroke })]
         }),
         ...points.map(({ age, eye, value, from }) =>
           eyeMark({ eye, x: frame.x(age) + eyeShift(eye), y: y(value), earlier: from !== null }, colours),

@@ -1,6 +1,6 @@
 import { protocolFor } from "../engine/protocol/choose-protocol.js"
 import { duties } from "../engine/protocol/duties.js"
-import type { Language } from "../engine/say.js"
+import { inLanguage, type Language } from "../engine/say.js"
 import { calendarOf } from "../interop/ical/calendar.js"
 import type { Context } from "./context.js"
 import { noSuch } from "./refusal.js"
@@ -13,14 +13,19 @@ export async function familyCalendar(
   const [course, rules] = await Promise.all([record.courseOf(child), inForce.now()])
   if (!course) throw noSuch("child", child)
   const today = clock.today()
-  return calendarOf({
-    duties: duties({
+  const protocol = protocolFor({ course, today, rules })
+  // An entry is known by the name of its step, which must not change with whoever asks.
+  const owed = inLanguage("en", () =>
+    duties({
       course,
-      protocol: protocolFor({ course, today, rules }),
+      protocol,
       today,
       wordings: rules.consentWordings,
       pharmacies: rules.pharmacies,
     }),
+  )
+  return calendarOf({
+    duties: owed,
     today,
     language,
     practiceName: record.practice.name,

@@ -13,7 +13,7 @@ const MINUS = "\u2212"
 /** As `fixed`, with the sign always written, for changes. */
 export function signed(value: number, decimals: number): string {
   const text = fixed(value, decimals)
-  return value > 0 && Number(text) !== 0 ? `+${text}` : text
+  return Number(value.toFixed(decimals)) > 0 ? `+${text}` : text
 }
 
 /** Text that came from elsewhere with hyphens for minus, e.g. a printed prescription. */

@@ -7,7 +7,6 @@ import {
 } from "@tanstack/react-router"
 import { type MessagesSearch, messagesSearch } from "./messages/messages-search.js"
 import { ChildPage } from "./pages/child-page.js"
-import { ChildPartPage } from "./pages/child-part-page.js"
 import { FailedPage } from "./pages/failed-page.js"
 import { NotFoundPage } from "./pages/not-found-page.js"
 import { Frame } from "./papers/frame.js"
@@ -83,6 +82,8 @@ const visit = createRoute({
     return <VisitPage key={`${childId} ${corrects}`} childId={childId} corrects={corrects} />
   },
 })
+
+const ChildPartPage = lazyRouteComponent(() => import("./pages/child-part-page.js"), "ChildPartPage")
 
 const childPart = createRoute({
   getParentRoute: () => root,

@@ -232,7 +232,9 @@ describe("a wording of the practice", () => {
   })
 
   it("needs a version that was never used, not even by the wording that ships", async () => {
-    expect(faults(await record(wording))).toEqual(["body.version: a version that has not been used before, or the very name of the one it translates"])
+    expect(faults(await record(wording))).toEqual([
+      "body.version: a version that has not been used before, or the very name of the one it translates",
+    ])
     expect(faults(await record({ ...wording, version: "1" }))).toEqual([
       "body.version: a version that has not been used before, or the very name of the one it translates",
     ])

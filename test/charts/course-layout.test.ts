@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest"
-import { courseFigure, courseTable, openingWindow } from "../../src/chart/index.js"
+import { courseTable } from "../../src/chart/course-table.js"
+import { courseFigure, openingWindow } from "../../src/chart/index.js"
 import { inLanguage, type Language, learn } from "../../src/engine/say.js"
 import { spanish } from "../../src/words/es/index.js"
 import { empty, full, oneEye, stopped, untreated } from "./figures.js"

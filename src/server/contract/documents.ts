@@ -83,7 +83,7 @@ export const documentQuery = z
 export const documentAnswer = z.union([
   z.looseObject({ kind: z.enum(DOCUMENT_KINDS), title: z.string(), blocks: z.array(z.looseObject({})) }),
   z.string().meta({ format: "binary" }),
-]) as unknown as z.ZodType<ShownDocument | Buffer>
+]) as unknown as z.ZodType<ShownDocument | Uint8Array>
 
 export const MOST_IN_A_BATCH = 200
 

@@ -1,12 +1,16 @@
-import { useMemo, useState } from "react"
-import { type CourseFigureInput, courseFigure, courseTable } from "../../chart/index.js"
+import { lazy, Suspense, useMemo, useState } from "react"
+import { type CourseFigureInput, courseFigure } from "../../chart/index.js"
 import { courseCurves } from "../../engine/course-curves.js"
 import { say } from "../../engine/say.js"
 import { evidence } from "../../evidence/index.js"
 import type { ChildView } from "../../server/contract/child.js"
 import { CourseFigure } from "../parts/course-figure.js"
 import { Said } from "../parts/said.js"
+import { Waiting } from "../parts/waiting.js"
 import type { CourseReading } from "../reading.js"
+
+// Loaded when it is asked for: the page is what must be quick.
+const CourseTables = lazy(async () => ({ default: (await import("./course-tables.js")).CourseTables }))
 
 /** Width of the figure that is copied and saved, px. */
 const SAVED_WIDTH = 1000
@@ -75,45 +79,13 @@ export function FigureSection({
           {said}
         </span>
       </div>
-      {asTable && <Tables input={input} />}
+      {asTable && (
+        <Suspense fallback={<Waiting for={say("the table")} />}>
+          <CourseTables input={input} />
+        </Suspense>
+      )}
     </section>
   )
-}
-
-function Tables({ input }: { readonly input: CourseFigureInput }) {
-  return courseTable(input).map((table) => (
-    // A wide table scrolls by itself, and is reached by the keyboard for that.
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
-    <section key={table.caption} className="scroll" tabIndex={0} aria-label={table.caption}>
-      <table className="data">
-        <caption>{table.caption}</caption>
-        <thead>
-          <tr>
-            {table.headers.map((header) => (
-              <th key={header} scope="col">
-                {header}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {table.rows.map((row) => (
-            <tr key={row.join("|")}>
-              {row.map((cell, i) =>
-                i === 0 ? (
-                  <th key={table.headers[i]} scope="row">
-                    {cell}
-                  </th>
-                ) : (
-                  <td key={table.headers[i]}>{cell}</td>
-                ),
-              )}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
-  ))
 }
 
 async function copySvg(svg: string): Promise<void> {

@@ -5,8 +5,7 @@ import type { SessionAnswer } from "../../server/contract/session.js"
 import { failureInWords } from "../client.js"
 import { useLogOut, useSession } from "../queries.js"
 import { readIn, readingLanguage, STAFF_LANGUAGES } from "../reading-language.js"
-import { SETTINGS_PARTS } from "../settings/settings-parts.js"
-import { roleInWords } from "../today/today-words.js"
+import { roleInWords } from "../role-words.js"
 import { Cautions } from "./cautions.js"
 import { Disclosure } from "./disclosure.js"
 import { Waiting } from "./waiting.js"
@@ -15,6 +14,9 @@ import { Waiting } from "./waiting.js"
 const LoginPage = lazy(() =>
   import("../pages/login-page.js").then((module) => ({ default: module.LoginPage })),
 )
+
+/** The part that Settings opens on: the first of its menu, which is not loaded before it is wanted. */
+const FIRST_SETTINGS = "protocols"
 
 /** What stands around every page: the menu, the person, and the cautions. Without a session, the log-in. */
 export function Shell() {
@@ -54,7 +56,7 @@ function Pages({ session }: { readonly session: SessionAnswer }) {
           </Link>
           <Link
             to="/settings/$part"
-            params={{ part: Object.keys(SETTINGS_PARTS)[0] ?? "" }}
+            params={{ part: FIRST_SETTINGS }}
             aria-current={inSettings ? "page" : undefined}
           >
             {say("Settings")}

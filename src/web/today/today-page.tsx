@@ -9,10 +9,11 @@ import { Said } from "../parts/said.js"
 import { useLate, Waiting } from "../parts/waiting.js"
 import { useToday } from "../queries.js"
 import "../styles/today.css"
+import { ROLE_WORDS } from "../role-words.js"
 import { useSlashFocuses } from "../slash-focuses.js"
 import { TodayRow } from "./today-row.js"
 import type { TodaySearch } from "./today-search.js"
-import { countsInWords, dayInWords, GROUP_WORDS, ROLE_WORDS } from "./today-words.js"
+import { countsInWords, dayInWords, GROUP_WORDS } from "./today-words.js"
 import { useExplained } from "./use-explained.js"
 
 /** Who is owed what today, what concerns a child's safety first; each row has its one action. */

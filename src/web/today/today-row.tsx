@@ -3,7 +3,8 @@ import { ageWords } from "../../chart/words.js"
 import { say } from "../../engine/say.js"
 import type { OwedRow } from "../../server/contract/today.js"
 import { capitalised, inWords } from "../format.js"
-import { ACTION_WORDS, roleInWords, timing } from "./today-words.js"
+import { roleInWords } from "../role-words.js"
+import { ACTION_WORDS, timing } from "./today-words.js"
 
 interface TodayRowProps {
   readonly row: OwedRow

@@ -2,7 +2,7 @@ import { dateWords } from "../../chart/words.js"
 import { dayNumber } from "../../engine/calendar.js"
 import type { CalendarDate } from "../../engine/course.js"
 import { msg, say } from "../../engine/say.js"
-import type { OwedAction, OwedGroup, Role } from "../../engine/today/owed.js"
+import type { OwedAction, OwedGroup } from "../../engine/today/owed.js"
 import type { OwedRow, TodayAnswer } from "../../server/contract/today.js"
 
 export const GROUP_WORDS: Readonly<Record<OwedGroup, readonly [title: string, note: string]>> = {
@@ -13,18 +13,6 @@ export const GROUP_WORDS: Readonly<Record<OwedGroup, readonly [title: string, no
   sign: [msg("Sign"), msg("consents missing")],
   tell: [msg("Tell"), msg("results the family has not heard")],
 }
-
-export const ROLE_WORDS: Readonly<Record<Role, string>> = {
-  clinician: msg("Clinician"),
-  technician: msg("Technician"),
-  "front-desk": msg("Front desk"),
-}
-
-/** A role as a person has it; one that is not known here as it was given. */
-export const roleInWords = (role: string): string =>
-  isRole(role) ? say(ROLE_WORDS[role]).toLowerCase() : role
-
-const isRole = (role: string): role is Role => Object.hasOwn(ROLE_WORDS, role)
 
 export const ACTION_WORDS: Readonly<Record<OwedAction, string>> = {
   visit: msg("Enter visit"),

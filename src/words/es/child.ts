@@ -2,6 +2,7 @@ import type { Catalogue } from "../../engine/say.js"
 
 // Machine-made; not yet reviewed by a clinician whose own language this is.
 export const child: Catalogue = {
+  "the table": "la tabla",
   "1 to 6": "de 1 a 6",
   "26 mm or longer": "26 mm o más",
   "95 % interval": "Intervalo del 95 %",
