@@ -210,6 +210,14 @@ describe("the page behind a link", () => {
     expect(download.suggestedFilename()).toBe("family-page.pdf")
     const text = execFileSync("pdftotext", [await download.path(), "-"], { encoding: "utf8" })
     expect(text.replace(/\s+/g, " ")).toContain("Cómo están los ojos de Ilse Vandermeer")
+    const [calendar] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Fechas para el calendario" }).click(),
+    ])
+    expect(calendar.suggestedFilename()).toBe("appointments.ics")
+    const dates = await readFile(await calendar.path(), "utf8")
+    expect(dates).toContain("SUMMARY;LANGUAGE=es:")
+    expect(dates).not.toContain("Ilse")
     await context.close()
   })
 

@@ -3,29 +3,31 @@ import { LANGUAGE_NAMES, LANGUAGES, type Language, say } from "../../engine/say.
 import type { ShownDocument } from "../../server/contract/documents.js"
 import { failureInWords } from "../client.js"
 import { DocumentView } from "../papers/document-view.js"
-import { fetchedPdf } from "./fetched-pdf.js"
+import { type FetchedFile, fetchedFile } from "./fetched-file.js"
 import { useNarrow } from "./use-narrow.js"
 
 interface FamilyDocumentProps {
   readonly document: ShownDocument
   readonly fault: string | null
   readonly onLanguage: (language: Language) => void
-  /** Where the same comes as a PDF, and what is sent to get it. */
-  readonly pdf: { readonly url: string; readonly body: object }
+  /** Where the same comes as a PDF. */
+  readonly pdf: FetchedFile
+  /** Where its dates come as a calendar. */
+  readonly calendar: FetchedFile
 }
 
 /** The family's document as a page: large, calm, and nothing around it but its languages and the way to paper. */
-export function FamilyDocument({ document: paper, fault, onLanguage, pdf }: FamilyDocumentProps) {
+export function FamilyDocument({ document: paper, fault, onLanguage, pdf, calendar }: FamilyDocumentProps) {
   const isNarrow = useNarrow()
-  const [pdfFault, setPdfFault] = useState<string | null>(null)
+  const [fileFault, setFileFault] = useState<string | null>(null)
   const place = useRef<HTMLElement>(null)
   useEffect(() => place.current?.focus(), [])
-  const download = async () => {
+  const download = async (file: FetchedFile) => {
     try {
-      setPdfFault(null)
-      await fetchedPdf(pdf)
+      setFileFault(null)
+      await fetchedFile(file)
     } catch (error) {
-      setPdfFault(failureInWords(error))
+      setFileFault(failureInWords(error))
     }
   }
   return (
@@ -51,11 +53,14 @@ export function FamilyDocument({ document: paper, fault, onLanguage, pdf }: Fami
         <button type="button" className="link" onClick={() => window.print()}>
           {say("Print")}
         </button>
-        <button type="button" className="link" onClick={download}>
+        <button type="button" className="link" onClick={() => download(pdf)}>
           {say("Save as PDF")}
         </button>
+        <button type="button" className="link" onClick={() => download(calendar)}>
+          {say("Dates for the calendar")}
+        </button>
       </nav>
-      <div role="alert">{(fault ?? pdfFault) && <p className="form-fault">{fault ?? pdfFault}</p>}</div>
+      <div role="alert">{(fault ?? fileFault) && <p className="form-fault">{fault ?? fileFault}</p>}</div>
       <DocumentView document={paper} size="large" />
     </main>
   )

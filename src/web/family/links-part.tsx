@@ -57,6 +57,25 @@ export function LinksPart({ view, onDone }: ChildPartProps) {
           </Link>
         </p>
       </section>
+      <section className="card" aria-labelledby="links-calendar">
+        <h2 id="links-calendar">{say("For the family’s calendar")}</h2>
+        <p className="soft">
+          {say("What is owed, as a file that any calendar takes. Its titles say nothing about health.")}
+        </p>
+        <p className="row-actions">
+          {LANGUAGES.map((each) => (
+            <a
+              key={each}
+              className="button"
+              lang={each}
+              href={`/api/children/${id}/calendar?language=${each}`}
+              download="appointments.ics"
+            >
+              {LANGUAGE_NAMES[each]}
+            </a>
+          ))}
+        </p>
+      </section>
       <section className="card" aria-labelledby="links-home">
         <h2 id="links-home">{say("At home, by a link")}</h2>
         <p className="soft">

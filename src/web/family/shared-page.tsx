@@ -34,12 +34,14 @@ export function SharedPage({ token }: { readonly token: string }) {
     if (answer) void open(answer.document.language)
   }, [on])
   if (answer) {
+    const asked = { born, language: answer.document.language }
     return (
       <FamilyDocument
         document={answer.document}
         fault={fault}
         onLanguage={open}
-        pdf={{ url: `/api/shared/${token}/pdf`, body: { born, language: answer.document.language } }}
+        pdf={{ url: `/api/shared/${token}/pdf`, body: asked, name: "family-page.pdf" }}
+        calendar={{ url: `/api/shared/${token}/calendar`, body: asked, name: "appointments.ics" }}
       />
     )
   }

@@ -33,4 +33,7 @@ export const familyLinks: Catalogue = {
   "{days, plural, one {# day} other {# days}}": "{days, plural, one {# día} other {# días}}",
   "Make a link": "Crear un enlace",
   "the links": "los enlaces",
+  "For the family’s calendar": "Para el calendario de la familia",
+  "What is owed, as a file that any calendar takes. Its titles say nothing about health.":
+    "Lo pendiente, como un archivo que admite cualquier calendario. Sus títulos no dicen nada sobre la salud.",
 }

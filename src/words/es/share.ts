@@ -18,4 +18,5 @@ export const share: Catalogue = {
   Language: "Idioma",
   Print: "Imprimir",
   "Save as PDF": "Guardar como PDF",
+  "Dates for the calendar": "Fechas para el calendario",
 }

@@ -16,4 +16,5 @@ export const share: Catalogue = {
   Language: "语言",
   Print: "打印",
   "Save as PDF": "保存为 PDF",
+  "Dates for the calendar": "日期存入日历",
 }

@@ -2,14 +2,15 @@ import { language } from "../../engine/say.js"
 import type { ProblemAnswer } from "../../server/contract/problem.js"
 import { Refused, Unreachable } from "../client.js"
 
-/** Fetches a PDF by a request with a body, and hands it to the browser to keep. */
-export async function fetchedPdf({
-  url,
-  body,
-}: {
+/** What is fetched by a request with a body, and the name it is kept under: nothing of the child stands in either. */
+export interface FetchedFile {
   readonly url: string
   readonly body: object
-}): Promise<void> {
+  readonly name: string
+}
+
+/** Fetches a file and hands it to the browser to keep. */
+export async function fetchedFile({ url, body, name }: FetchedFile): Promise<void> {
   const response = await fetch(url, {
     method: "POST",
     credentials: "same-origin",
@@ -25,7 +26,7 @@ export async function fetchedPdf({
   const address = URL.createObjectURL(await response.blob())
   const link = document.createElement("a")
   link.href = address
-  link.download = "family-page.pdf"
+  link.download = name
   link.click()
   // The browser has taken it by then.
   setTimeout(() => URL.revokeObjectURL(address), 10_000)
