@@ -28,6 +28,7 @@ beforeEach(() => {
   copyFileSync(new URL("../../scripts/build.mjs", import.meta.url), join(root, "scripts/build.mjs"))
   writeFileSync(join(root, "node_modules/.package-lock.json"), "{}")
   writeFileSync(join(root, "node_modules/typescript/bin/tsc"), COMPILER)
+  writeFileSync(join(root, "scripts/words.mjs"), "")
   writeFileSync(join(root, "src/engine/growth.ts"), "")
 })
 afterEach(() => rmSync(root, { recursive: true }))
@@ -71,6 +72,14 @@ describe("the build", () => {
     mkdirSync(join(root, "dist/.build-lock"), { recursive: true })
     writeFileSync(join(root, "dist/.build-lock/pid"), "999999999")
     expect(await build()).toMatchObject({ code: 0 })
+  })
+
+  it("stops, and is done again, while a language lacks a text", async () => {
+    writeFileSync(join(root, "scripts/words.mjs"), "process.exit(1)")
+    expect((await build()).code).toBe(1)
+    writeFileSync(join(root, "scripts/words.mjs"), "")
+    expect((await build()).code).toBe(0)
+    expect(log()).toHaveLength(4)
   })
 
   it("leaves no stamp when the compiler fails", async () => {
