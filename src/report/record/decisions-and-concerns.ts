@@ -1,3 +1,4 @@
+import { DECISION_WORDS } from "../../engine/choices/decision-words.js"
 import type { Course, Decision, SafetyConcern } from "../../engine/course.js"
 import { say } from "../../engine/say.js"
 import { treatmentName } from "../../engine/treatment-name.js"
@@ -5,7 +6,7 @@ import { capitalised } from "../../engine/words.js"
 import type { Block } from "../document.js"
 import { day, text, yesOrNo } from "./figures.js"
 import { byDay } from "./record-table.js"
-import { concernName, DECISION_WORDS, inWords, RELATEDNESS_WORDS, SERIOUSNESS_WORDS } from "./vocabulary.js"
+import { concernName, inWords, RELATEDNESS_WORDS, SERIOUSNESS_WORDS } from "./vocabulary.js"
 
 type Pair = readonly [string, string]
 

@@ -3,7 +3,6 @@ import type {
   Ancestry,
   Answer,
   Consent,
-  DecisionKind,
   LengthMethod,
   RefractionMethod,
   SafetyConcern,
@@ -57,20 +56,6 @@ export const ANSWER_WORDS: Words<Answer["answer"]> = {
   yes: msg("yes|answer"),
   no: msg("no|answer"),
   "not-done": msg("not done"),
-}
-
-export const DECISION_WORDS: Words<DecisionKind> = {
-  start: msg("start a treatment"),
-  continue: msg("go on as now"),
-  "change-strength": msg("change the strength"),
-  add: msg("add a treatment"),
-  switch: msg("switch to another treatment"),
-  stop: msg("stop a treatment"),
-  taper: msg("taper: fewer nights of the week"),
-  restart: msg("start again after a stop"),
-  refer: msg("refer"),
-  discharge: msg("discharge: end everything in use"),
-  decline: msg("the family declines"),
 }
 
 export const FORM_WORDS: Words<NonNullable<Consent["form"]>> = {

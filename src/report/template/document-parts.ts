@@ -3,6 +3,20 @@ import type { DocumentKind } from "../document.js"
 
 type Names = Readonly<Record<DocumentKind, readonly string[]>>
 
+/** A full record is full: a template may add to it and leave nothing out. */
+const RECORD_PARTS = [
+  "child",
+  "summary",
+  "figure",
+  "visits",
+  "treatments",
+  "told",
+  "decisions",
+  "concerns",
+  "not-recorded",
+  "cautions",
+]
+
 /** The parts a document can have, in the order that ships. A child's document may lack some. */
 export const PARTS_OF: Names = {
   family: [
@@ -47,18 +61,7 @@ export const PARTS_OF: Names = {
     "sources",
   ],
   "adverse-event": ["rules-first", "patient", "product", "reaction", "challenges", "reporter"],
-  record: [
-    "child",
-    "summary",
-    "figure",
-    "visits",
-    "treatments",
-    "told",
-    "decisions",
-    "concerns",
-    "not-recorded",
-    "cautions",
-  ],
+  record: RECORD_PARTS,
 }
 
 /** What a template may put into its own sentences. */
@@ -109,16 +112,5 @@ export const REQUIRED_PARTS: Names = {
   estimate: ["no-invoice", "sums", "no-fee"],
   travel: ["child", "what-is-used", "emergency", "signature"],
   "adverse-event": ["rules-first", "patient", "product", "reaction", "reporter"],
-  record: [
-    "child",
-    "summary",
-    "figure",
-    "visits",
-    "treatments",
-    "told",
-    "decisions",
-    "concerns",
-    "not-recorded",
-    "cautions",
-  ],
+  record: RECORD_PARTS,
 }

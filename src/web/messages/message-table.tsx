@@ -1,6 +1,7 @@
 import { Link } from "@tanstack/react-router"
 import { say, shortDayInWords } from "../../engine/say.js"
 import type { MessageRow, MessagesAnswer } from "../../server/contract/messages.js"
+import { PageLinks } from "../parts/page-links.js"
 import type { MessagesSearch } from "./messages-search.js"
 import { CHANNEL_WORDS, instantInWords, KIND_WORDS, STATE_WORDS } from "./messages-words.js"
 
@@ -38,7 +39,15 @@ export function MessageTable(props: {
             : say("No message yet. What families are to be told is put here on its day.")}
         </p>
       )}
-      <PageLinks answer={answer} asked={asked} />
+      <PageLinks
+        page={answer.page}
+        pages={Math.ceil(answer.total / answer.pageSize)}
+        link={({ page, words }) => (
+          <Link to="/messages" search={placeOf(asked, page)}>
+            {words}
+          </Link>
+        )}
+      />
     </section>
   )
 }
@@ -97,24 +106,7 @@ export function stateInWords({
   return say(STATE_WORDS[state])
 }
 
-function PageLinks({ answer, asked }: { readonly answer: MessagesAnswer; readonly asked: MessagesSearch }) {
-  const pages = Math.ceil(answer.total / answer.pageSize)
-  if (pages <= 1) return null
-  const { page: _, ...rest } = asked
-  const to = (page: number): MessagesSearch => (page > 1 ? { ...rest, page } : rest)
-  return (
-    <nav className="pages" aria-label={say("Pages of the list")}>
-      {answer.page > 1 && (
-        <Link to="/messages" search={to(answer.page - 1)}>
-          {say("Before")}
-        </Link>
-      )}
-      <span className="soft">{say("page {page} of {pages}", { page: answer.page, pages })}</span>
-      {answer.page < pages && (
-        <Link to="/messages" search={to(answer.page + 1)}>
-          {say("Next")}
-        </Link>
-      )}
-    </nav>
-  )
+/** What was asked, on another page; the first needs no number in its address. */
+function placeOf({ page: _, ...rest }: MessagesSearch, page: number): MessagesSearch {
+  return page > 1 ? { ...rest, page } : rest
 }

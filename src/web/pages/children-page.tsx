@@ -5,6 +5,7 @@ import { say } from "../../engine/say.js"
 import type { ChildRow } from "../../server/contract/child.js"
 import { failureInWords } from "../client.js"
 import { PageHeading } from "../parts/page-heading.js"
+import { PageLinks } from "../parts/page-links.js"
 import { Said } from "../parts/said.js"
 import { useLate } from "../parts/waiting.js"
 import { useChildren, usePractice } from "../queries.js"
@@ -108,7 +109,15 @@ export function ChildrenPage({ search, page }: { readonly search: string; readon
                 : say("No child is recorded yet. Add the first one.")}
             </p>
           )}
-          <PageLinks {...list.data} search={asked} />
+          <PageLinks
+            page={list.data.page}
+            pages={Math.ceil(list.data.total / list.data.pageSize)}
+            link={({ page: to, words }) => (
+              <Link to="/children" search={placeOf({ page: to, search: asked })}>
+                {words}
+              </Link>
+            )}
+          />
         </section>
       )}
       {adding && <AddChild onClose={() => setAdding(false)} />}
@@ -160,34 +169,11 @@ function Row({ child, today }: { readonly child: ChildRow; readonly today: strin
   )
 }
 
-function PageLinks(props: {
-  readonly total: number
-  readonly page: number
-  readonly pageSize: number
-  readonly search: string
-}) {
-  const pages = Math.ceil(props.total / props.pageSize)
-  if (pages <= 1) return null
-  const to = (page: number) => ({
-    ...(props.search ? { search: props.search } : {}),
-    ...(page > 1 ? { page } : {}),
-  })
-  return (
-    <nav className="pages" aria-label={say("Pages of the list")}>
-      {props.page > 1 && (
-        <Link to="/children" search={to(props.page - 1)}>
-          {say("Before")}
-        </Link>
-      )}
-      <span className="soft">{say("page {page} of {pages}", { page: props.page, pages })}</span>
-      {props.page < pages && (
-        <Link to="/children" search={to(props.page + 1)}>
-          {say("Next")}
-        </Link>
-      )}
-    </nav>
-  )
-}
+/** Where a page of the list is; the first needs no number in its address. */
+const placeOf = ({ page, search }: { readonly page: number; readonly search: string }) => ({
+  ...(search ? { search } : {}),
+  ...(page > 1 ? { page } : {}),
+})
 
 function countInWords(total: number, search: string): string {
   return search
