@@ -2,6 +2,7 @@ import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 
 import { dayNumberOrNull } from "../engine/calendar.js"
 import { ANCESTRIES, type CalendarDate, SEXES, TREATMENT_KINDS } from "../engine/course.js"
 import { METHOD_VERSION } from "../engine/method.js"
+import { DATE_ORDERS } from "../engine/practice-rules.js"
 import { STAGES } from "../engine/protocol/protocol.js"
 import { LANGUAGES } from "../engine/say.js"
 import { ROLES } from "../engine/today/owed.js"
@@ -241,6 +242,44 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
     .option("--months <count>", "months an estimate covers, 1 to 120", months)
     .option("--link <url>", "address of the family's page, for the code on the paper")
     .addOption(asOf())
+  verb(
+    "read",
+    "what files of instruments and other programs hold (DICOM, FHIR, CSV, XLSX, course files); nothing is stored",
+    () => import("./commands/read.js"),
+    (command) => ({ files: command.args, ...command.opts() }),
+  )
+    .argument("<files...>", "files, or folders of them")
+    .addOption(mapping())
+    .addOption(dateOrder())
+    .addOption(decimalSign())
+  verb(
+    "import",
+    "takes files of instruments and other programs, or a practice's archive, into a data folder",
+    () => import("./commands/import.js"),
+    (command) => ({ files: command.args, ...command.opts() }),
+  )
+    .argument("<files...>", "files, or folders of them")
+    .requiredOption("--data <folder>", "data folder, which no server is using")
+    .addOption(mapping())
+    .addOption(dateOrder())
+    .addOption(decimalSign())
+  verb(
+    "export",
+    "a course as FHIR or tables; a whole practice as an archive, or without names for research",
+    () => import("./commands/export.js"),
+    (command) => ({ what: command.args[0], ...command.opts() }),
+  )
+    .argument("<course>", `${COURSE_FILE}; or a data folder`)
+    .addOption(new Option("--format <format>", "open format").choices(EXPORT_FORMATS).makeOptionMandatory())
+    .requiredOption("--out <file>", 'file to write, or "-" for stdout')
+  verb(
+    "verify",
+    "whether the record of a data folder is whole, entry by entry",
+    () => import("./commands/verify.js"),
+    (command) => ({ data: command.args[0], ...command.opts() }),
+  )
+    .argument("<folder>", "data folder")
+    .option("--rebuild", "make the derived tables anew")
   verb("method", "version, parameters, sources and grades", () => import("./commands/method.js"))
   verb(
     "protocol",
@@ -273,10 +312,20 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
       "--smtp <url>",
       "mail server, smtp[s]://user:password@host:port (better: LENGTHWISE_SMTP, which others on this machine can't read)",
     )
+    .option("--dicom-port <number>", "receive from instruments (DICOM) on this port", port)
+    .option("--dicom-cert <file>", "certificate (PEM) for DICOM over TLS")
+    .option("--dicom-key <file>", "its key (PEM)")
     .option("--json", "the address as one JSON document on stdout, messages on stderr")
     .action(async (options) => exit(await (await import("./commands/serve.js")).run(options, io)))
   return program
 }
+
+const EXPORT_FORMATS = ["fhir", "ndjson", "csv", "archive", "research"] as const
+
+const mapping = () => new Option("--mapping <file>", "for tables: a saved mapping of columns to fields, JSON")
+const dateOrder = () =>
+  new Option("--date-order <order>", "for tables whose days can be read in two ways").choices(DATE_ORDERS)
+const decimalSign = () => new Option("--decimal <sign>", "for tables: the decimal sign").choices([".", ","])
 
 const FEES_EXAMPLE = `
 Fees are JSON, amounts whole numbers in the smallest unit of the currency:

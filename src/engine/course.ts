@@ -39,11 +39,32 @@ export const TREATMENT_KINDS = [
 ] as const
 export type TreatmentKind = (typeof TREATMENT_KINDS)[number]
 
+export const LENS_STATUSES = ["phakic", "aphakic", "pseudophakic", "phakic-lens-implant"] as const
+export type LensStatus = (typeof LENS_STATUSES)[number]
+export const EYE_DROPS = ["atropine", "cyclopentolate", "tropicamide", "phenylephrine", "other"] as const
+export type EyeDrop = (typeof EYE_DROPS)[number]
+export const ACUITY_CORRECTIONS = ["uncorrected", "worn", "best"] as const
+export type AcuityCorrection = (typeof ACUITY_CORRECTIONS)[number]
+export const SOURCE_KINDS = ["dicom", "fhir", "table", "course-file"] as const
+export type SourceKind = (typeof SOURCE_KINDS)[number]
+
+/** One reading of a length, before any was chosen or averaged. */
+export interface LengthReading {
+  readonly mm: number
+  readonly signalToNoise?: number | undefined
+  /** Whether somebody moved the marks by hand. */
+  readonly byHand?: boolean | undefined
+}
+
 export interface AxialLength {
   readonly mm: number
   readonly readings?: number | undefined
   readonly method?: LengthMethod | undefined
   readonly device?: string | undefined
+  /** Quality of the chosen length, as the instrument states it. */
+  readonly signalToNoise?: number | undefined
+  readonly sdMm?: number | undefined
+  readonly each?: readonly LengthReading[] | undefined
 }
 
 export interface Refraction {
@@ -52,13 +73,49 @@ export interface Refraction {
   readonly axis?: number | undefined
   readonly cycloplegic?: boolean | undefined
   readonly method?: RefractionMethod | undefined
+  readonly vertexDistanceMm?: number | undefined
+  readonly device?: string | undefined
+}
+
+/** Radii of the cornea, mm; meridians in degrees; powers in dioptres as the instrument gave them. */
+export interface CorneaRadius {
+  readonly flat: number
+  readonly steep: number
+  readonly flatAxis?: number | undefined
+  readonly steepAxis?: number | undefined
+  readonly flatD?: number | undefined
+  readonly steepD?: number | undefined
+  readonly device?: string | undefined
+}
+
+/** Glasses as they were read off while worn: no refraction of the eye on that day. */
+export interface SpectaclesWorn {
+  readonly sphere: number
+  readonly cylinder?: number | undefined
+  readonly axis?: number | undefined
+  readonly addD?: number | undefined
+  /** Horizontal and vertical prism, as written. */
+  readonly prism?: string | undefined
+}
+
+/** Whether the pupil was widened when the eye was measured, and by which drops. */
+export interface Dilation {
+  readonly dilated: boolean
+  readonly pupilMm?: number | undefined
+  readonly drops?:
+    | readonly { readonly drop: EyeDrop; readonly concentrationPercent?: number | undefined }[]
+    | undefined
 }
 
 export interface EyeExamination {
   readonly axialLength?: AxialLength | undefined
   readonly refraction?: Refraction | undefined
-  /** Radii of the cornea, mm. */
-  readonly corneaRadius?: { readonly flat: number; readonly steep: number } | undefined
+  /** Further refractions of the same day by other methods. */
+  readonly otherRefractions?: readonly Refraction[] | undefined
+  readonly spectaclesWorn?: SpectaclesWorn | undefined
+  readonly corneaRadius?: CorneaRadius | undefined
+  readonly lensStatus?: LensStatus | undefined
+  readonly dilation?: Dilation | undefined
   /** Diameters, mm. */
   readonly pupil?:
     | { readonly photopic?: number | undefined; readonly mesopic?: number | undefined }
@@ -67,7 +124,12 @@ export interface EyeExamination {
     | { readonly dioptres: number; readonly method?: AccommodationMethod | undefined }
     | undefined
   readonly acuity?:
-    | { readonly distanceLogMAR?: number | undefined; readonly nearLogMAR?: number | undefined }
+    | {
+        readonly distanceLogMAR?: number | undefined
+        /** What the child looked through; the best correction when absent. */
+        readonly distanceCorrection?: AcuityCorrection | undefined
+        readonly nearLogMAR?: number | undefined
+      }
     | undefined
   readonly intraocularPressure?: { readonly mmHg: number } | undefined
 }
@@ -98,6 +160,15 @@ export interface Visit {
   readonly answers?: readonly Answer[] | undefined
   /** Where the figures come from when not measured here, e.g. "old glasses" or "referring practice". */
   readonly from?: string | undefined
+  /** Files of instruments and of other programs that figures of this visit were taken from. */
+  readonly sources?: readonly VisitSource[] | undefined
+}
+
+export interface VisitSource {
+  readonly kind: SourceKind
+  /** What tells the file or object from all others: a UID, an address, a SHA-256. */
+  readonly id: string
+  readonly device?: string | undefined
 }
 
 export interface Treatment {

@@ -23,6 +23,43 @@ export interface PracticeRules {
   readonly templates?: readonly DocumentTemplate[] | undefined
   /** How families are written to; nobody is until a practice has set it. */
   readonly messages?: MessageRules | undefined
+  /** How instruments of the practice send what they measured; nothing is received until a practice has set it. */
+  readonly instruments?: InstrumentRules | undefined
+  /** How tables of other programs were read, to be used again. */
+  readonly mappings?: readonly TableMapping[] | undefined
+}
+
+/** The DICOM receiver. Certificates stand on the machine and are named where the server is started. */
+export interface InstrumentRules {
+  readonly isOn: boolean
+  readonly port: number
+  /** The title instruments call this practice by. */
+  readonly title: string
+  /** Titles of the instruments that may send; nobody else is answered. */
+  readonly allowed: readonly string[]
+}
+
+export const DATE_ORDERS = ["year-month-day", "day-month-year", "month-day-year"] as const
+export type DateOrder = (typeof DATE_ORDERS)[number]
+
+/** How the columns of a table are read. */
+export interface TableMapping {
+  readonly id: string
+  readonly title: string
+  /** Whether a row holds both eyes of a visit, or one eye and says which. */
+  readonly rowIs: "visit" | "eye"
+  readonly dateOrder: DateOrder
+  readonly decimalSign: "." | ","
+  readonly columns: readonly MappedColumn[]
+}
+
+export interface MappedColumn {
+  /** The heading of the column, as it stands in the file. */
+  readonly heading: string
+  /** A field of `TABLE_FIELDS` in interop/table; a column without one is left out. */
+  readonly field: string
+  /** UCUM code where the column's unit is not the field's own. */
+  readonly unit?: string | undefined
 }
 
 export interface PracticeLetterhead {

@@ -12,6 +12,7 @@ import type {
   Supply,
   Treatment,
   Visit,
+  VisitSource,
 } from "../engine/course.js"
 import type { FamilyContact } from "../engine/messages/family-contact.js"
 import type {
@@ -19,9 +20,11 @@ import type {
   Contacts,
   DocumentTemplate,
   FeeSchedule,
+  InstrumentRules,
   MessageRules,
   Pharmacy,
   PracticeLetterhead,
+  TableMapping,
 } from "../engine/practice-rules.js"
 import type { Protocol } from "../engine/protocol/protocol.js"
 
@@ -46,6 +49,16 @@ export interface ConsentBody extends Consent {
     | undefined
 }
 
+/** A paper that came from outside, kept as it came. */
+export interface DocumentBody {
+  readonly date: CalendarDate
+  readonly title: string
+  /** SHA-256 of the stored file. */
+  readonly file: string
+  readonly mediaType: string
+  readonly source?: VisitSource | undefined
+}
+
 /** What an entry says. A withdrawal says that the entry it supersedes no longer holds, with nothing in its place. */
 export type Content =
   | { readonly kind: "child"; readonly body: ChildBody }
@@ -60,6 +73,7 @@ export type Content =
   | { readonly kind: "explanation"; readonly body: Explanation }
   | { readonly kind: "payment"; readonly body: Payment }
   | { readonly kind: "family"; readonly body: FamilyContact }
+  | { readonly kind: "document"; readonly body: DocumentBody }
   | PracticePaper
   | { readonly kind: "withdrawal"; readonly body: Readonly<Record<string, never>> }
 
@@ -76,6 +90,8 @@ export type PracticePaper =
   | { readonly kind: "letterhead"; readonly body: PracticeLetterhead }
   | { readonly kind: "template"; readonly body: DocumentTemplate }
   | { readonly kind: "messages"; readonly body: MessageRules }
+  | { readonly kind: "instruments"; readonly body: InstrumentRules }
+  | { readonly kind: "mapping"; readonly body: TableMapping }
 
 export const PAPER_KINDS = [
   "protocol",
@@ -87,6 +103,8 @@ export const PAPER_KINDS = [
   "letterhead",
   "template",
   "messages",
+  "instruments",
+  "mapping",
 ] as const
 export type PaperKind = PracticePaper["kind"]
 
@@ -133,6 +151,7 @@ export function dayOf(content: Content): CalendarDate | null {
     case "order":
     case "explanation":
     case "payment":
+    case "document":
       return content.body.date
     case "treatment":
     case "missed-nights":
@@ -153,6 +172,8 @@ export function dayOf(content: Content): CalendarDate | null {
     case "letterhead":
     case "template":
     case "messages":
+    case "instruments":
+    case "mapping":
       return null
   }
 }

@@ -4,6 +4,9 @@ import { recordTables } from "./migrations/0001-record.js"
 import { filesTable } from "./migrations/0002-files.js"
 import { outboxTables } from "./migrations/0003-outbox.js"
 import { familyLinksTables } from "./migrations/0004-family-links.js"
+import { inboxTables } from "./migrations/0005-inbox.js"
+import { importsTables } from "./migrations/0006-imports.js"
+import { tokensTables } from "./migrations/0007-tokens.js"
 import { RecordError } from "./record-error.js"
 import type { Tables } from "./tables.js"
 
@@ -15,6 +18,9 @@ const STEPS: readonly (readonly [name: string, step: Step])[] = [
   ["0002-files", filesTable],
   ["0003-outbox", outboxTables],
   ["0004-family-links", familyLinksTables],
+  ["0005-inbox", inboxTables],
+  ["0006-imports", importsTables],
+  ["0007-tokens", tokensTables],
 ]
 
 /**

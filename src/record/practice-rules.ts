@@ -1,4 +1,9 @@
-import type { MessageRules, PracticeLetterhead, PracticeRules } from "../engine/practice-rules.js"
+import type {
+  InstrumentRules,
+  MessageRules,
+  PracticeLetterhead,
+  PracticeRules,
+} from "../engine/practice-rules.js"
 import { currentOf } from "./entries.js"
 import type { Entry, PaperKind, PracticePaper } from "./entry.js"
 
@@ -19,6 +24,8 @@ export function practiceRulesFrom(papers: readonly Entry[]): PracticeRules {
     ...letterheadOf(of("letterhead")),
     templates: of("template"),
     ...messagesOf(of("messages")),
+    ...instrumentsOf(of("instruments")),
+    mappings: of("mapping"),
   }
 }
 
@@ -32,4 +39,10 @@ function letterheadOf(letterheads: readonly PracticeLetterhead[]): Pick<Practice
 function messagesOf(papers: readonly MessageRules[]): Pick<PracticeRules, "messages"> {
   const messages = papers.at(-1)
   return messages ? { messages } : {}
+}
+
+/** The latest, when there is any. */
+function instrumentsOf(papers: readonly InstrumentRules[]): Pick<PracticeRules, "instruments"> {
+  const instruments = papers.at(-1)
+  return instruments ? { instruments } : {}
 }

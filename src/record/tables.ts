@@ -1,8 +1,12 @@
+import type { ImportTables } from "./import-tables.js"
+import type { InboxTables } from "./inbox-tables.js"
+import type { TokenTables } from "./token-tables.js"
+
 /**
  * The tables as the database holds them. Every key is led by `practice`, so that one practice's rows stay
  * together and the record can be divided by practice. Times are ISO instants in UTC, bodies are JSON text.
  */
-export interface Tables {
+export interface Tables extends InboxTables, ImportTables, TokenTables {
   practices: PracticesTable
   people: PeopleTable
   entries: EntriesTable

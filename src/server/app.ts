@@ -28,7 +28,12 @@ import { documentsRoutes } from "./routes/documents.js"
 import { entriesRoutes } from "./routes/entries.js"
 import { familyContactRoutes } from "./routes/family-contact.js"
 import { familyLinksRoutes } from "./routes/family-links.js"
+import { fhirRoutes } from "./routes/fhir.js"
 import { filesRoutes } from "./routes/files.js"
+import { importsRoutes } from "./routes/imports.js"
+import { inboxRoutes } from "./routes/inbox.js"
+import { instrumentsRoutes } from "./routes/instruments.js"
+import { leaveRoutes } from "./routes/leave.js"
 import { lotsRoutes } from "./routes/lots.js"
 import { messagesRoutes } from "./routes/messages.js"
 import { practiceRoutes } from "./routes/practice.js"
@@ -37,6 +42,7 @@ import { safetyRoutes } from "./routes/safety.js"
 import { sessionRoutes } from "./routes/session.js"
 import { templatesRoutes } from "./routes/templates.js"
 import { todayRoutes } from "./routes/today.js"
+import { tokensRoutes } from "./routes/tokens.js"
 import { rulesInForce } from "./rules.js"
 
 const LARGEST_BODY_BYTES = 1_000_000
@@ -121,6 +127,16 @@ export async function buildApp({
     familyContactRoutes(routes, context)
     messagesRoutes(routes, context, mailJob(context, readings, mail ?? { smtp: null }))
     safetyRoutes(routes, context)
+    // Each in a scope of its own: some read bodies that are no JSON.
+    for (const scoped of [
+      inboxRoutes,
+      importsRoutes,
+      instrumentsRoutes,
+      fhirRoutes,
+      leaveRoutes,
+      tokensRoutes,
+    ])
+      await routes.register((scope) => scoped(scope, context))
   })
   if (staticFolder) await servePages(app, staticFolder)
   else app.setNotFoundHandler(() => Promise.reject(new Refusal(404)))

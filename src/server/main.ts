@@ -40,6 +40,14 @@ export interface ServerOptions {
   readonly address?: string | undefined
   /** Mail server, `smtp[s]://user:password@host:port`; the environment's LENGTHWISE_SMTP when absent. */
   readonly smtp?: string | undefined
+  /** Port of the DICOM receiver in place of the practice's own setting; the certificate and key turn TLS on. */
+  readonly dicom?:
+    | {
+        readonly port?: number | undefined
+        readonly certificate?: string | undefined
+        readonly key?: string | undefined
+      }
+    | undefined
   /** Where the address and the first log-in are told; the standard output unless said otherwise. */
   readonly say?: (line: string) => void
 }

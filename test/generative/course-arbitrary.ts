@@ -33,6 +33,19 @@ const axialLength = fc.record(
     readings: fc.integer({ min: 1, max: 20 }),
     method: fc.constantFrom("optical-biometry" as const, "ultrasound" as const),
     device: name,
+    signalToNoise: stepped({ low: 1, high: 400, step: 0.1 }),
+    sdMm: stepped({ low: 0, high: 0.2, step: 0.001 }),
+    each: fc.array(
+      fc.record(
+        {
+          mm: stepped({ low: 20, high: 29, step: 0.01 }),
+          signalToNoise: stepped({ low: 1, high: 400, step: 0.1 }),
+          byHand: fc.boolean(),
+        },
+        { requiredKeys: ["mm"] },
+      ),
+      { minLength: 1, maxLength: 4 },
+    ),
   },
   { requiredKeys: ["mm"] },
 )
@@ -41,6 +54,8 @@ const sphere = stepped({ low: -9, high: 4, step: 0.25 })
 const refractionDetails = {
   cycloplegic: fc.boolean(),
   method: fc.constantFrom("autorefraction" as const, "subjective" as const, "retinoscopy" as const),
+  vertexDistanceMm: stepped({ low: 0, high: 15, step: 0.5 }),
+  device: name,
 }
 const refraction = fc.oneof(
   fc.record({ sphere, ...refractionDetails }, { requiredKeys: ["sphere"] }),
@@ -58,9 +73,46 @@ const refraction = fc.oneof(
 const eyeExamination: fc.Arbitrary<EyeExamination> = maybe({
   axialLength,
   refraction,
+  otherRefractions: fc.array(refraction, { minLength: 1, maxLength: 2 }),
+  spectaclesWorn: fc.record(
+    { sphere, addD: stepped({ low: 0, high: 3, step: 0.25 }), prism: name },
+    { requiredKeys: ["sphere"] },
+  ),
+  lensStatus: fc.constantFrom("phakic" as const, "pseudophakic" as const),
+  dilation: fc.record(
+    {
+      dilated: fc.boolean(),
+      pupilMm: stepped({ low: 2, high: 9, step: 0.5 }),
+      drops: fc.array(
+        fc.record(
+          {
+            drop: fc.constantFrom("cyclopentolate" as const, "tropicamide" as const, "other" as const),
+            concentrationPercent: fc.constantFrom(0.5, 1, 2.5),
+          },
+          { requiredKeys: ["drop"] },
+        ),
+        { minLength: 1, maxLength: 2 },
+      ),
+    },
+    { requiredKeys: ["dilated"] },
+  ),
   corneaRadius: fc
-    .tuple(stepped({ low: 7.2, high: 8.6, step: 0.01 }), stepped({ low: 0, high: 0.4, step: 0.01 }))
-    .map(([flat, difference]) => ({ flat, steep: Number((flat - difference).toFixed(2)) })),
+    .tuple(
+      stepped({ low: 7.2, high: 8.6, step: 0.01 }),
+      stepped({ low: 0, high: 0.4, step: 0.01 }),
+      maybe({
+        flatAxis: fc.integer({ min: 1, max: 180 }),
+        steepAxis: fc.integer({ min: 1, max: 180 }),
+        flatD: stepped({ low: 39, high: 47, step: 0.01 }),
+        steepD: stepped({ low: 39, high: 47, step: 0.01 }),
+        device: name,
+      }),
+    )
+    .map(([flat, difference, details]) => ({
+      flat,
+      steep: Number((flat - difference).toFixed(2)),
+      ...details,
+    })),
   pupil: maybe({
     photopic: stepped({ low: 2, high: 6, step: 0.1 }),
     mesopic: stepped({ low: 4, high: 8, step: 0.1 }),
@@ -74,8 +126,10 @@ const eyeExamination: fc.Arbitrary<EyeExamination> = maybe({
   ),
   acuity: maybe({
     distanceLogMAR: stepped({ low: -0.2, high: 0.8, step: 0.02 }),
+    distanceCorrection: fc.constantFrom("uncorrected" as const, "worn" as const, "best" as const),
     nearLogMAR: stepped({ low: -0.2, high: 0.8, step: 0.02 }),
   }),
+  intraocularPressure: fc.record({ mmHg: fc.integer({ min: 8, max: 24 }) }),
 })
 
 const symptom = fc.record({
@@ -90,6 +144,17 @@ const visitWithoutDate = maybe({
   left: eyeExamination,
   symptoms: fc.array(symptom, { maxLength: 3 }),
   from: fc.constantFrom("old glasses", "referring practice"),
+  sources: fc.array(
+    fc.record(
+      {
+        kind: fc.constantFrom("dicom" as const, "fhir" as const, "table" as const, "course-file" as const),
+        id: name,
+        device: name,
+      },
+      { requiredKeys: ["kind", "id"] },
+    ),
+    { minLength: 1, maxLength: 2 },
+  ),
 })
 
 const DAYS_OF_CHILDHOOD = { min: Math.round(5 * 365.25), max: Math.round(16 * 365.25) }

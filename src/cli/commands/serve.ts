@@ -9,12 +9,26 @@ export interface ServeArguments {
   readonly today?: CalendarDate | undefined
   readonly address?: string | undefined
   readonly smtp?: string | undefined
+  readonly dicomPort?: number | undefined
+  readonly dicomCert?: string | undefined
+  readonly dicomKey?: string | undefined
   readonly json?: boolean | undefined
 }
 
 /** Starts the server on a data folder and stays until it is stopped. Imported only here: it brings the database. */
 export async function run(
-  { data, port, demo, today, address: families, smtp, json = false }: ServeArguments,
+  {
+    data,
+    port,
+    demo,
+    today,
+    address: families,
+    smtp,
+    dicomPort,
+    dicomCert,
+    dicomKey,
+    json = false,
+  }: ServeArguments,
   io: Io,
 ): Promise<ExitCode> {
   const { startServer } = await import("../../server/main.js")
@@ -27,6 +41,7 @@ export async function run(
       today,
       address: families,
       smtp,
+      dicom: { port: dicomPort, certificate: dicomCert, key: dicomKey },
       say,
     })
     return json ? toldJson({ address }, io) : 0

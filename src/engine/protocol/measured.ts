@@ -1,4 +1,5 @@
 import { EYES, type Eye, type EyeExamination, type Visit } from "../course.js"
+import { correctedDistanceLogMAR } from "../optics/corrected-acuity.js"
 import { msg, say } from "../say.js"
 import type { Measure } from "./protocol.js"
 
@@ -25,7 +26,7 @@ const OF_EYE: Readonly<Record<Exclude<Measure, "symptoms">, (eye: EyeExamination
   "photopic-pupil": (eye) => eye.pupil?.photopic !== undefined,
   accommodation: (eye) => eye.accommodation !== undefined,
   "near-acuity": (eye) => eye.acuity?.nearLogMAR !== undefined,
-  "distance-acuity": (eye) => eye.acuity?.distanceLogMAR !== undefined,
+  "distance-acuity": (eye) => correctedDistanceLogMAR(eye) !== undefined,
 }
 
 /** A measure that is still owed, in both eyes or in one. */

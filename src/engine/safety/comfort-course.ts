@@ -1,4 +1,5 @@
 import { type CalendarDate, type Course, EYES, type Eye, type EyeExamination } from "../course.js"
+import { correctedDistanceLogMAR } from "../optics/corrected-acuity.js"
 import { seenHere } from "../protocol/measured.js"
 import type { Protocol } from "../protocol/protocol.js"
 import { standardProtocol } from "../protocol/standard.js"
@@ -74,7 +75,7 @@ const MEASURES: readonly (Omit<ComfortLine, "points"> & {
     title: msg("Distance acuity"),
     unit: "logMAR",
     digits: 2,
-    of: ({ acuity }) => plain(acuity?.distanceLogMAR),
+    of: (eye) => plain(correctedDistanceLogMAR(eye)),
   },
   {
     measure: "intraocular-pressure",

@@ -1,4 +1,5 @@
 import { type CalendarDate, EYES, type Eye, type EyeExamination, type Visit } from "../course.js"
+import { correctedDistanceLogMAR } from "../optics/corrected-acuity.js"
 import { msg, say } from "../say.js"
 import { fixed, inDigits } from "../words.js"
 import type { ComfortLimits } from "./comfort-limits.js"
@@ -122,7 +123,7 @@ function pressureWhy({
 
 function distanceConcerns(visit: Visit, limits: ComfortLimits): readonly RaisedConcern[] {
   return EYES.flatMap((eye) => {
-    const logMAR = visit[eye]?.acuity?.distanceLogMAR
+    const logMAR = correctedDistanceLogMAR(visit[eye])
     if (logMAR === undefined || logMAR <= limits.distanceLogMAR + SLACK) return []
     const why = say(
       "{eye, select, right {Right distance acuity} other {Left distance acuity}} {now} logMAR on {on}, worse than {limit} (entry limit of a trial, secondary), if it was taken with the best correction.",

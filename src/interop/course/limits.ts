@@ -18,10 +18,17 @@ export interface Limit {
 
 export const limits = {
   axialLengthMm: { low: 15, high: 40, ucum: "mm", unit: "mm" },
+  signalToNoise: { low: 0, high: 100_000, ucum: "1", unit: "" },
+  sdMm: { low: 0, high: 5, ucum: "mm", unit: "mm" },
   readings: { low: 1, high: 50, whole: true, ucum: "1", unit: "" },
   sphereD: { low: -30, high: 30, ucum: "[diop]", unit: "D" },
   cylinderD: { low: -10, high: 10, ucum: "[diop]", unit: "D" },
   axisDegrees: { low: 0, high: 180, ucum: "deg", unit: msg("degrees") },
+  addD: { low: -1, high: 10, ucum: "[diop]", unit: "D" },
+  vertexDistanceMm: { low: 0, high: 30, ucum: "mm", unit: "mm" },
+  corneaPowerD: { low: 25, high: 70, ucum: "[diop]", unit: "D" },
+  dilatedPupilMm: { low: 1, high: 12, ucum: "mm", unit: "mm" },
+  dropPercent: { low: 0, high: 10, aboveLow: true, ucum: "%", unit: "%" },
   corneaRadiusMm: { low: 5.5, high: 10, ucum: "mm", unit: "mm" },
   pupilMm: { low: 1, high: 10, ucum: "mm", unit: "mm" },
   accommodationD: { low: 0, high: 25, ucum: "[diop]", unit: "D" },

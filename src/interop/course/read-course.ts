@@ -238,6 +238,14 @@ function canonical({ lengthwise: _, child, practice, visits, ...rest }: SoundFil
 }
 
 function withAxisInRange(eye: EyeExamination): EyeExamination {
-  if (eye.refraction?.axis !== 0) return eye
-  return { ...eye, refraction: { ...eye.refraction, axis: 180 } }
+  const { refraction, spectaclesWorn, otherRefractions } = eye
+  return {
+    ...eye,
+    ...(refraction && { refraction: from1To180(refraction) }),
+    ...(spectaclesWorn && { spectaclesWorn: from1To180(spectaclesWorn) }),
+    ...(otherRefractions && { otherRefractions: otherRefractions.map(from1To180) }),
+  }
 }
+
+const from1To180 = <T extends { readonly axis?: number | undefined }>(prescription: T): T =>
+  prescription.axis === 0 ? { ...prescription, axis: 180 } : prescription

@@ -122,21 +122,28 @@ function visitsOnOneDay(course: Loose): readonly Problem[] {
 
 function cylindersWithoutAxis(course: Loose): readonly Problem[] {
   return records(course.visits).flatMap((visit, index) =>
-    EYES.flatMap((eye) => {
-      const { cylinder, axis } = record(record(visit[eye]).refraction)
-      if (typeof cylinder !== "number" || cylinder === 0 || (axis !== undefined && axis !== null)) return []
-      return [
-        problem({
-          path: `visits[${index}].${eye}.refraction.axis`,
-          value: axis,
-          allowed: say("a number from 0 to 180 degrees, since the cylinder is {cylinder} D", {
-            cylinder: withDecimalSign(String(cylinder)),
+    EYES.flatMap((eye) =>
+      prescriptionsOf(record(visit[eye])).flatMap(([place, { cylinder, axis }]) => {
+        if (typeof cylinder !== "number" || cylinder === 0 || (axis !== undefined && axis !== null)) return []
+        return [
+          problem({
+            path: `visits[${index}].${eye}.${place}.axis`,
+            value: axis,
+            allowed: say("a number from 0 to 180 degrees, since the cylinder is {cylinder} D", {
+              cylinder: withDecimalSign(String(cylinder)),
+            }),
           }),
-        }),
-      ]
-    }),
+        ]
+      }),
+    ),
   )
 }
+
+const prescriptionsOf = (eye: Loose): readonly (readonly [place: string, prescription: Loose])[] => [
+  ["refraction", record(eye.refraction)],
+  ["spectaclesWorn", record(eye.spectaclesWorn)],
+  ...records(eye.otherRefractions).map((other, index) => [`otherRefractions[${index}]`, other] as const),
+]
 
 interface Span {
   readonly index: number

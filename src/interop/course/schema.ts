@@ -1,27 +1,9 @@
 import { z } from "zod"
-import {
-  ACCOMMODATION_METHODS,
-  ANCESTRIES,
-  LENGTH_METHODS,
-  REFRACTION_METHODS,
-  SEXES,
-  SYMPTOM_KINDS,
-  TREATMENT_KINDS,
-} from "../../engine/course.js"
+import { ANCESTRIES, SEXES, SOURCE_KINDS, SYMPTOM_KINDS, TREATMENT_KINDS } from "../../engine/course.js"
 import { say } from "../../engine/say.js"
 import { limits } from "./limits.js"
-import {
-  date,
-  flag,
-  list,
-  object,
-  oneOf,
-  optional,
-  optionalQuantity,
-  quantity,
-  required,
-  text,
-} from "./schema-parts.js"
+import { eye } from "./schema-eye.js"
+import { date, list, object, oneOf, optional, optionalQuantity, required, text } from "./schema-parts.js"
 import {
   consentDetails,
   programmeLists,
@@ -38,114 +20,6 @@ import {
  * the whole sentence. Optional fields may be absent or null.
  */
 export const COURSE_FILE_VERSION = 1
-
-const axialLength = object({
-  mm: quantity(limits.axialLengthMm, {
-    title: "Axial length, mm",
-    description: "Mean of the readings of one session.",
-  }),
-  readings: optionalQuantity(limits.readings, {
-    title: "Readings",
-    description: "How many readings the mean is of.",
-  }),
-  method: optional(oneOf(LENGTH_METHODS), {
-    title: "Method",
-    description: "How the length was measured; read as optical biometry when absent, and said so.",
-  }),
-  device: optional(text(), {
-    title: "Device",
-    description: "Any name that tells one instrument from another; a change of instrument costs certainty.",
-  }),
-})
-
-const refraction = object({
-  sphere: quantity(limits.sphereD, {
-    title: "Sphere, D",
-    description: "Power of the sphere in dioptres at the spectacle plane.",
-  }),
-  cylinder: optionalQuantity(limits.cylinderD, {
-    title: "Cylinder, D",
-    description: "Power of the cylinder in dioptres, either sign; none when absent.",
-  }),
-  axis: optionalQuantity(limits.axisDegrees, {
-    title: "Axis, degrees",
-    description: "Axis of the cylinder; needed when the cylinder is not zero. 0 is read as 180.",
-  }),
-  cycloplegic: optional(flag(), {
-    title: "Cycloplegic",
-    description: "Whether accommodation was relaxed by drops.",
-  }),
-  method: optional(oneOf(REFRACTION_METHODS), {
-    title: "Method",
-    description: "How the refraction was found.",
-  }),
-})
-
-const eye = object({
-  axialLength: optional(axialLength, { title: "Axial length", description: "Length of the eye." }),
-  refraction: optional(refraction, { title: "Refraction", description: "Sphere, cylinder and axis." }),
-  corneaRadius: optional(
-    object({
-      flat: quantity(limits.corneaRadiusMm, {
-        title: "Flat radius, mm",
-        description: "Radius of the flattest meridian.",
-      }),
-      steep: quantity(limits.corneaRadiusMm, {
-        title: "Steep radius, mm",
-        description: "Radius of the steepest meridian.",
-      }),
-    }),
-    { title: "Corneal radius", description: "Radii of the front of the cornea." },
-  ),
-  pupil: optional(
-    object({
-      photopic: optionalQuantity(limits.pupilMm, {
-        title: "Photopic pupil, mm",
-        description: "Diameter in bright light.",
-      }),
-      mesopic: optionalQuantity(limits.pupilMm, {
-        title: "Mesopic pupil, mm",
-        description: "Diameter in dim light.",
-      }),
-    }),
-    { title: "Pupil", description: "Diameters of the pupil." },
-  ),
-  accommodation: optional(
-    object({
-      dioptres: quantity(limits.accommodationD, {
-        title: "Amplitude of accommodation, D",
-        description: "Amplitude in dioptres.",
-      }),
-      method: optional(oneOf(ACCOMMODATION_METHODS), {
-        title: "Method",
-        description: "How the amplitude was found.",
-      }),
-    }),
-    { title: "Accommodation", description: "Amplitude of accommodation." },
-  ),
-  acuity: optional(
-    object({
-      distanceLogMAR: optionalQuantity(limits.acuityLogMAR, {
-        title: "Distance acuity, logMAR",
-        description: "Best corrected distance acuity.",
-      }),
-      nearLogMAR: optionalQuantity(limits.acuityLogMAR, {
-        title: "Near acuity, logMAR",
-        description: "Near acuity with the distance correction.",
-      }),
-    }),
-    { title: "Acuity", description: "Visual acuity in logMAR." },
-  ),
-  intraocularPressure: optional(
-    object({
-      mmHg: quantity(limits.intraocularPressureMmHg, {
-        title: "Intraocular pressure, mmHg",
-        description: "Pressure in millimetres of mercury.",
-      }),
-    }),
-    { title: "Intraocular pressure", description: "Pressure of the eye." },
-  ),
-})
 
 const symptom = object({
   kind: required(oneOf(SYMPTOM_KINDS), { title: "Symptom", description: "What the child notices." }),
@@ -168,6 +42,19 @@ const visit = object({
     title: "Where from",
     description: "Where the figures come from when not measured here, such as old glasses.",
   }),
+  sources: optional(
+    list(
+      object({
+        kind: required(oneOf(SOURCE_KINDS), { title: "Kind", description: "Kind of file." }),
+        id: required(text(), {
+          title: "Identifier",
+          description: "What tells the file or object from all others: a UID, an address, a SHA-256.",
+        }),
+        device: optional(text(), { title: "Device", description: "The instrument that wrote it." }),
+      }),
+    ),
+    { title: "Sources", description: "Files that figures of this visit were taken from." },
+  ),
 })
 
 const treatment = object({

@@ -31,7 +31,12 @@ import {
   sharedAnswer,
   sharedParams,
 } from "./family-links.js"
+import { fhirApi } from "./fhir.js"
 import { fileAnswer, fileParams, fileQuery } from "./files.js"
+import { importsApi } from "./imports.js"
+import { inboxApi } from "./inbox.js"
+import { instrumentsApi } from "./instruments.js"
+import { leaveApi } from "./leave.js"
 import { lotAnswer, lotParams } from "./lot.js"
 import {
   listParams,
@@ -55,6 +60,7 @@ import { adverseEventsAnswer, adverseEventsQuery } from "./safety.js"
 import { logInBody, passwordBody, sessionAnswer } from "./session.js"
 import { templateNamesAnswer, templateTrialAnswer, templateTrialBody } from "./templates.js"
 import { todayAnswer, todayQuery } from "./today.js"
+import { tokensApi } from "./tokens.js"
 
 /**
  * Everything the server can be asked. `:id` is a child, `:entryId` one of its entries. Whatever records something
@@ -86,6 +92,13 @@ export const api = {
     body: templateTrialBody,
     answer: templateTrialAnswer,
   },
+
+  ...inboxApi,
+  ...importsApi,
+  ...instrumentsApi,
+  ...fhirApi,
+  ...leaveApi,
+  ...tokensApi,
 
   today: { method: "GET", url: "/api/today", query: todayQuery, answer: todayAnswer },
 

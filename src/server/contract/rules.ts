@@ -1,7 +1,7 @@
 import { z } from "zod"
 import { TREATMENT_KINDS } from "../../engine/course.js"
 import { isTimeZone } from "../../engine/messages/quiet-hours.js"
-import { COVERAGES, type PracticeRules } from "../../engine/practice-rules.js"
+import { COVERAGES, DATE_ORDERS, type PracticeRules } from "../../engine/practice-rules.js"
 import { MEASURES, STAGES } from "../../engine/protocol/protocol.js"
 import { LANGUAGES, say, withDecimalSign } from "../../engine/say.js"
 import { DOCUMENT_KINDS } from "../../report/document.js"
@@ -171,6 +171,34 @@ const messages = z.object({
   daysBefore: whole(1, 60),
 })
 
+/** An application entity title: 1 to 16 characters of the default repertoire, no backslash, no blank at the ends. */
+const applicationTitle = z
+  .string({ error: () => say("a title of 1 to 16 letters, digits, blanks, - or _") })
+  .regex(/^(?! )[A-Za-z0-9 _.-]{1,16}(?<! )$/, {
+    error: () => say("a title of 1 to 16 letters, digits, blanks, - or _"),
+  })
+
+const instruments = z.object({
+  isOn: z.boolean({ error: () => say("true or false") }),
+  port: whole(1, 65_535),
+  title: applicationTitle,
+  allowed: z
+    .array(applicationTitle)
+    .min(1, { error: () => say("at least one instrument") })
+    .max(50, { error: () => say("at most {most} instruments", { most: 50 }) }),
+})
+
+const mapping = z.object({
+  id: text(60),
+  title: text(200),
+  rowIs: oneOf(["visit", "eye"]),
+  dateOrder: oneOf(DATE_ORDERS),
+  decimalSign: oneOf([".", ","]),
+  columns: z
+    .array(z.object({ heading: text(200), field: text(60), unit: text(20).nullish() }))
+    .max(200, { error: () => say("at most {most} columns", { most: 200 }) }),
+})
+
 /** The schema of each paper; a protocol is read by the engine's own `protocolProblems`. */
 export const paperSchemas = {
   fees,
@@ -181,6 +209,8 @@ export const paperSchemas = {
   letterhead,
   template,
   messages,
+  instruments,
+  mapping,
 } as const
 
 export const paperParams = z.object({
@@ -194,6 +224,8 @@ export const paperParams = z.object({
     "letterhead",
     "template",
     "messages",
+    "instruments",
+    "mapping",
   ]),
 })
 export const paperBody = z.object({

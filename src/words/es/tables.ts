@@ -1,0 +1,6 @@
+import type { Catalogue } from "../../engine/say.js"
+
+// Machine-made; not yet reviewed by a clinician whose own language this is.
+export const tables: Catalogue = {
+  "at most {most} columns": "como máximo {most} columnas",
+}
