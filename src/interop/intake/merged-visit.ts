@@ -95,7 +95,7 @@ function withRefractionBeside(recorded: EyeExamination, offered: EyeExamination)
     const isKnown = [recorded.refraction, ...others].some((known) => known && sameFigures(known, found))
     if (!isKnown) others.push(found)
   }
-  const isOther = refraction && recorded.refraction && refraction.method !== recorded.refraction.method
+  const isOther = refraction && recorded.refraction && isOtherwiseMeasured(refraction, recorded.refraction)
   if (isOther) beside(refraction)
   for (const other of otherRefractions) beside(other)
   return {
@@ -104,6 +104,12 @@ function withRefractionBeside(recorded: EyeExamination, offered: EyeExamination)
     ...(others.length > 0 ? { otherRefractions: others } : {}),
   }
 }
+
+/** Another method, or with and without cycloplegia: known only where both sides say. */
+const isOtherwiseMeasured = (a: Refraction, b: Refraction): boolean =>
+  (["method", "cycloplegic"] as const).some(
+    (how) => a[how] !== undefined && b[how] !== undefined && a[how] !== b[how],
+  )
 
 function joinedSources({ sources: known = [] }: Visit, { sources = [] }: Visit) {
   return [...known, ...sources.filter(({ id }) => !known.some((source) => source.id === id))]
@@ -117,7 +123,14 @@ function sameFigures(a: unknown, b: unknown): boolean {
   )
 }
 
-const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b)
+/** Equal in every field, in whatever order the fields stand. */
+export function same(a: unknown, b: unknown): boolean {
+  if (Array.isArray(a) && Array.isArray(b))
+    return a.length === b.length && a.every((item, index) => same(item, b[index]))
+  if (!isRecord(a) || !isRecord(b)) return Object.is(a, b)
+  return [...new Set([...Object.keys(a), ...Object.keys(b)])].every((field) => same(a[field], b[field]))
+}
+
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value)
 
