@@ -26,3 +26,5 @@ export type { Person } from "./people.js"
 export { type PracticeRecord, practiceRecord } from "./practice-record.js"
 export { addPractice, practicesIn } from "./practices.js"
 export { RecordError } from "./record-error.js"
+// Other programs.
+export { type ApiToken, TOKEN_PREFIX } from "./tokens.js"

@@ -11,8 +11,8 @@ import {
 } from "./children.js"
 import { courseFrom, currentEntriesOfMany } from "./courses.js"
 import type { OpenDatabase } from "./driver.js"
-import { appendEntries, currentOf, entriesOf, type Saved } from "./entries.js"
-import type { Draft, Entry } from "./entry.js"
+import { appendEntries, entriesOf, type Saved } from "./entries.js"
+import { currentOf, type Draft, type Entry } from "./entry.js"
 import { familyContacts } from "./family-contacts.js"
 import {
   addFamilyLink,
@@ -32,6 +32,7 @@ import { addPerson, type NewPerson, type Person, peopleOf, personByLogIn, setPas
 import { practiceRulesFrom } from "./practice-rules.js"
 import type { Practice } from "./practices.js"
 import { endSession, endSessionsOf, openSession, personOfSession } from "./sessions.js"
+import { tokens } from "./tokens.js"
 
 /** Everything one practice has recorded, and nothing of any other. */
 export type PracticeRecord = ReturnType<typeof practiceRecord>
@@ -77,16 +78,14 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
       for (const { id: entryId, supersedes } of entries)
         if (supersedes !== null && left.has(supersedes)) left.add(entryId)
       // Of what still holds: an entry left out does not bring back the one it once took the place of.
-      return courseFrom(
-        currentOf(entries).filter((entry) => entry.kind === "child" || !left.has(entry.id)),
-        practice,
-      )
+      const kept = currentOf(entries).filter((entry) => entry.kind === "child" || !left.has(entry.id))
+      return kept.some(({ kind }) => kind === "child") ? courseFrom(kept, practice) : null
     },
     async coursesOf(children: readonly string[]): Promise<ReadonlyMap<string, Course>> {
       const found = await currentEntriesOfMany(queries, id, children)
       return new Map(
         [...found]
-          .filter(([, entries]) => entries.length > 0)
+          .filter(([, entries]) => entries.some(({ kind }) => kind === "child"))
           .map(([child, entries]) => [child, courseFrom(entries, practice)]),
       )
     },
@@ -98,6 +97,8 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
 
     /** Messages to families: what is to be sent and what was. */
     outbox: outbox(queries, id),
+    /** Keys of other programs. */
+    tokens: tokens(queries, id),
     /** Contacts of the families that have one in force, by child. */
     familyContacts: () => familyContacts(queries, id),
 

@@ -1,8 +1,10 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify"
 import { z } from "zod"
+import type { Scope } from "../engine/access/scopes.js"
 import { pathText, problem } from "../interop/course/problem.js"
 import type { Person } from "../record/index.js"
 import { problemAnswer } from "./contract/problem.js"
+import { type RouteScope, scopeOf } from "./contract/scopes.js"
 import { Refusal } from "./refusal.js"
 
 /** One line of the contract. */
@@ -13,6 +15,8 @@ interface Described {
   readonly query?: z.ZodType
   readonly body?: z.ZodType
   readonly answer?: z.ZodType
+  /** What it asks of a token, where the rule of its area does not fit. */
+  readonly scope?: RouteScope
 }
 
 type Read<R extends Described, Part extends "params" | "query" | "body"> = R extends {
@@ -49,9 +53,13 @@ interface RouteOptions<R extends Described> {
 declare module "fastify" {
   interface FastifyContextConfig {
     open?: boolean
+    /** What a token must be made for; by the rule of its area (`contract/scopes.ts`) when absent. */
+    scope?: RouteScope
   }
   interface FastifyRequest {
     person: Person | null
+    /** The token it was asked by; null for a person who is logged in. */
+    token: { readonly id: string; readonly scopes: readonly Scope[] } | null
     bodyAsSent: unknown
   }
 }
@@ -69,6 +77,7 @@ export function serveRoute<const R extends Described>(
     attachValidation: ownBodyCheck ?? false,
     config: {
       ...(open ? { open } : {}),
+      scope: scopeOf(described),
       ...(perMinute ? { rateLimit: { max: perMinute, timeWindow: "1 minute" } } : {}),
     },
     schema: {
