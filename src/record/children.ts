@@ -1,7 +1,8 @@
 import type { Kysely } from "kysely"
 import { sql } from "kysely"
-import type { CalendarDate, Sex } from "../engine/course.js"
-import type { ChildBody } from "./entry.js"
+import type { CalendarDate, Sex, Visit } from "../engine/course.js"
+import { inGroups, insertRows } from "./bulk-insert.js"
+import type { ChildBody, Entry } from "./entry.js"
 import type { Tables } from "./tables.js"
 
 export interface ListedChild {
@@ -72,43 +73,59 @@ export async function findChild(
   return row ? listed(row) : null
 }
 
-/** Derives the child's row anew from the entries; the only code that writes the table. */
-export async function refreshChild(queries: Kysely<Tables>, practice: string, child: string): Promise<void> {
-  const current = await queries
-    .selectFrom("current_entries")
-    .select(["kind", "body"])
-    .where("practice", "=", practice)
-    .where("child", "=", child)
-    .where("kind", "in", ["child", "visit"])
-    .execute()
-  const last = await queries
-    .selectFrom("entries")
-    .select("hash")
-    .where("practice", "=", practice)
-    .where("child", "=", child)
-    .orderBy("position", "desc")
-    .limit(1)
-    .executeTakeFirstOrThrow()
-  const bodies = (kind: string) =>
-    current.filter((row) => row.kind === kind).map((row) => JSON.parse(row.body))
-  const person: ChildBody = bodies("child")[0]
-  const visitDates: string[] = bodies("visit").map((visit) => visit.date)
-  await queries.deleteFrom("children").where("practice", "=", practice).where("child", "=", child).execute()
-  await queries
-    .insertInto("children")
-    .values({
-      practice,
-      child,
-      name: person.name,
-      sort_name: plainText(person.name),
-      number: person.number ?? null,
-      born: person.born,
-      sex: person.sex,
-      search: plainText(`${person.name} ${person.number ?? ""} ${person.born}`),
-      last_visit: visitDates.sort().at(-1) ?? null,
-      last_hash: last.hash,
-    })
-    .execute()
+/** What the table of children holds of one child, from the entries of it that still hold; null when none names it. */
+export function childRow({
+  practice,
+  child,
+  current,
+  lastHash,
+}: {
+  readonly practice: string
+  readonly child: string
+  readonly current: readonly Pick<Entry, "kind" | "body">[]
+  /** Of the last entry of the child. */
+  readonly lastHash: string
+}): Tables["children"] | null {
+  const person = current.find(({ kind }) => kind === "child")?.body as ChildBody | undefined
+  if (!person) return null
+  let lastVisit: string | null = null
+  for (const { kind, body } of current) {
+    if (kind !== "visit") continue
+    const { date } = body as Visit
+    if (lastVisit === null || date > lastVisit) lastVisit = date
+  }
+  return {
+    practice,
+    child,
+    name: person.name,
+    sort_name: plainText(person.name),
+    number: person.number ?? null,
+    born: person.born,
+    sex: person.sex,
+    search: plainText(`${person.name} ${person.number ?? ""} ${person.born}`),
+    last_visit: lastVisit,
+    last_hash: lastHash,
+  }
+}
+
+/** Puts rows in the place of those of the same children. With `rebuildChildren` the only code that writes the table. */
+export async function setChildRows(
+  queries: Kysely<Tables>,
+  practice: string,
+  rows: ReadonlyMap<string, Tables["children"] | null>,
+): Promise<void> {
+  // All old ones first: two children may have exchanged their numbers.
+  for (const children of inGroups(rows.keys()))
+    await queries
+      .deleteFrom("children")
+      .where("practice", "=", practice)
+      .where("child", "in", children)
+      .execute()
+  await insertRows(
+    queries,
+    "children",
+    [...rows.values()].filter((row) => row !== null),
+  )
 }
 
 /** Throws the derived table away and makes it anew from the entries. */
@@ -123,9 +140,45 @@ export async function rebuildChildren(queries: Kysely<Tables>, practice: string)
       // The practice's own papers stand under its own id.
       .where("child", "<>", practice)
       .execute()
-    for (const { child } of children) await refreshChild(transaction, practice, child)
-    return children.length
+    let count = 0
+    for (const some of inGroups(children.map(({ child }) => child))) {
+      const rows = await rowsOf(transaction, practice, some)
+      await insertRows(transaction, "children", rows)
+      count += rows.length
+    }
+    return count
   })
+}
+
+async function rowsOf(
+  queries: Kysely<Tables>,
+  practice: string,
+  children: readonly string[],
+): Promise<readonly Tables["children"][]> {
+  const current = await queries
+    .selectFrom("current_entries")
+    .select(["child", "kind", "body"])
+    .where("practice", "=", practice)
+    .where("child", "in", children)
+    .where("kind", "in", ["child", "visit"])
+    .execute()
+  const byChild = new Map<string, Pick<Entry, "kind" | "body">[]>(children.map((child) => [child, []]))
+  for (const { child, kind, body } of current)
+    byChild.get(child)?.push({ kind, body: JSON.parse(body) } as Pick<Entry, "kind" | "body">)
+  const rows: Tables["children"][] = []
+  for (const child of children) {
+    const { hash } = await queries
+      .selectFrom("entries")
+      .select("hash")
+      .where("practice", "=", practice)
+      .where("child", "=", child)
+      .orderBy("position", "desc")
+      .limit(1)
+      .executeTakeFirstOrThrow()
+    const row = childRow({ practice, child, current: byChild.get(child) ?? [], lastHash: hash })
+    if (row) rows.push(row)
+  }
+  return rows
 }
 
 function listed(row: Tables["children"]): ListedChild {
@@ -160,7 +213,7 @@ function searchTerms(search: string): readonly (readonly string[])[] {
 }
 
 /** Small letters without accents, so that "José" is found by "jose". */
-function plainText(text: string): string {
+export function plainText(text: string): string {
   return text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase()
 }
 

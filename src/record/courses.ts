@@ -1,7 +1,7 @@
 import type { Kysely } from "kysely"
 import type { Course } from "../engine/course.js"
-import { currentOf, entryOf } from "./entries.js"
-import { dayOf, type Entry, type EntryKind } from "./entry.js"
+import { entryOf } from "./entries.js"
+import { currentOf, dayOf, type Entry, type EntryKind } from "./entry.js"
 import type { Tables } from "./tables.js"
 
 /**

@@ -1,10 +1,11 @@
 import type { Kysely, Transaction } from "kysely"
 import type { Problem } from "../engine/problem.js"
-import { say } from "../engine/say.js"
+import { inGroups, insertRows } from "./bulk-insert.js"
 import { canonicalJson } from "./canonical-json.js"
 import { CHAIN_START, type EntryRow, entryHash } from "./chain.js"
-import { refreshChild } from "./children.js"
-import { type Draft, type Entry, PAPER_KINDS } from "./entry.js"
+import { childRow, setChildRows } from "./children.js"
+import { idTaken, numberTaken, type Refusal, refusalOf, sameContent } from "./draft-rules.js"
+import { currentOf, type Draft, type Entry, PAPER_KINDS } from "./entry.js"
 import type { Tables } from "./tables.js"
 
 export type Saved =
@@ -14,30 +15,39 @@ export type Saved =
   /** The draft contradicts what is already recorded. */
   | { readonly kind: "conflict"; readonly problems: readonly Problem[] }
 
-type Refusal = { readonly kind: "not-found" | "conflict"; readonly problem: Problem }
+/** Positions in the chain, both included. */
+export interface Span {
+  readonly first: number
+  readonly last: number
+}
 
 /**
  * Records the drafts, in order, in one transaction: all of them or none. An id that already stands for the same
  * content is answered with the entry recorded first, so a request may be repeated without doubling anything.
+ *
+ * However many drafts there are, the record is asked about all of them at once and their rows are written together.
+ * `also` runs in the same transaction, with where the new entries stand in the chain; null when nothing was new.
  */
 export async function appendEntries(
   queries: Kysely<Tables>,
   practice: string,
   drafts: readonly Draft[],
+  also?: (transaction: Transaction<Tables>, span: Span | null) => Promise<void>,
 ): Promise<Saved> {
   const refusals: Refusal[] = []
   try {
     const entries = await queries.transaction().execute(async (transaction) => {
       const batch = new Batch(transaction, practice)
-      await batch.start()
+      await batch.start(drafts)
       const recorded: Entry[] = []
       for (const draft of drafts) {
-        const outcome = await batch.record(draft)
+        const outcome = batch.record(draft)
         if ("problem" in outcome) refusals.push(outcome)
         else recorded.push(outcome)
       }
       if (refusals.length > 0) throw new RollBack()
-      await batch.finish()
+      const span = await batch.finish()
+      await also?.(transaction, span)
       return recorded
     })
     return { kind: "saved", entries }
@@ -81,30 +91,28 @@ export function entryOf(row: EntryRow): Entry {
   } as Entry
 }
 
-/** Those of the entries that still hold: neither superseded nor a withdrawal. */
-export function currentOf(entries: readonly Entry[]): readonly Entry[] {
-  const superseded = new Set(entries.map((entry) => entry.supersedes))
-  return entries.filter((entry) => entry.kind !== "withdrawal" && !superseded.has(entry.id))
-}
-
 class RollBack extends Error {}
 
-/** The drafts of one transaction: keeps the end of the chain and the entries of the children it touches. */
+/** The drafts of one transaction: keeps the end of the chain and what is known of the children it touches. */
 class Batch {
   private position = 0
   private head = CHAIN_START
   private readonly children = new Map<string, Entry[]>()
+  private readonly byId = new Map<string, Entry>()
+  /** Whose a number is, and the number each child has. */
+  private readonly holders = new Map<string, { readonly child: string; readonly name: string }>()
+  private readonly numbers = new Map<string, string>()
+  private readonly rows: EntryRow[] = []
 
   constructor(
     private readonly transaction: Transaction<Tables>,
     private readonly practice: string,
   ) {}
 
-  async start(): Promise<void> {
-    const last = await this.transaction
-      .selectFrom("entries")
+  /** Reads all that the drafts will be asked about. */
+  async start(drafts: readonly Draft[]): Promise<void> {
+    const last = await this.entries()
       .select(["position", "hash"])
-      .where("practice", "=", this.practice)
       .orderBy("position", "desc")
       .limit(1)
       .executeTakeFirst()
@@ -112,78 +120,93 @@ class Batch {
       this.position = last.position
       this.head = last.hash
     }
+    const children = inGroups(drafts.map(({ child }) => child))
+    for (const child of children.flat()) this.children.set(child, [])
+    for (const some of children) {
+      const rows = await this.entries().selectAll().where("child", "in", some).execute()
+      // Sorted here: asked for the order, the database would walk the whole record by position.
+      for (const row of rows.toSorted((a, b) => a.position - b.position))
+        this.children.get(row.child)?.push(entryOf(row))
+      await this.learnNumbers("child", some)
+    }
+    for (const some of inGroups(drafts.flatMap(({ id }) => id ?? []))) {
+      const rows = await this.entries().selectAll().where("id", "in", some).execute()
+      for (const row of rows) this.byId.set(row.id, entryOf(row))
+    }
+    const numbers = drafts.flatMap((draft) => (draft.kind === "child" ? (draft.body.number ?? []) : []))
+    for (const some of inGroups(numbers)) await this.learnNumbers("number", some)
   }
 
-  async record(draft: Draft): Promise<Entry | Refusal> {
-    const known = await this.entriesOf(draft.child)
-    const earlier = draft.id === undefined ? undefined : await this.entryWithId(draft.id)
-    if (earlier) {
-      if (sameContent(earlier, draft)) return earlier
-      return conflict({
-        path: "id",
-        value: draft.id,
-        allowed: say("an id not used before, or used for the same content"),
-        message: say("the id {id} already stands for another entry", { id: String(draft.id) }),
-      })
-    }
+  record(draft: Draft): Entry | Refusal {
+    const known = this.children.get(draft.child) ?? []
+    const earlier = draft.id === undefined ? undefined : this.byId.get(draft.id)
+    if (earlier) return sameContent(earlier, draft) ? earlier : idTaken(earlier.id)
+    const ofPractice = draft.child === this.practice
     const isPaper = (PAPER_KINDS as readonly string[]).includes(draft.kind)
-    if (isPaper !== (draft.child === this.practice) && draft.kind !== "withdrawal")
+    if (isPaper !== ofPractice && draft.kind !== "withdrawal")
       throw new RangeError("papers stand under the practice, everything else under a child")
-    const refusal = refusalOf(draft, { known, isPaper }) ?? (await this.numberTaken(draft))
+    const refusal = refusalOf(draft, { known, isPaper: ofPractice }) ?? this.numberRefusal(draft)
     if (refusal) return refusal
-    const entry = await this.insert(draft)
+    const entry = this.add(draft)
     known.push(entry)
+    this.byId.set(entry.id, entry)
     // The next draft may ask for the same number.
-    if (entry.kind === "child") await refreshChild(this.transaction, this.practice, entry.child)
+    const superseded = known.find(({ id }) => id === entry.supersedes)
+    if (entry.kind === "child" || superseded?.kind === "child") this.holdNumber(entry)
     return entry
   }
 
-  async finish(): Promise<void> {
-    for (const [child, entries] of this.children)
-      if (entries.length > 0 && child !== this.practice)
-        await refreshChild(this.transaction, this.practice, child)
+  /** Writes what was recorded, and answers where it stands in the chain. */
+  async finish(): Promise<Span | null> {
+    await insertRows(this.transaction, "entries", this.rows)
+    const rows = new Map<string, Tables["children"] | null>()
+    for (const [child, entries] of this.children) {
+      const last = entries.at(-1)
+      if (!last || child === this.practice) continue
+      const row = { practice: this.practice, child, current: currentOf(entries), lastHash: last.hash }
+      rows.set(child, childRow(row))
+    }
+    await setChildRows(this.transaction, this.practice, rows)
+    const first = this.rows[0]
+    return first ? { first: first.position, last: this.position } : null
   }
 
-  private async entriesOf(child: string): Promise<Entry[]> {
-    const loaded = this.children.get(child)
-    if (loaded) return loaded
-    const entries = [...(await entriesOf(this.transaction, this.practice, child))]
-    this.children.set(child, entries)
-    return entries
+  private entries() {
+    return this.transaction.selectFrom("entries").where("practice", "=", this.practice)
   }
 
-  private async entryWithId(id: string): Promise<Entry | undefined> {
-    const row = await this.transaction
-      .selectFrom("entries")
-      .selectAll()
-      .where("practice", "=", this.practice)
-      .where("id", "=", id)
-      .executeTakeFirst()
-    return row && entryOf(row)
-  }
-
-  private async numberTaken(draft: Draft): Promise<Refusal | null> {
-    if (draft.kind !== "child" || draft.body.number === undefined) return null
-    const other = await this.transaction
+  private async learnNumbers(by: "child" | "number", names: readonly string[]): Promise<void> {
+    const rows = await this.transaction
       .selectFrom("children")
-      .select("name")
+      .select(["child", "name", "number"])
       .where("practice", "=", this.practice)
-      .where("number", "=", draft.body.number)
-      .where("child", "<>", draft.child)
-      .executeTakeFirst()
-    if (!other) return null
-    return conflict({
-      path: "number",
-      value: draft.body.number,
-      allowed: say("a number no other child of the practice has"),
-      message: say("the number {number} belongs to {name}", {
-        number: draft.body.number,
-        name: other.name,
-      }),
-    })
+      .where("number", "is not", null)
+      .where(by, "in", names)
+      .execute()
+    for (const { child, name, number } of rows) {
+      if (number === null) continue
+      this.holders.set(number, { child, name })
+      this.numbers.set(child, number)
+    }
   }
 
-  private async insert(draft: Draft): Promise<Entry> {
+  private numberRefusal(draft: Draft): Refusal | null {
+    if (draft.kind !== "child" || draft.body.number === undefined) return null
+    const { number } = draft.body
+    const holder = this.holders.get(number)
+    return holder && holder.child !== draft.child ? numberTaken({ number, name: holder.name }) : null
+  }
+
+  private holdNumber(entry: Entry): void {
+    const before = this.numbers.get(entry.child)
+    if (before !== undefined) this.holders.delete(before)
+    this.numbers.delete(entry.child)
+    if (entry.kind !== "child" || entry.body.number === undefined) return
+    this.holders.set(entry.body.number, { child: entry.child, name: entry.body.name })
+    this.numbers.set(entry.child, entry.body.number)
+  }
+
+  private add(draft: Draft): Entry {
     const unhashed = {
       practice: this.practice,
       position: this.position + 1,
@@ -198,100 +221,9 @@ class Batch {
       previous_hash: this.head,
     }
     const row = { ...unhashed, hash: entryHash(unhashed) }
-    await this.transaction.insertInto("entries").values(row).execute()
+    this.rows.push(row)
     this.position = row.position
     this.head = row.hash
     return entryOf(row)
   }
-}
-
-/** What the child's own entries say against the draft. */
-function refusalOf(
-  draft: Draft,
-  { known, isPaper }: { readonly known: readonly Entry[]; readonly isPaper: boolean },
-): Refusal | null {
-  const namesChild = draft.kind === "child" && draft.supersedes === undefined
-  if (namesChild && draft.id !== draft.child)
-    throw new RangeError("a child's id is the id of the entry that first names the child")
-  if (!namesChild && !isPaper && known.length === 0)
-    return {
-      kind: "not-found",
-      problem: {
-        path: "child",
-        value: draft.child,
-        allowed: say("a child of this practice"),
-        message: say("no such child"),
-      },
-    }
-  return supersedingRefusal(draft, known) ?? doubleVisit(draft, known)
-}
-
-function supersedingRefusal(draft: Draft, known: readonly Entry[]): Refusal | null {
-  if (draft.supersedes === undefined) {
-    if (draft.kind === "withdrawal") throw new RangeError("a withdrawal supersedes an entry")
-    return null
-  }
-  const target = known.find((entry) => entry.id === draft.supersedes)
-  const fits = target && (draft.kind === "withdrawal" ? target.kind !== "child" : target.kind === draft.kind)
-  if (!fits)
-    return {
-      kind: "not-found",
-      problem: {
-        path: "supersedes",
-        value: draft.supersedes,
-        allowed:
-          draft.kind === "withdrawal"
-            ? say("an entry of this child")
-            : say("a {kind} of this child", { kind: draft.kind }),
-        message:
-          draft.kind === "withdrawal"
-            ? say("no such entry to withdraw")
-            : say("no such {kind} to correct", { kind: draft.kind }),
-      },
-    }
-  if (!draft.reason?.trim())
-    return conflict({
-      path: "reason",
-      value: draft.reason ?? null,
-      allowed: say("why it is corrected, in words"),
-      message: say("a correction needs a reason"),
-    })
-  const later = known.find((entry) => entry.supersedes === draft.supersedes)
-  if (!later) return null
-  return conflict({
-    path: "supersedes",
-    value: draft.supersedes,
-    allowed: say("an entry that still holds"),
-    message: say(later.kind === "withdrawal" ? "already withdrawn on {day}" : "already corrected on {day}", {
-      day: later.recordedAt.slice(0, 10),
-    }),
-  })
-}
-
-function doubleVisit(draft: Draft, known: readonly Entry[]): Refusal | null {
-  if (draft.kind !== "visit") return null
-  const { date } = draft.body
-  const same = currentOf(known).some(
-    (entry) => entry.kind === "visit" && entry.body.date === date && entry.id !== draft.supersedes,
-  )
-  if (!same) return null
-  return conflict({
-    path: "date",
-    value: date,
-    allowed: say("one visit a day; correct the visit that is there"),
-    message: say("a visit on {date} is already recorded", { date }),
-  })
-}
-
-function sameContent(entry: Entry, draft: Draft): boolean {
-  return (
-    entry.kind === draft.kind &&
-    entry.child === draft.child &&
-    entry.supersedes === (draft.supersedes ?? null) &&
-    canonicalJson(entry.body) === canonicalJson(draft.body)
-  )
-}
-
-function conflict(problem: Problem): Refusal {
-  return { kind: "conflict", problem }
 }

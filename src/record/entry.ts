@@ -140,6 +140,12 @@ export type Entry = Content & {
   readonly hash: string
 }
 
+/** Those of the entries that still hold: neither superseded nor a withdrawal. */
+export function currentOf(entries: readonly Entry[]): readonly Entry[] {
+  const superseded = new Set(entries.map((entry) => entry.supersedes))
+  return entries.filter((entry) => entry.kind !== "withdrawal" && !superseded.has(entry.id))
+}
+
 /** The day an entry is about, null when it has none. */
 export function dayOf(content: Content): CalendarDate | null {
   switch (content.kind) {

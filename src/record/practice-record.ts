@@ -25,6 +25,7 @@ import {
   revokeFamilyLink,
 } from "./family-links.js"
 import { addFile, fileOf, mediaTypeOf, type NewFile, type StoredFile } from "./files.js"
+import { inbox } from "./inbox.js"
 import { clearLogInAttempts, type LogInAttempts, logInAttempts, setLogInAttempts } from "./log-in-attempts.js"
 import { type BottleOfLot, bottlesOfLot } from "./lots.js"
 import { outbox } from "./outbox.js"
@@ -33,6 +34,7 @@ import { practiceRulesFrom } from "./practice-rules.js"
 import type { Practice } from "./practices.js"
 import { endSession, endSessionsOf, openSession, personOfSession } from "./sessions.js"
 import { tokens } from "./tokens.js"
+import { webhooks } from "./webhooks.js"
 
 /** Everything one practice has recorded, and nothing of any other. */
 export type PracticeRecord = ReturnType<typeof practiceRecord>
@@ -95,10 +97,14 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
     file: (sha256: string): Promise<StoredFile | null> => fileOf(queries, id, sha256),
     mediaTypeOf: (sha256: string): Promise<string | null> => mediaTypeOf(queries, id, sha256),
 
+    /** What instruments and other programs sent, and what became of it. */
+    inbox: inbox(queries, id),
     /** Messages to families: what is to be sent and what was. */
     outbox: outbox(queries, id),
     /** Keys of other programs. */
     tokens: tokens(queries, id),
+    /** Addresses that are told of what is new. */
+    webhooks: webhooks(queries, id),
     /** Contacts of the families that have one in force, by child. */
     familyContacts: () => familyContacts(queries, id),
 

@@ -4,8 +4,7 @@ import type {
   PracticeLetterhead,
   PracticeRules,
 } from "../engine/practice-rules.js"
-import { currentOf } from "./entries.js"
-import type { Entry, PaperKind, PracticePaper } from "./entry.js"
+import { currentOf, type Entry, type PaperKind, type PracticePaper } from "./entry.js"
 
 /** What the practice has set, from the papers that still hold. */
 export function practiceRulesFrom(papers: readonly Entry[]): PracticeRules {

@@ -149,9 +149,24 @@ export function entriesSuite(name: string, openDatabase: () => Promise<OpenDatab
         expect(await messages([visit("2025-01-10")])).toEqual([])
       })
 
-      it("does not let the child itself be withdrawn", async () => {
-        const withdrawal = { ...common, kind: "withdrawal", body: {}, supersedes: CHILD, reason: "left" }
-        expect(await messages([withdrawal as Draft])).toEqual(["no such entry to withdraw"])
+      const withdrawn = (supersedes: string): Draft =>
+        ({ ...common, kind: "withdrawal", body: {}, supersedes, reason: "no child of ours" }) as Draft
+
+      it("does not let the child itself be withdrawn while anything of it holds", async () => {
+        expect(await messages([withdrawn(CHILD)])).toEqual(["1 entry of this child still holds"])
+      })
+
+      it("lets a child go of whom nothing else holds, and its number with it", async () => {
+        expect(await messages([withdrawn(wrong), withdrawn(CHILD)])).toEqual([])
+        expect(await record.child(CHILD)).toBeNull()
+        expect(await record.courseOf(CHILD)).toBeNull()
+        expect((await record.coursesOf([CHILD])).size).toBe(0)
+        expect(await record.entriesOf(CHILD)).toHaveLength(4)
+        expect(await messages([visit("2025-03-10")])).toEqual(["no such child"])
+        const other = "55555555-5555-4555-8555-555555555555"
+        expect(await messages([otherChild(other, "Noor", "A-7")])).toEqual([])
+        expect(await record.rebuild()).toBe(1)
+        expect(await record.verifyChain()).toMatchObject({ whole: true })
       })
     })
 

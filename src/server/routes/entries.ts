@@ -103,8 +103,12 @@ export function entriesRoutes(app: FastifyInstance, context: Context): void {
 
   serveRoute(app, api.withdrawEntry, {
     answer: ({ params, body, person }) =>
-      context.oneAtATime(() => {
+      context.oneAtATime(async () => {
         const { id: child, entryId: supersedes } = params
+        // A child goes only as a part of what made it: an import that is taken back.
+        const known = await context.record.entriesOf(child)
+        if (known.some(({ id, kind }) => id === supersedes && kind === "child"))
+          throw noSuch("entry that can be put right", supersedes)
         const drafted = { kind: "withdrawal", child, body: {}, supersedes, reason: body.reason } as const
         return save(context, child, [authored(context, person, drafted)])
       }),
