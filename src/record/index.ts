@@ -1,5 +1,10 @@
 // What is stored, and how it is opened.
 
+// The whole record, out and in again.
+export { everythingOf, inSnapshot, type PersonRow, type PlainRow } from "./archive-read.js"
+export { ARCHIVE_TABLES } from "./archive-tables.js"
+export { putBack, type RecordSource, RowRefused } from "./archive-write.js"
+export { CHAIN_START, type EntryRow, entryHash } from "./chain.js"
 // Entries: the only way anything about a child is recorded.
 export type { ListedChild } from "./children.js"
 export type { OpenDatabase } from "./driver.js"
@@ -17,6 +22,21 @@ export {
 // People.
 export { type FamilyLink, LINK_FAILURES_ALLOWED } from "./family-links.js"
 export { lockFolder } from "./folder-lock.js"
+// Imports of whole files.
+export {
+  IMPORT_STATES,
+  type ImportCounts,
+  type ImportState,
+  type RecordedImport,
+} from "./imports.js"
+// What came from outside.
+export {
+  INBOX_STATES,
+  type InboxItem,
+  type InboxStanding,
+  type InboxState,
+  type NewInboxItem,
+} from "./inbox.js"
 export type { BottleOfLot } from "./lots.js"
 export { migrate } from "./migrations.js"
 // Messages to families.
@@ -28,3 +48,5 @@ export { addPractice, practicesIn } from "./practices.js"
 export { RecordError } from "./record-error.js"
 // Other programs.
 export { type ApiToken, TOKEN_PREFIX } from "./tokens.js"
+export type { NewDelivery, Telling, WebhookDelivery } from "./webhook-deliveries.js"
+export type { Told, Webhook } from "./webhooks.js"

@@ -1,3 +1,4 @@
+import { join } from "node:path"
 import type { Course } from "../engine/course.js"
 import type { PracticeRules } from "../engine/practice-rules.js"
 import { type ChainReport, chainHead, verifyChain } from "./chain.js"
@@ -25,6 +26,7 @@ import {
   revokeFamilyLink,
 } from "./family-links.js"
 import { addFile, fileOf, mediaTypeOf, type NewFile, type StoredFile } from "./files.js"
+import { imports } from "./imports.js"
 import { inbox } from "./inbox.js"
 import { clearLogInAttempts, type LogInAttempts, logInAttempts, setLogInAttempts } from "./log-in-attempts.js"
 import { type BottleOfLot, bottlesOfLot } from "./lots.js"
@@ -99,6 +101,11 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
 
     /** What instruments and other programs sent, and what became of it. */
     inbox: inbox(queries, id),
+    /** Imports of whole files, each of which can be taken back. */
+    imports: imports(queries, id),
+    /** Where files that are needed for a while may stand. */
+    scratchFolder: join(database.folder, "scratch"),
+
     /** Messages to families: what is to be sent and what was. */
     outbox: outbox(queries, id),
     /** Keys of other programs. */

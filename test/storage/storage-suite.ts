@@ -1,6 +1,7 @@
 import type { OpenDatabase } from "../../src/record/index.js"
 import { entriesSuite } from "./entries-suite.js"
 import { filesSuite } from "./files-suite.js"
+import { inboxSuite } from "./inbox-suite.js"
 import { outboxSuite } from "./outbox-suite.js"
 import { viewsSuite } from "./views-suite.js"
 
@@ -8,6 +9,7 @@ import { viewsSuite } from "./views-suite.js"
 export function storageSuite(name: string, openDatabase: () => Promise<OpenDatabase>): void {
   entriesSuite(name, openDatabase)
   filesSuite(name, openDatabase)
+  inboxSuite(name, openDatabase)
   outboxSuite(name, openDatabase)
   viewsSuite(name, openDatabase)
 }
