@@ -12,6 +12,7 @@ import { byLanguage } from "./by-language.js"
 import { childReadings } from "./child-readings.js"
 import type { Clock } from "./clock.js"
 import type { Context } from "./context.js"
+import { type InstrumentReceiver, instrumentReceiver } from "./dicom/receiver.js"
 import { guard, isApi } from "./guard.js"
 import { inTurn } from "./in-turn.js"
 import { type MailJobOptions, mailJob } from "./mail/mail-job.js"
@@ -44,6 +45,12 @@ import { templatesRoutes } from "./routes/templates.js"
 import { todayRoutes } from "./routes/today.js"
 import { tokensRoutes } from "./routes/tokens.js"
 import { rulesInForce } from "./rules.js"
+
+declare module "fastify" {
+  interface FastifyInstance {
+    instruments: InstrumentReceiver
+  }
+}
 
 const LARGEST_BODY_BYTES = 1_000_000
 
@@ -86,6 +93,8 @@ export async function buildApp({
     oneAtATime: inTurn(),
   }
   const readings = byLanguage(() => childReadings(context))
+  // Receives nothing before it is started, which whoever listens does.
+  app.decorate("instruments", instrumentReceiver(context))
   app.setValidatorCompiler(contractValidator)
   // The contract describes our answers and the tests hold us to it; a record written under older rules stays readable.
   app.setSerializerCompiler(() => (answer) => JSON.stringify(answer))

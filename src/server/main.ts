@@ -17,8 +17,10 @@ import {
 import { buildApp } from "./app.js"
 import { type Clock, clockMovedTo, machineClock } from "./clock.js"
 import { isDemo, loadDemo } from "./demo.js"
+import { receiverGreeting, receiverKeys, startReceiver } from "./dicom/start-receiver.js"
 import { type FirstLogIn, firstLogIn } from "./first-log-in.js"
 import { type SmtpAddress, SmtpAddressFault, smtpAddress } from "./mail/smtp-address.js"
+import { ServerStartError } from "./server-start-error.js"
 
 export interface ServerOptions {
   /** Made when absent. */
@@ -59,10 +61,7 @@ export interface RunningServer {
   readonly close: () => Promise<void>
 }
 
-/** The server can't start for a reason outside of it, told in words its operator can act on. */
-export class ServerStartError extends Error {
-  override readonly name = "ServerStartError"
-}
+export { ServerStartError }
 
 /** Any number would do; this one makes every demo of one day the same. */
 const DEMO_SEED = 7
@@ -87,6 +86,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   try {
     const publicAddress = addressOfFamilies(options.address ?? process.env.LENGTHWISE_ADDRESS)
     const smtp = mailServer(options.smtp ?? process.env.LENGTHWISE_SMTP)
+    const keys = receiverKeys(options.dicom)
     const lock = lockFolder(dataFolder)
     undo.push(() => lock.release())
     const database = openEmbedded(dataFolder)
@@ -119,9 +119,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
         ? new ServerStartError(`port ${port} of ${host} is taken; choose another`, { cause })
         : cause
     })
+    const receives = await startReceiver(app.instruments, { host, port: options.dicom?.port, keys })
     lock.note(`serving ${address}, process ${process.pid}`)
     undo.push(closeOnSignals(close))
-    for (const line of greeting({ address, logIn, pages, smtp, today: options.today })) say(line)
+    const told = { address, logIn, pages, smtp, receives: receiverGreeting(receives), today: options.today }
+    for (const line of greeting(told)) say(line)
     return { address, ...(logIn ? { firstLogIn: logIn } : {}), close }
   } catch (error) {
     await close()
@@ -172,9 +174,11 @@ function greeting({
   logIn,
   pages,
   smtp,
+  receives,
   today,
 }: {
   readonly smtp: SmtpAddress | null
+  readonly receives: readonly string[]
   readonly today: CalendarDate | undefined
   readonly address: string
   readonly logIn: FirstLogIn | undefined
@@ -184,6 +188,7 @@ function greeting({
     `Lengthwise is at ${address}`,
     ...(pages ? [] : ["The pages are not built; only the API is served."]),
     ...(smtp ? [`Messages to families go through ${smtp.place}.`] : []),
+    ...receives,
     ...(today ? [`The practice's day is set to ${today}.`] : []),
     ...(logIn?.password ? [`Log in as ${logIn.name} with the password ${logIn.password}`] : []),
     ...(logIn ? [`The first log-in is kept in ${logIn.file} until its password is changed.`] : []),
