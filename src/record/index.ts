@@ -1,7 +1,14 @@
 // What is stored, and how it is opened.
 
 // The whole record, out and in again.
-export { everythingOf, inSnapshot, type PersonRow, type PlainRow } from "./archive-read.js"
+export {
+  everythingOf,
+  type FileRow,
+  inSnapshot,
+  type PersonRow,
+  type PlainRow,
+  type PracticeRow,
+} from "./archive-read.js"
 export { ARCHIVE_TABLES } from "./archive-tables.js"
 export { putBack, type RecordSource, RowRefused } from "./archive-write.js"
 export { CHAIN_START, type EntryRow, entryHash } from "./chain.js"
@@ -13,10 +20,12 @@ export type { Saved } from "./entries.js"
 export {
   type ChildBody,
   type ConsentBody,
+  currentOf,
   type Draft,
   dayOf,
   type Entry,
   type EntryKind,
+  PAPER_KINDS,
   type PaperKind,
 } from "./entry.js"
 // People.

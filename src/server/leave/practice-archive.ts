@@ -1,0 +1,208 @@
+import type { Writable } from "node:stream"
+import type { CalendarDate } from "../../engine/course.js"
+import { METHOD_VERSION } from "../../engine/method.js"
+import type { Language } from "../../engine/say.js"
+import { COURSE_TABLES, type CourseTable, headerRow, tableRows } from "../../interop/archive/course-tables.js"
+import { filePart, type Manifest, README, RECORD_PARTS } from "../../interop/archive/format.js"
+import { ndjson } from "../../interop/archive/lines.js"
+import { readmeText } from "../../interop/archive/readme.js"
+import { type ArchiveWriter, archiveWriter } from "../../interop/archive/zip-writer.js"
+import {
+  ARCHIVE_TABLES,
+  everythingOf,
+  type ListedChild,
+  type OpenDatabase,
+  type PlainRow,
+  practiceRecord,
+  practicesIn,
+} from "../../record/index.js"
+import type { PaperSize } from "../../report/document.js"
+import type { PaperSetter } from "../paper-setter.js"
+import { courseText } from "./course-text.js"
+import { entryLine, fileLine, personLine, practiceLine } from "./record-lines.js"
+import { recordPapers } from "./record-papers.js"
+
+export const PHASES = ["record", "files", "courses", "tables", "papers"] as const
+export type Phase = (typeof PHASES)[number]
+
+export interface Progress {
+  readonly phase: Phase
+  readonly done: number
+  readonly total: number
+}
+
+export interface PracticeArchiveOptions {
+  /** As it stands at one moment: see `inSnapshot`. */
+  readonly database: OpenDatabase
+  readonly destination: Writable
+  readonly madeAtMs: number
+  readonly today: CalendarDate
+  /** The full record of every child on paper; slow, so it can be left out. */
+  readonly papers: {
+    readonly setter: PaperSetter
+    readonly language: Language
+    readonly paper: PaperSize
+  } | null
+  readonly signal?: AbortSignal | undefined
+  readonly onProgress?: ((progress: Progress) => void) | undefined
+}
+
+/** A folder that holds no practice yet has nothing to be taken out. */
+export class NothingToTakeOut extends Error {
+  override readonly name = "NothingToTakeOut"
+}
+
+/** Children whose courses are in memory at one time. */
+const CHILDREN_AT_ONCE = 50
+
+/** Writes everything a practice has recorded as one archive (docs/archive.md), part after part. */
+export async function writePracticeArchive(options: PracticeArchiveOptions): Promise<Manifest> {
+  const { database, destination, madeAtMs, signal, papers } = options
+  const [practice] = await practicesIn(database.queries)
+  if (!practice) throw new NothingToTakeOut("this data folder holds no practice yet")
+  const record = practiceRecord(database, practice)
+  const madeAt = new Date(madeAtMs)
+  const writer = archiveWriter(destination, { madeAt, signal })
+  const children = await record.everyChild()
+  const kept = { options, writer, practice: practice.id, madeAt: madeAt.toISOString() }
+
+  await writer.add(README, readmeText({ of: "practice", practice }))
+  const damage = await addRecord(kept)
+  const files = await addFiles(kept)
+  await writer.add("rules.json", json(await record.rules()))
+  const batches = courseBatches({ record, children, options })
+  for await (const { child, course } of batches("courses", 1))
+    await writer.add(`children/${child.id}/course.json`, courseText(course))
+  const rows = async function* (table: CourseTable) {
+    yield headerRow(table)
+    for await (const { child, course } of batches(
+      "tables",
+      COURSE_TABLES.length,
+      COURSE_TABLES.indexOf(table),
+    ))
+      yield tableRows(table, course, child)
+  }
+  for (const table of COURSE_TABLES) await writer.add(`tables/${table.name}.csv`, rows(table))
+  const papersNotMade = papers ? await recordPapers({ ...options, papers, record, children, writer }) : []
+
+  return writer.finish({
+    of: "practice",
+    madeAt: madeAt.toISOString(),
+    madeBy: `Lengthwise, method ${METHOD_VERSION}`,
+    practice: { id: practice.id, name: practice.name },
+    head: await record.head(),
+    counts: { ...(await counts(kept)), children: children.length },
+    papers: papers && { language: papers.language, paper: papers.paper },
+    papersNotMade,
+    damage: [...damage, ...files],
+  })
+}
+
+interface Kept {
+  readonly options: PracticeArchiveOptions
+  readonly writer: ArchiveWriter
+  readonly practice: string
+  readonly madeAt: string
+}
+
+/** Everything that is restored row by row. What is damaged is written as it is, and said. */
+async function addRecord({ options, writer, practice, madeAt }: Kept): Promise<readonly string[]> {
+  const { database, onProgress } = options
+  const everything = everythingOf(database, practice)
+  const total = await everything.count("entries")
+  const [known] = (await practicesIn(database.queries)).filter(({ id }) => id === practice)
+  if (!known) throw new RangeError("the practice went away")
+  const chain = await practiceRecord(database, known).verifyChain()
+  await writer.add(RECORD_PARTS.practice, json(practiceLine(await everything.practice())))
+  await writer.add(RECORD_PARTS.people, ndjson((await everything.people()).map(personLine)))
+  const entries = async function* () {
+    let done = 0
+    for await (const row of everything.entries()) {
+      done += 1
+      if (done % 500 === 0 || done === total) onProgress?.({ phase: "record", done, total })
+      yield entryLine(row)
+    }
+  }
+  await writer.add(RECORD_PARTS.entries, ndjson(entries()))
+  for (const [table, decision] of Object.entries(ARCHIVE_TABLES))
+    if (decision.kept === "rows")
+      await writer.add(decision.part, ndjson(plainRows(table, everything.rows(table), madeAt)))
+  return chain.whole ? [] : [`entry ${chain.position} (${chain.id}): ${chain.why}`]
+}
+
+/**
+ * Rows of a table as they stand, but for one thing: a family link that still opens ends with the archive. The key that
+ * signs links stays behind, so it could not open after a restore, and whoever restores must not take it for open.
+ */
+async function* plainRows(
+  table: string,
+  rows: AsyncIterable<PlainRow>,
+  madeAt: string,
+): AsyncGenerator<PlainRow> {
+  for await (const row of rows) {
+    const opens = table === "family_links" && row.revoked_at === null && String(row.expires_at) > madeAt
+    yield opens ? { ...row, revoked_at: madeAt } : row
+  }
+}
+
+async function addFiles({ options, writer, practice }: Kept): Promise<readonly string[]> {
+  const { database, onProgress } = options
+  const everything = everythingOf(database, practice)
+  const [known] = (await practicesIn(database.queries)).filter(({ id }) => id === practice)
+  if (!known) throw new RangeError("the practice went away")
+  const record = practiceRecord(database, known)
+  const total = await everything.count("files")
+  const damage: string[] = []
+  const lines = async function* () {
+    for await (const row of everything.files()) yield fileLine(row)
+  }
+  await writer.add(RECORD_PARTS.files, ndjson(lines()))
+  let done = 0
+  for await (const { sha256 } of everything.files()) {
+    done += 1
+    try {
+      const file = await record.file(sha256)
+      if (file) await writer.add(filePart(sha256), file.bytes)
+    } catch (cause) {
+      if (!(cause instanceof Error) || cause.name !== "RecordError") throw cause
+      damage.push(cause.message)
+    }
+    onProgress?.({ phase: "files", done, total })
+  }
+  return damage
+}
+
+async function counts({ options: { database }, practice }: Kept): Promise<Readonly<Record<string, number>>> {
+  const everything = everythingOf(database, practice)
+  const found: Record<string, number> = {}
+  for (const [table, { kept }] of Object.entries(ARCHIVE_TABLES))
+    if (kept !== "no" && table !== "practices") found[table] = await everything.count(table)
+  return found
+}
+
+/** The children with their courses, a few at a time; `times` passes are told as one piece of work. */
+function courseBatches({
+  record,
+  children,
+  options: { onProgress, signal },
+}: {
+  readonly record: ReturnType<typeof practiceRecord>
+  readonly children: readonly ListedChild[]
+  readonly options: PracticeArchiveOptions
+}) {
+  return async function* (phase: Phase, times: number, before = 0) {
+    for (let from = 0; from < children.length; from += CHILDREN_AT_ONCE) {
+      signal?.throwIfAborted()
+      const batch = children.slice(from, from + CHILDREN_AT_ONCE)
+      const courses = await record.coursesOf(batch.map(({ id }) => id))
+      for (const child of batch) {
+        const course = courses.get(child.id)
+        if (course) yield { child, course }
+      }
+      const done = before * children.length + from + batch.length
+      onProgress?.({ phase, done, total: times * children.length })
+    }
+  }
+}
+
+const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`
