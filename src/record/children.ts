@@ -128,6 +128,12 @@ export async function setChildRows(
   )
 }
 
+/** Derives the child's row anew from the entries. */
+export async function refreshChild(queries: Kysely<Tables>, practice: string, child: string): Promise<void> {
+  const [row = null] = await rowsOf(queries, practice, [child])
+  await setChildRows(queries, practice, new Map([[child, row]]))
+}
+
 /** Throws the derived table away and makes it anew from the entries. */
 export async function rebuildChildren(queries: Kysely<Tables>, practice: string): Promise<number> {
   return queries.transaction().execute(async (transaction) => {

@@ -7,6 +7,8 @@ import type { Tables } from "./tables.js"
  */
 export interface OpenDatabase {
   readonly queries: Kysely<Tables>
+  /** The data folder. */
+  readonly folder: string
   /** What a column of bytes is called here. */
   readonly bytesType: "blob" | "bytea"
   /** Statements that make the database itself refuse to change or remove a row of the table. */

@@ -16,7 +16,7 @@ export function openEmbedded(folder: string): OpenDatabase {
   const file = join(folder, RECORD_FILE)
   const connection = connect(folder, file)
   const queries = new Kysely<Tables>({ dialect: new SqliteDialect({ database: connection }) })
-  return { queries, bytesType: "blob", appendOnlyStatements, close: () => queries.destroy() }
+  return { queries, folder, bytesType: "blob", appendOnlyStatements, close: () => queries.destroy() }
 }
 
 function connect(folder: string, file: string): Database.Database {

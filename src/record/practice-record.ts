@@ -85,6 +85,9 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
       const kept = currentOf(entries).filter((entry) => entry.kind === "child" || !left.has(entry.id))
       return kept.some(({ kind }) => kind === "child") ? courseFrom(kept, practice) : null
     },
+    /** The entries that still hold of several children at once, by child. */
+    currentEntries: (children: readonly string[]): Promise<ReadonlyMap<string, readonly Entry[]>> =>
+      currentEntriesOfMany(queries, id, children),
     async coursesOf(children: readonly string[]): Promise<ReadonlyMap<string, Course>> {
       const found = await currentEntriesOfMany(queries, id, children)
       return new Map(

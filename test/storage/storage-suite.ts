@@ -1,6 +1,7 @@
 import type { OpenDatabase } from "../../src/record/index.js"
 import { entriesSuite } from "./entries-suite.js"
 import { filesSuite } from "./files-suite.js"
+import { importsSuite } from "./imports-suite.js"
 import { inboxSuite } from "./inbox-suite.js"
 import { outboxSuite } from "./outbox-suite.js"
 import { viewsSuite } from "./views-suite.js"
@@ -10,6 +11,7 @@ export function storageSuite(name: string, openDatabase: () => Promise<OpenDatab
   entriesSuite(name, openDatabase)
   filesSuite(name, openDatabase)
   inboxSuite(name, openDatabase)
+  importsSuite(name, openDatabase)
   outboxSuite(name, openDatabase)
   viewsSuite(name, openDatabase)
 }
