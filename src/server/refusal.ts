@@ -38,6 +38,9 @@ const NO_SUCH: Readonly<Record<string, readonly [allowed: string, message: strin
   file: [msg("a file of this practice"), msg("no such file")],
   message: [msg("a message of this practice"), msg("no such message")],
   list: [msg("a list of this practice"), msg("no such list")],
+  token: [msg("a token of this practice"), msg("no such token")],
+  address: [msg("an address of this practice"), msg("no such address")],
+  delivery: [msg("a delivery of this practice"), msg("no such delivery")],
   "entry that can be put right": [
     msg("a entry that can be put right of this practice"),
     msg("no such entry that can be put right"),
