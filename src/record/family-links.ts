@@ -1,5 +1,6 @@
 import { createHmac, randomBytes, timingSafeEqual } from "node:crypto"
 import { type Kysely, sql } from "kysely"
+import { signingKey } from "./signing-keys.js"
 import type { FamilyLinksTable, Tables } from "./tables.js"
 
 export interface FamilyLink {
@@ -90,7 +91,7 @@ export async function familyLinkToken(
   practice: string,
   id: string,
 ): Promise<string> {
-  return `${id}.${signature(await signingKey(queries, practice), id)}`
+  return `${id}.${signature(await signingKey(queries, practice, "family-links"), id)}`
 }
 
 /** The link of a token while it may be opened; null for one that is unknown, forged, expired, revoked or locked. */
@@ -100,7 +101,7 @@ export async function openableFamilyLink(
   { token, nowMs }: { readonly token: string; readonly nowMs: number },
 ): Promise<FamilyLink | null> {
   const [id = "", signed = ""] = token.split(".")
-  const expected = Buffer.from(signature(await signingKey(queries, practice), id))
+  const expected = Buffer.from(signature(await signingKey(queries, practice, "family-links"), id))
   const given = Buffer.from(signed)
   if (given.length !== expected.length || !timingSafeEqual(given, expected)) return null
   const row = await queries
@@ -132,27 +133,6 @@ export async function noteFamilyLinkTry(
 
 const signature = (key: string, id: string): string =>
   createHmac("sha256", Buffer.from(key, "base64url")).update(id).digest("base64url").slice(0, 22)
-
-/** The practice's key, made the first time it is asked for. */
-async function signingKey(queries: Kysely<Tables>, practice: string): Promise<string> {
-  const purpose = "family-links"
-  const known = () =>
-    queries
-      .selectFrom("signing_keys")
-      .select("key")
-      .where("practice", "=", practice)
-      .where("purpose", "=", purpose)
-      .executeTakeFirst()
-  const row = await known()
-  if (row) return row.key
-  await queries
-    .insertInto("signing_keys")
-    .values({ practice, purpose, key: randomBytes(32).toString("base64url") })
-    // Of two at once the first one's key stays.
-    .onConflict((conflict) => conflict.doNothing())
-    .execute()
-  return (await known())?.key ?? ""
-}
 
 const linkOf = (row: FamilyLinksTable): FamilyLink => ({
   id: row.id,

@@ -35,6 +35,7 @@ import { addPerson, type NewPerson, type Person, peopleOf, personByLogIn, setPas
 import { practiceRulesFrom } from "./practice-rules.js"
 import type { Practice } from "./practices.js"
 import { endSession, endSessionsOf, openSession, personOfSession } from "./sessions.js"
+import { signingKey } from "./signing-keys.js"
 import { tokens } from "./tokens.js"
 import { webhooks } from "./webhooks.js"
 
@@ -106,6 +107,8 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
     inbox: inbox(queries, id),
     /** Imports of whole files, each of which can be taken back. */
     imports: imports(queries, id),
+    /** The data folder. */
+    folder: database.folder,
     /** Where files that are needed for a while may stand. */
     scratchFolder: join(database.folder, "scratch"),
 
@@ -143,6 +146,9 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
       openableFamilyLink(queries, id, opening),
     noteFamilyLinkTry: (tried: { readonly id: string; readonly isRight: boolean; readonly nowMs: number }) =>
       noteFamilyLinkTry(queries, id, tried),
+
+    /** What moves the days of a table for research; without it nobody finds the way back. */
+    researchSecret: (): Promise<string> => signingKey(queries, id, "research"),
 
     openSession: (opening: { readonly person: string; readonly nowMs: number }) =>
       openSession(queries, id, opening),
