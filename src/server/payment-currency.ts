@@ -4,7 +4,7 @@ import type { Problem } from "./contract/problem.js"
 
 /** Payments sent in another currency than the practice's fees; what is no currency at all is told by its field. */
 export async function paymentCurrencyProblems(
-  { rules }: Context,
+  { rules }: { readonly rules: Pick<Context["rules"], "now"> },
   items: readonly { readonly fields: unknown; readonly place: string }[],
 ): Promise<readonly Problem[]> {
   const currency = (await rules.now()).feeSchedules[0]?.currency

@@ -10,7 +10,7 @@ import { paymentCurrencyProblems } from "./payment-currency.js"
 import { noSuch } from "./refusal.js"
 import { authored, problemsOf, save } from "./save.js"
 
-const KINDS = {
+export const KINDS = {
   visits: "visit",
   treatments: "treatment",
   supplies: "supply",

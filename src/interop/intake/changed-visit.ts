@@ -22,20 +22,20 @@ export type WithoutChange =
   | { readonly kind: "changed-since"; readonly paths: readonly string[] }
 
 /**
- * The visit as it is now without what one object brought, as long as that still stands as it was brought: `then` is the
- * visit as it was recorded with the object.
+ * The visit as it is now without what one object brought, as long as that still stands as it was brought: `asRecorded`
+ * is the visit as it was recorded with the object.
  */
 export function withoutChange({
   now,
-  then,
+  asRecorded,
   change,
 }: {
   readonly now: Visit
-  readonly then: Visit
+  readonly asRecorded: Visit
   readonly change: VisitChange
 }): WithoutChange {
   const touched = [...change.added, ...change.corrected.map(({ path }) => path)]
-  const paths = touched.filter((path) => !same(at(now, path), at(then, path)))
+  const paths = touched.filter((path) => !same(at(now, path), at(asRecorded, path)))
   if (paths.length > 0) return { kind: "changed-since", paths }
   const without = change.added.reduce((visit, path) => withAt(visit, path, undefined), now)
   const restored = change.corrected.reduce(

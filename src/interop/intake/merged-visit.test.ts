@@ -99,7 +99,7 @@ describe("for any two accounts", () => {
         const { visit, added, contradictions } = mergedVisit(recorded, { ...offered, sources: [SOURCE] })
         const then = correctedVisit(visit, contradictions)
         const change = { added, corrected: contradictions, sources: [SOURCE.id] }
-        const back = withoutChange({ now: then, then, change })
+        const back = withoutChange({ now: then, asRecorded: then, change })
         if (back.kind === "empty") expect(recorded).toEqual({ date })
         else expect(back).toEqual({ kind: "visit", visit: recorded })
       }),
@@ -110,7 +110,7 @@ describe("for any two accounts", () => {
 it("does not take out what somebody has changed since", () => {
   const then = length(24.1)
   const change = { added: ["right.axialLength"], corrected: [], sources: [SOURCE.id] }
-  expect(withoutChange({ now: length(24.2), then, change })).toEqual({
+  expect(withoutChange({ now: length(24.2), asRecorded: then, change })).toEqual({
     kind: "changed-since",
     paths: ["right.axialLength"],
   })
@@ -149,5 +149,20 @@ describe("fragments by child", () => {
     expect(
       joined([fragment({ born: "2017-03-04" }, length(24)), fragment({ born: "2017-03-04" }, length(23))]),
     ).toHaveLength(2)
+  })
+})
+
+describe("figures from elsewhere", () => {
+  const glasses: Visit = { date, right: { refraction: { sphere: -1 } }, from: "old glasses" }
+
+  it("do not join figures measured here without a person's word, nor the other way round", () => {
+    const paths = (a: Visit, b: Visit) => mergedVisit(a, b).contradictions.map(({ path }) => path)
+    expect(paths(length(24.1), glasses)).toEqual(["from"])
+    expect(paths(glasses, length(24.1))).toEqual(["from"])
+    expect(mergedVisit(length(24.1), glasses).visit.from).toBeUndefined()
+  })
+
+  it("are taken as they are where nothing is recorded", () => {
+    expect(mergedVisit({ date }, glasses)).toMatchObject({ visit: glasses, contradictions: [] })
   })
 })

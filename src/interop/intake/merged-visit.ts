@@ -41,6 +41,7 @@ export function mergedVisit(recorded: Visit, offered: Visit): MergedVisit {
   const rest = ownFields(offered).flatMap(([field, value]) => {
     if (field === "date" || field === "sources" || field === "right" || field === "left") return []
     const was = recorded[field]
+    if (was === undefined && field === "from" && hasFigures(recorded)) return []
     if (was === undefined) {
       added.push(field)
       return [[field, value] as const]
@@ -48,6 +49,11 @@ export function mergedVisit(recorded: Visit, offered: Visit): MergedVisit {
     if (!same(was, value)) contradictions.push({ path: field, recorded: was, offered: value })
     return []
   })
+  if (hasFigures(recorded) && added.some((path) => path !== "from") && recorded.from !== offered.from) {
+    // Figures measured here and figures from elsewhere do not stand in one visit as if they were of one place.
+    if (!contradictions.some(({ path }) => path === "from"))
+      contradictions.push({ path: "from", recorded: recorded.from, offered: offered.from })
+  }
   const sources = joinedSources(recorded, offered)
   const visit = {
     ...recorded,
@@ -57,6 +63,10 @@ export function mergedVisit(recorded: Visit, offered: Visit): MergedVisit {
   }
   return { visit, added, contradictions }
 }
+
+/** Whether anything is recorded beyond the day. */
+const hasFigures = ({ date: _, sources: __, from: ___, ...rest }: Visit): boolean =>
+  ownFields(rest).some(([, held]) => Object.keys(held).length > 0)
 
 interface Gathering {
   readonly before: EyeExamination

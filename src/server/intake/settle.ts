@@ -1,0 +1,193 @@
+import { figureName } from "../../engine/figure-names.js"
+import { say } from "../../engine/say.js"
+import type { Draft, InboxItem, Person } from "../../record/index.js"
+import { currentOf } from "../../record/index.js"
+import type { Problem } from "../contract/problem.js"
+import { noSuch, Refusal, refusalOfSave } from "../refusal.js"
+import { contentOf, type InboxResult } from "./inbox-content.js"
+import { type ChildAsked, newChild } from "./new-child.js"
+import { contradictionsOf, type PlannedDraft, planOf, type Settlement } from "./plan.js"
+import type { IntakeContext } from "./take-file.js"
+import { undoOf } from "./undo.js"
+
+/** What a person decides about an object that waits. */
+export interface Decision {
+  readonly child?: string | null | undefined
+  readonly newChild?: ChildAsked | null | undefined
+  readonly settle?: Settlement | null | undefined
+  readonly reason?: string | null | undefined
+}
+
+interface Acting {
+  readonly itemId: string
+  readonly person: Person
+}
+
+/** Puts an object under a child because a person says so: with everything it holds, or not at all. */
+export function takeItem(
+  context: IntakeContext,
+  { itemId, person, child, newChild: asked, settle, reason }: Acting & Decision,
+): Promise<InboxItem> {
+  return context.oneAtATime(async () => {
+    const { record, clock } = context
+    const item = await itemIn(context, itemId, "waiting")
+    const content = contentOf(item)
+    const today = clock.today()
+    const id = child ?? crypto.randomUUID()
+    const made = asked ? newChild(asked, { content, id, today }) : null
+    if (made && "problems" in made) throw new Refusal(422, made.problems)
+    const course = made?.course ?? (await record.courseOf(id))
+    if (!course) throw noSuch("child", id)
+    const plan = await planOf({
+      record,
+      child: id,
+      current: made ? [] : currentOf(await record.entriesOf(id)),
+      course,
+      content,
+      today,
+      sentBy: item.sentBy,
+      settle: settle ?? undefined,
+      reason: reason ?? undefined,
+    })
+    if (plan.problems.length > 0) throw new Refusal(422, plan.problems)
+    const contradictions = contradictionsOf(plan)
+    if (contradictions.length > 0 && !settle)
+      throw new Refusal(
+        409,
+        contradictions.map(({ date, path, recorded }) => unsettled({ date, path, recorded })),
+      )
+    if (contradictions.length > 0 && settle === "correct" && !reason?.trim())
+      throw new Refusal(422, [
+        {
+          path: "reason",
+          value: null,
+          allowed: say("why it is corrected, in words"),
+          message: say("a correction needs a reason"),
+        },
+      ])
+    const first: readonly PlannedDraft[] = made ? [{ kind: "child", id, child: id, body: made.body }] : []
+    const result: InboxResult = {
+      entries: [...first.map(({ kind }) => ({ id, kind })), ...plan.parts],
+    }
+    await change(context, {
+      item,
+      person,
+      drafts: [...first, ...plan.drafts],
+      standing: { state: "taken", why: null, child: id, result, reason: reason ?? null },
+    })
+    return itemAfter(context, itemId)
+  })
+}
+
+/** Sets an object aside: it waits no more and nothing is recorded of it. */
+export function setItemAside(
+  context: IntakeContext,
+  { itemId, person, reason }: Acting & { readonly reason: string },
+): Promise<InboxItem> {
+  return context.oneAtATime(async () => {
+    const item = await itemIn(context, itemId, "waiting")
+    const standing = { state: "set-aside", why: item.why, child: null, result: null, reason } as const
+    await change(context, { item, person, drafts: [], standing })
+    return itemAfter(context, itemId)
+  })
+}
+
+/** Takes back what was done with an object: it waits again, and what was recorded of it is withdrawn or put back. */
+export function undoItem(
+  context: IntakeContext,
+  { itemId, person, reason }: Acting & { readonly reason?: string | null | undefined },
+): Promise<InboxItem> {
+  return context.oneAtATime(async () => {
+    const item = await itemIn(context, itemId, "taken", "set-aside")
+    const why = reason?.trim() || say("{file} was taken back", { file: item.file })
+    const lines = await undoOf(context.record, item, why)
+    const blocked = lines.filter(({ blocks }) => blocks)
+    if (blocked.length > 0)
+      throw new Refusal(
+        409,
+        blocked.map(({ text }) => ({ path: "", value: null, allowed: "", message: text })),
+      )
+    const drafts = lines.flatMap(({ draft }) => (draft ? [draft] : []))
+    const standing = { state: "waiting", why: "undone", child: null, result: null, reason: why } as const
+    await change(context, { item, person, drafts, standing })
+    return itemAfter(context, itemId)
+  })
+}
+
+async function itemIn(
+  { record }: IntakeContext,
+  id: string,
+  ...states: readonly InboxItem["state"][]
+): Promise<InboxItem> {
+  const item = await record.inbox.item(id)
+  if (!item) throw noSuchObject(id)
+  if (!states.includes(item.state))
+    throw new Refusal(409, [
+      {
+        path: "",
+        value: item.state,
+        allowed: "",
+        message: say("Somebody has decided about this object since; look at it again."),
+      },
+    ])
+  return item
+}
+
+export const noSuchObject = (id: string): Refusal =>
+  new Refusal(404, [
+    {
+      path: "",
+      value: id,
+      allowed: say("an object of this practice's Inbox"),
+      message: say("no such object in the Inbox"),
+    },
+  ])
+
+async function itemAfter({ record }: IntakeContext, id: string): Promise<InboxItem> {
+  const item = await record.inbox.item(id)
+  if (!item) throw noSuchObject(id)
+  return item
+}
+
+async function change(
+  { record, clock }: IntakeContext,
+  {
+    item,
+    person,
+    drafts,
+    standing,
+  }: {
+    readonly item: InboxItem
+    readonly person: Person
+    readonly drafts: readonly PlannedDraft[]
+    readonly standing: Pick<InboxItem, "state" | "why" | "child" | "result" | "reason">
+  },
+): Promise<void> {
+  const at = new Date(clock.nowMs()).toISOString()
+  const signed = drafts.map((draft): Draft => ({ ...draft, author: person.id, recordedAt: at }) as Draft)
+  const saved = await record.inbox.change(
+    { ...standing, id: item.id, from: [item.state], changedAt: at, changedBy: person.id },
+    signed,
+  )
+  if (saved.kind !== "saved") throw refusalOfSave(saved)
+}
+
+function unsettled({
+  date,
+  path,
+  recorded,
+}: {
+  readonly date: string
+  readonly path: string
+  readonly recorded: unknown
+}): Problem {
+  return {
+    path: "settle",
+    value: recorded,
+    allowed: say("keep or correct"),
+    message: say("{figure} of {date} is recorded otherwise: keep what is recorded, or correct it", {
+      figure: figureName(path),
+      date,
+    }),
+  }
+}
