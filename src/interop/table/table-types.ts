@@ -24,6 +24,8 @@ export interface Sniffed {
   readonly delimiter: Delimiter
   /** "unclear" when no figure of the first rows has a decimal sign, or when some could be thousands. */
   readonly decimalSign: DecimalSign | "unclear"
+  /** Whether any figure of the first rows has decimals, so that their sign matters. */
+  readonly hasDecimals: boolean
   /** False when the first row is already a row of figures; then the headings are "#1", "#2" and so on. */
   readonly hasHeadings: boolean
   /** Each one once: a heading that stands twice is followed by the number of its column, "SPH #5". */

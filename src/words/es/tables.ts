@@ -40,4 +40,70 @@ export const tables: Catalogue = {
   "First day of the treatment": "Primer día del tratamiento",
   "First day no longer treated": "Primer día sin tratamiento",
   "Remark, which is left out": "Observación, que no se toma",
+  "only one radius of the cornea is given; it was left out": "solo se da un radio de la córnea; no se tomó",
+  "the radii were calculated from powers by the index 1.3375 (common practice, no source)":
+    "los radios se calcularon a partir de las potencias con el índice 1,3375 (práctica habitual, sin fuente)",
+  "the flat radius is the larger one: the two columns were exchanged in this row":
+    "el radio plano es el mayor: en esta fila se intercambiaron las dos columnas",
+  "a power of a radius from {low} to {high} mm": "una potencia de un radio de {low} a {high} mm",
+  "The text is written in none of the ways that are read here; it may be {name}. Please save it as CSV (UTF-8).":
+    "El texto no está escrito en ninguna de las codificaciones que se leen aquí; puede ser {name}. Guárdelo como CSV (UTF-8).",
+  "The text is written in none of the ways that are read here: UTF-8, UTF-16, windows-1252. Please save it as CSV (UTF-8).":
+    "El texto no está escrito en ninguna de las codificaciones que se leen aquí: UTF-8, UTF-16, windows-1252. Guárdelo como CSV (UTF-8).",
+  "This is a workbook of the older kind (.xls) or one with a password. Please save it as CSV (UTF-8).":
+    "Es un libro de cálculo del tipo antiguo (.xls) o con contraseña. Guárdelo como CSV (UTF-8).",
+  "This is a zip file. Please save the table as CSV (UTF-8).":
+    "Es un archivo zip. Guarde la tabla como CSV (UTF-8).",
+  "This is a PDF. Please save the table as CSV (UTF-8).": "Es un PDF. Guarde la tabla como CSV (UTF-8).",
+  "This is a web page and no table of text. Please save it as CSV (UTF-8).":
+    "Es una página web y no una tabla de texto. Guárdela como CSV (UTF-8).",
+  "This is no table of text. Please save it as CSV (UTF-8).":
+    "No es una tabla de texto. Guárdela como CSV (UTF-8).",
+  "only the spherical equivalent is given: it was taken as a sphere without a cylinder":
+    "solo se da el equivalente esférico: se tomó como una esfera sin cilindro",
+  "the table gives a spherical equivalent of {given} D; sphere and cylinder make {own} D and were kept":
+    "la tabla da un equivalente esférico de {given} D; la esfera y el cilindro dan {own} D y se conservaron",
+  "A figure stands alone in its cell: without a unit and without words.":
+    "La cifra va sola en su celda: sin unidad y sin palabras.",
+  'It was said that decimals are written with "{sign}".':
+    "Se indicó que los decimales se escriben con «{sign}».",
+  "Thousands are written without a sign between them.": "Los millares se escriben sin signo de separación.",
+  "Its year needs four digits.": "El año necesita cuatro cifras.",
+  "It was said that days are written with the year first.":
+    "Se indicó que las fechas se escriben con el año delante.",
+  "It is the number a spreadsheet keeps for a day: show the column as a date and save it again.":
+    "Es el número con que una hoja de cálculo guarda un día: muestre la columna como fecha y guárdela de nuevo.",
+  "It was said that the month stands before the day.": "Se indicó que el mes va delante del día.",
+  "It was said that the day stands before the month.": "Se indicó que el día va delante del mes.",
+  "the child's number or name": "el número o el nombre del niño",
+  "what the column {other} holds for the same field":
+    "lo que contiene la columna {other} para el mismo campo",
+  'Line {line}, column "{heading}"': "Línea {line}, columna «{heading}»",
+  "a day of the calendar": "un día del calendario",
+  "There are more cells than headings: a cell that holds the delimiter needs quotation marks.":
+    "Hay más celdas que encabezados: una celda que contiene el separador necesita comillas.",
+  "the last of {most} cells": "la última de {most} celdas",
+  "right or left (OD or OS)": "derecho o izquierdo (OD u OI)",
+  "the row is of earlier glasses: only the prescription was taken":
+    "la fila es de gafas anteriores: solo se tomó la prescripción",
+  "A quotation mark in line {line} is never closed.": "Unas comillas de la línea {line} no se cierran.",
+  "In line {line} something follows a closing quotation mark inside a cell.":
+    "En la línea {line} hay algo detrás de las comillas de cierre dentro de una celda.",
+  "A cell of the row in line {line} has more than {most} characters.":
+    "Una celda de la fila de la línea {line} tiene más de {most} caracteres.",
+  "The row in line {line} has more than {most} characters.":
+    "La fila de la línea {line} tiene más de {most} caracteres.",
+  "The row in line {line} has more than {most} columns.":
+    "La fila de la línea {line} tiene más de {most} columnas.",
+  "The text is read as windows-1252.": "El texto se lee como windows-1252.",
+  "The file is empty.": "El archivo está vacío.",
+  "The table has no headings: its columns are called #1, #2 and so on.":
+    "La tabla no tiene encabezados: sus columnas se llaman #1, #2, etc.",
+  "Line {line} holds what is no text.": "La línea {line} contiene algo que no es texto.",
+  "After line {line} the text is no longer {encoding}.":
+    "Después de la línea {line} el texto deja de ser {encoding}.",
+  "a treatment, such as atropine": "un tratamiento, como atropina",
+  "the strength of the atropine": "la concentración de la atropina",
+  "the first day of the treatment": "el primer día del tratamiento",
+  "on or after the first day of the treatment": "el primer día del tratamiento o después",
 }
