@@ -1,0 +1,116 @@
+/**
+ * The attributes that are read: tag and value representation, as in the data dictionary (PS3.6). Implicit encoding leaves
+ * the representation out, so that what is not in this list cannot be read there, and need not be.
+ */
+export const TAGS = {
+  classInMeta: [0x00020002, "UI"],
+  transferSyntax: [0x00020010, "UI"],
+  characterSet: [0x00080005, "CS"],
+  sopClass: [0x00080016, "UI"],
+  sopInstance: [0x00080018, "UI"],
+  studyDate: [0x00080020, "DA"],
+  acquisitionDate: [0x00080022, "DA"],
+  contentDate: [0x00080023, "DA"],
+  acquisitionDateTime: [0x0008002a, "DT"],
+  seriesDescription: [0x0008103e, "LO"],
+  modelName: [0x00081090, "LO"],
+  codeValue: [0x00080100, "SH"],
+  codingScheme: [0x00080102, "SH"],
+  codeMeaning: [0x00080104, "LO"],
+  patientName: [0x00100010, "PN"],
+  patientId: [0x00100020, "LO"],
+  birthDate: [0x00100030, "DA"],
+  patientSex: [0x00100040, "CS"],
+  serialNumber: [0x00181000, "LO"],
+  cylinderAxis: [0x00220009, "FL"],
+  pupilDilated: [0x0022000d, "CS"],
+  degreeOfDilation: [0x0022000e, "FL"],
+  vertexDistance: [0x0022000f, "FD"],
+  mydriaticAgentCode: [0x0022001c, "SQ"],
+  mydriaticUnits: [0x00220042, "SQ"],
+  mydriaticConcentration: [0x0022004e, "DS"],
+  mydriaticAgents: [0x00220058, "SQ"],
+  axialRight: [0x00221007, "SQ"],
+  axialLeft: [0x00221008, "SQ"],
+  axialDeviceType: [0x00221009, "CS"],
+  axialReadingType: [0x00221010, "CS"],
+  axialLength: [0x00221019, "FL"],
+  lensStatus: [0x00221024, "SQ"],
+  vitreousStatus: [0x00221025, "SQ"],
+  ultrasoundMethod: [0x00221044, "SQ"],
+  axialReadings: [0x00221050, "SQ"],
+  readingModified: [0x00221140, "CS"],
+  dataSource: [0x00221150, "SQ"],
+  signalToNoise: [0x00221155, "FL"],
+  totalLength: [0x00221210, "SQ"],
+  segmentalLength: [0x00221211, "SQ"],
+  summedLength: [0x00221212, "SQ"],
+  ultrasoundReading: [0x00221220, "SQ"],
+  opticalReading: [0x00221225, "SQ"],
+  ultrasoundSelected: [0x00221230, "SQ"],
+  selectionMethod: [0x00221250, "SQ"],
+  opticalSelected: [0x00221255, "SQ"],
+  selectedSegments: [0x00221257, "SQ"],
+  selectedTotal: [0x00221260, "SQ"],
+  qualityMetric: [0x00221262, "SQ"],
+  measurementUnits: [0x004008ea, "SQ"],
+  conceptName: [0x0040a043, "SQ"],
+  numericValue: [0x0040a30a, "DS"],
+  documentTitle: [0x00420010, "ST"],
+  document: [0x00420011, "OB"],
+  documentMediaType: [0x00420012, "LO"],
+  documentLength: [0x00420015, "UL"],
+  lensDescription: [0x00460012, "LO"],
+  lensRight: [0x00460014, "SQ"],
+  lensLeft: [0x00460015, "SQ"],
+  lensUnknownSide: [0x00460016, "SQ"],
+  cylinder: [0x00460018, "SQ"],
+  prism: [0x00460028, "SQ"],
+  horizontalPrism: [0x00460030, "FD"],
+  horizontalBase: [0x00460032, "CS"],
+  verticalPrism: [0x00460034, "FD"],
+  verticalBase: [0x00460036, "CS"],
+  pupilSize: [0x00460044, "FD"],
+  cornealSize: [0x00460046, "FD"],
+  autorefractionRight: [0x00460050, "SQ"],
+  autorefractionLeft: [0x00460052, "SQ"],
+  pupillaryDistance: [0x00460060, "FD"],
+  keratometryRight: [0x00460070, "SQ"],
+  keratometryLeft: [0x00460071, "SQ"],
+  steepMeridian: [0x00460074, "SQ"],
+  corneaRadius: [0x00460075, "FD"],
+  corneaPower: [0x00460076, "FD"],
+  corneaAxis: [0x00460077, "FD"],
+  flatMeridian: [0x00460080, "SQ"],
+  subjectiveRight: [0x00460097, "SQ"],
+  subjectiveLeft: [0x00460098, "SQ"],
+  addNear: [0x00460100, "SQ"],
+  addIntermediate: [0x00460101, "SQ"],
+  addOther: [0x00460102, "SQ"],
+  addPower: [0x00460104, "FD"],
+  acuityType: [0x00460121, "SQ"],
+  acuityRight: [0x00460122, "SQ"],
+  acuityLeft: [0x00460123, "SQ"],
+  acuityBoth: [0x00460124, "SQ"],
+  viewingDistanceType: [0x00460125, "CS"],
+  acuityModifiers: [0x00460135, "SS"],
+  decimalAcuity: [0x00460137, "FD"],
+  sphere: [0x00460146, "FD"],
+  cylinderPower: [0x00460147, "FD"],
+} as const satisfies Readonly<Record<string, readonly [tag: number, vr: string]>>
+
+export type Attribute = keyof typeof TAGS
+
+const representations = new Map<number, string>(Object.values(TAGS))
+
+/** The value representation of a tag; undefined for one that is not read. */
+export const representationOf = (tag: number): string | undefined => representations.get(tag)
+
+/** @example tagText(0x00221019) // => "(0022,1019)" */
+export function tagText(tag: number): string {
+  const four = (part: number) => part.toString(16).toUpperCase().padStart(4, "0")
+  return `(${four(tag >>> 16)},${four(tag & 0xffff)})`
+}
+
+/** An attribute as it stands in a report of what was skipped. */
+export const placeOf = (attribute: Attribute): string => tagText(TAGS[attribute][0])
