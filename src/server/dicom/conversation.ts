@@ -17,6 +17,7 @@ import type { ReceiverParts } from "./parts.js"
 import { PDU, type Pdu, pduReader } from "./pdu-reader.js"
 import { ABORT_REASON, associateReject, commandPdus, providerAbort, releaseReply } from "./pdu-writer.js"
 import { storeObject } from "./store.js"
+import { isUid } from "./stored-object.js"
 
 /** How often the times of a conversation are looked at, unless one of them is shorter. */
 const LOOK_MS = 1000
@@ -74,8 +75,11 @@ export function converse(socket: Socket, parts: ReceiverParts): Conversation {
   const send = async (bytes: Uint8Array): Promise<void> => {
     if (socket.write(bytes) || socket.destroyed) return
     await new Promise<void>((resolve) => {
-      socket.once("drain", resolve)
-      socket.once("close", resolve)
+      const done = () => {
+        socket.off("drain", done).off("close", done)
+        resolve()
+      }
+      socket.once("drain", done).once("close", done)
     })
   }
 
@@ -85,8 +89,7 @@ export function converse(socket: Socket, parts: ReceiverParts): Conversation {
     log.hear({ title, address }, "association")
     const { isForThisMachineOnly } = parts
     const admitted = admission(await parts.rules(), { isFromHere, isForThisMachineOnly })
-    const unwelcome = rejectionOf(request, { admission: admitted, isFull: false })
-    const rejection = unwelcome ?? (parts.enter() ? null : "too-many-associations")
+    const rejection = rejectionOf(request, admitted) ?? (parts.enter() ? null : "too-many-associations")
     if (rejection) {
       refuse(rejection, "", rejection === "unknown-called-title" ? printable(request.called) : null)
       return goodbye(associateReject(rejection))
@@ -95,7 +98,11 @@ export function converse(socket: Socket, parts: ReceiverParts): Conversation {
     mostBytes = request.mostBytes
     const contexts = answeredContexts(request.contexts)
     agreed = agreedContexts(request.contexts, contexts)
-    if (agreed.size === 0) refuse("no-class-agreed", request.contexts[0]?.abstractSyntax ?? "")
+    if (agreed.size === 0)
+      refuse(
+        "no-class-agreed",
+        request.contexts.map(({ abstractSyntax }) => abstractSyntax).find(isUid) ?? "",
+      )
     await send(associateAccept({ request, contexts, mostBytes: limits.pduBytes }))
   }
 

@@ -20,16 +20,12 @@ export interface AgreedContext {
 }
 
 /** Why an association is not to be; null when it is welcome. */
-export function rejectionOf(
-  request: AssociateRequest,
-  { admission, isFull }: { readonly admission: Admission; readonly isFull: boolean },
-): Rejection | null {
+export function rejectionOf(request: AssociateRequest, admission: Admission): Rejection | null {
   // Bit 0 stands for version 1, the only one there is (PS3.8 table 9-11).
   if (request.protocolVersion % 2 === 0) return "unknown-protocol-version"
   if (request.application !== APPLICATION_CONTEXT) return "no-such-application"
   if (!admission.isCalled(request.called)) return "unknown-called-title"
-  if (!admission.isAllowed(request.calling)) return "unknown-calling-title"
-  return isFull ? "too-many-associations" : null
+  return admission.isAllowed(request.calling) ? null : "unknown-calling-title"
 }
 
 /** What becomes of each proposed context: our classes, little endian without compression, and nothing else. */
