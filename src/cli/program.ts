@@ -271,7 +271,10 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
   )
     .argument("<course>", `${COURSE_FILE}; or a data folder`)
     .addOption(new Option("--format <format>", "open format").choices(EXPORT_FORMATS).makeOptionMandatory())
-    .requiredOption("--out <file>", 'file to write, or "-" for stdout')
+    .requiredOption("--out <file>", 'file to write, or "-" for stdout; for many tables a folder/ or a .zip')
+    .option("--no-papers", "an archive without the full record of each child as PDF, which takes long")
+    .addOption(new Option("--language <language>", "language of the papers").choices(LANGUAGES).default("en"))
+    .addOption(new Option("--paper <size>", "size of their sheet").choices(PAPERS).default("a4"))
   verb(
     "verify",
     "whether the record of a data folder is whole, entry by entry",

@@ -1,6 +1,7 @@
 import { join } from "node:path"
 import type { Course } from "../engine/course.js"
 import type { PracticeRules } from "../engine/practice-rules.js"
+import { everythingOf } from "./archive-read.js"
 import { type ChainReport, chainHead, verifyChain } from "./chain.js"
 import {
   everyChild,
@@ -109,6 +110,8 @@ export function practiceRecord(database: OpenDatabase, practice: Practice) {
     imports: imports(queries, id),
     /** The data folder. */
     folder: database.folder,
+    /** Everything in order, for an archive. */
+    everything: everythingOf(database, id),
     /** Where files that are needed for a while may stand. */
     scratchFolder: join(database.folder, "scratch"),
 

@@ -1,6 +1,82 @@
-import type { ExitCode, Io } from "../io.js"
+import { existsSync } from "node:fs"
+import { resolve } from "node:path"
+import type { Language } from "../../engine/say.js"
+import { problem } from "../../interop/course/problem.js"
+import type { PaperSize } from "../../report/document.js"
+import { learnEveryLanguage } from "../../words/index.js"
+import { courseInput } from "../course-input.js"
+import type { ExitCode, Io, Place } from "../io.js"
+import { written } from "../report-paper.js"
+import { toldJson, toldProblems } from "../told.js"
+
+export interface ExportArguments {
+  /** A course file or a data folder. */
+  readonly what: string
+  readonly format: "fhir" | "ndjson" | "csv" | "archive" | "research"
+  readonly out: string
+  /** Whether an archive has the full record of each child on paper. */
+  readonly papers?: boolean | undefined
+  readonly language?: Language | undefined
+  readonly paper?: PaperSize | undefined
+  readonly json?: boolean | undefined
+}
+
+export type ExportFrom = ExportArguments & { readonly place: Place }
 
 /** Writes a course or a whole practice in an open format. */
-export async function run(_args: object, _io: Io): Promise<ExitCode> {
-  return 2
+export async function run(args: ExportArguments, io: Io): Promise<ExitCode> {
+  learnEveryLanguage()
+  const { what, format, out, json = false } = args
+  const place = await io.place(what)
+  const refused = (path: string, value: string, allowed: string) =>
+    toldProblems([problem({ path, value, allowed })], { io, json })
+  if (place.kind === "courses")
+    return refused("<course>", what, "a course file, or a data folder with a record in it")
+  if (out !== "-" && what !== "-" && resolve(what) === resolve(out))
+    return refused("--out", out, "another file than what is exported")
+  if (out === "-" && json) return refused("--out", out, "a file, since the JSON takes stdout")
+  const from: ExportFrom = { ...args, place }
+  switch (format) {
+    case "fhir":
+    case "ndjson":
+      return exportFhirOf(from, format, io)
+    case "csv":
+      return (await import("../export/csv.js")).exportCsv(from, io)
+    case "archive":
+      return (await import("../export/archive.js")).exportArchive(from, io)
+    case "research":
+      return exportResearch(from, io)
+  }
+}
+
+async function exportFhirOf(args: ExportFrom, format: "fhir" | "ndjson", io: Io): Promise<ExitCode> {
+  const { what, out, place, json = false } = args
+  if (place.kind === "record") {
+    const allowed = "a course file; a running server gives a whole practice as FHIR at /fhir"
+    return toldProblems([problem({ path: "<course>", value: what, allowed })], { io, json })
+  }
+  const input = await courseInput({ file: what }, io)
+  if ("problems" in input) return toldProblems(input.problems, { io, json })
+  const { exportFhir } = await import("../export/fhir.js")
+  const text = exportFhir({ course: input.course, format })
+  const hindered = await written(Buffer.from(text), { out, io })
+  if (hindered) return toldProblems([hindered], { io, json })
+  if (json) return toldJson({ format, out, bytes: Buffer.byteLength(text) }, io)
+  if (out !== "-") io.out(`Written to ${out}.\n`)
+  return 0
+}
+
+/** The table without names comes with a part of its own, which this build may not have. */
+async function exportResearch(args: ExportFrom, io: Io): Promise<ExitCode> {
+  const part = ["js", "ts"]
+    .map((ending) => new URL(`../export/research.${ending}`, import.meta.url))
+    .find((url) => existsSync(url))
+  if (!part) {
+    const allowed = "fhir, ndjson, csv or archive; research is not available in this build"
+    return toldProblems([problem({ path: "--format", value: args.format, allowed })], {
+      io,
+      json: args.json ?? false,
+    })
+  }
+  return (await import(part.href)).exportResearch(args, io)
 }

@@ -11,6 +11,8 @@ export interface ArchiveWriter {
   readonly add: (name: string, content: PartContent) => Promise<ArchivePart>
   /** Writes the manifest as the last part and closes the archive. */
   readonly finish: (about: Omit<Manifest, "format" | "version" | "parts">) => Promise<Manifest>
+  /** Closes a zip that is no archive of ours, only files. */
+  readonly end: () => Promise<void>
 }
 
 /** What is packed already gains nothing by being packed again. */
@@ -66,20 +68,21 @@ export function archiveWriter(
     return part
   }
 
+  const end = async () => {
+    zip.end()
+    await written
+  }
+
   return {
     add,
     finish: async (about) => {
-      const manifest = {
-        format: ARCHIVE_FORMAT,
-        version: ARCHIVE_VERSION,
-        ...about,
-        parts: [...parts],
-      } as const
+      const head = { format: ARCHIVE_FORMAT, version: ARCHIVE_VERSION } as const
+      const manifest: Manifest = { ...head, ...about, parts: [...parts] }
       await add(MANIFEST, `${JSON.stringify(manifest, null, 1)}\n`)
-      zip.end()
-      await written
+      await end()
       return manifest
     },
+    end,
   }
 }
 

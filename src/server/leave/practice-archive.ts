@@ -2,22 +2,22 @@ import type { Writable } from "node:stream"
 import type { CalendarDate } from "../../engine/course.js"
 import { METHOD_VERSION } from "../../engine/method.js"
 import type { Language } from "../../engine/say.js"
-import { COURSE_TABLES, type CourseTable, headerRow, tableRows } from "../../interop/archive/course-tables.js"
+import { COURSE_TABLES } from "../../interop/archive/course-tables.js"
 import { filePart, type Manifest, README, RECORD_PARTS } from "../../interop/archive/format.js"
 import { ndjson } from "../../interop/archive/lines.js"
 import { readmeText } from "../../interop/archive/readme.js"
 import { type ArchiveWriter, archiveWriter } from "../../interop/archive/zip-writer.js"
 import {
   ARCHIVE_TABLES,
-  everythingOf,
-  type ListedChild,
   type OpenDatabase,
   type PlainRow,
+  type PracticeRecord,
   practiceRecord,
   practicesIn,
 } from "../../record/index.js"
 import type { PaperSize } from "../../report/document.js"
 import type { PaperSetter } from "../paper-setter.js"
+import { courseBatches, tableText } from "./course-batches.js"
 import { courseText } from "./course-text.js"
 import { entryLine, fileLine, personLine, practiceLine } from "./record-lines.js"
 import { recordPapers } from "./record-papers.js"
@@ -52,9 +52,6 @@ export class NothingToTakeOut extends Error {
   override readonly name = "NothingToTakeOut"
 }
 
-/** Children whose courses are in memory at one time. */
-const CHILDREN_AT_ONCE = 50
-
 /** Writes everything a practice has recorded as one archive (docs/archive.md), part after part. */
 export async function writePracticeArchive(options: PracticeArchiveOptions): Promise<Manifest> {
   const { database, destination, madeAtMs, signal, papers } = options
@@ -64,25 +61,25 @@ export async function writePracticeArchive(options: PracticeArchiveOptions): Pro
   const madeAt = new Date(madeAtMs)
   const writer = archiveWriter(destination, { madeAt, signal })
   const children = await record.everyChild()
-  const kept = { options, writer, practice: practice.id, madeAt: madeAt.toISOString() }
+  const kept = { options, writer, record, madeAt: madeAt.toISOString() }
 
   await writer.add(README, readmeText({ of: "practice", practice }))
   const damage = await addRecord(kept)
   const files = await addFiles(kept)
   await writer.add("rules.json", json(await record.rules()))
-  const batches = courseBatches({ record, children, options })
-  for await (const { child, course } of batches("courses", 1))
+  const told = (phase: Phase, total: number) => (done: number) => options.onProgress?.({ phase, done, total })
+  const courses = courseBatches({ record, children, signal })
+  for await (const { child, course } of courses(told("courses", children.length)))
     await writer.add(`children/${child.id}/course.json`, courseText(course))
-  const rows = async function* (table: CourseTable) {
-    yield headerRow(table)
-    for await (const { child, course } of batches(
-      "tables",
-      COURSE_TABLES.length,
-      COURSE_TABLES.indexOf(table),
-    ))
-      yield tableRows(table, course, child)
-  }
-  for (const table of COURSE_TABLES) await writer.add(`tables/${table.name}.csv`, rows(table))
+  const whole = COURSE_TABLES.length * children.length
+  for (const [index, table] of COURSE_TABLES.entries())
+    await writer.add(
+      `tables/${table.name}.csv`,
+      tableText(
+        table,
+        courses((done) => told("tables", whole)(index * children.length + done)),
+      ),
+    )
   const papersNotMade = papers ? await recordPapers({ ...options, papers, record, children, writer }) : []
 
   return writer.finish({
@@ -101,18 +98,16 @@ export async function writePracticeArchive(options: PracticeArchiveOptions): Pro
 interface Kept {
   readonly options: PracticeArchiveOptions
   readonly writer: ArchiveWriter
-  readonly practice: string
+  readonly record: PracticeRecord
   readonly madeAt: string
 }
 
 /** Everything that is restored row by row. What is damaged is written as it is, and said. */
-async function addRecord({ options, writer, practice, madeAt }: Kept): Promise<readonly string[]> {
-  const { database, onProgress } = options
-  const everything = everythingOf(database, practice)
+async function addRecord({ options, writer, record, madeAt }: Kept): Promise<readonly string[]> {
+  const { onProgress } = options
+  const { everything } = record
   const total = await everything.count("entries")
-  const [known] = (await practicesIn(database.queries)).filter(({ id }) => id === practice)
-  if (!known) throw new RangeError("the practice went away")
-  const chain = await practiceRecord(database, known).verifyChain()
+  const chain = await record.verifyChain()
   await writer.add(RECORD_PARTS.practice, json(practiceLine(await everything.practice())))
   await writer.add(RECORD_PARTS.people, ndjson((await everything.people()).map(personLine)))
   const entries = async function* () {
@@ -145,12 +140,9 @@ async function* plainRows(
   }
 }
 
-async function addFiles({ options, writer, practice }: Kept): Promise<readonly string[]> {
-  const { database, onProgress } = options
-  const everything = everythingOf(database, practice)
-  const [known] = (await practicesIn(database.queries)).filter(({ id }) => id === practice)
-  if (!known) throw new RangeError("the practice went away")
-  const record = practiceRecord(database, known)
+async function addFiles({ options, writer, record }: Kept): Promise<readonly string[]> {
+  const { onProgress } = options
+  const { everything } = record
   const total = await everything.count("files")
   const damage: string[] = []
   const lines = async function* () {
@@ -172,37 +164,11 @@ async function addFiles({ options, writer, practice }: Kept): Promise<readonly s
   return damage
 }
 
-async function counts({ options: { database }, practice }: Kept): Promise<Readonly<Record<string, number>>> {
-  const everything = everythingOf(database, practice)
+async function counts({ record: { everything } }: Kept): Promise<Readonly<Record<string, number>>> {
   const found: Record<string, number> = {}
   for (const [table, { kept }] of Object.entries(ARCHIVE_TABLES))
     if (kept !== "no" && table !== "practices") found[table] = await everything.count(table)
   return found
-}
-
-/** The children with their courses, a few at a time; `times` passes are told as one piece of work. */
-function courseBatches({
-  record,
-  children,
-  options: { onProgress, signal },
-}: {
-  readonly record: ReturnType<typeof practiceRecord>
-  readonly children: readonly ListedChild[]
-  readonly options: PracticeArchiveOptions
-}) {
-  return async function* (phase: Phase, times: number, before = 0) {
-    for (let from = 0; from < children.length; from += CHILDREN_AT_ONCE) {
-      signal?.throwIfAborted()
-      const batch = children.slice(from, from + CHILDREN_AT_ONCE)
-      const courses = await record.coursesOf(batch.map(({ id }) => id))
-      for (const child of batch) {
-        const course = courses.get(child.id)
-        if (course) yield { child, course }
-      }
-      const done = before * children.length + from + batch.length
-      onProgress?.({ phase, done, total: times * children.length })
-    }
-  }
 }
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`
