@@ -20,6 +20,8 @@ export interface FhirContext {
   readonly report?: { readonly title: string; readonly pdf: Uint8Array } | undefined
   /** Papers that were received. */
   readonly documents?: readonly FhirDocument[] | undefined
+  /** False leaves the codes of SNOMED CT out, for a practice without a licence; ours stand beside each of them. */
+  readonly snomed?: boolean | undefined
 }
 
 export interface FhirDocument {

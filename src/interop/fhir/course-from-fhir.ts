@@ -1,5 +1,13 @@
-import type { CalendarDate } from "../../engine/course.js"
-import type { ReadFile } from "../intake/fragment.js"
+import type { CalendarDate, Course } from "../../engine/course.js"
+import { say } from "../../engine/say.js"
+import { record } from "../course/loose.js"
+import type { CourseFragment, Fragment, Identity, ReadFile, ReceivedDocument } from "../intake/fragment.js"
+import { papersIn } from "./r4/papers.js"
+import { identityOf } from "./r4/patient.js"
+import { type Collected, collected, type Held, type NotTaken } from "./reading/collected.js"
+import type { Note, Piece } from "./reading/piece.js"
+import { resourceRead } from "./reading/resource-read.js"
+import { soundCourse } from "./reading/sound-course.js"
 
 export interface FromFhir {
   /** Name of the file, for what is told of it. */
@@ -9,10 +17,127 @@ export interface FromFhir {
   readonly today?: CalendarDate | undefined
 }
 
+/** As other readers' fragments, with the practice's latitude where the file is one of ours. */
+export interface FhirFragment extends Fragment {
+  readonly course: CourseFragment & Pick<Course, "practice">
+}
+
+/** More than a person would read. */
+const MOST_TOLD = 1000
+
 /**
  * What a Bundle or a single R4 resource says of children, as far as it is understood; the rest is in `skipped` with its
- * place and why.
+ * place and why. A Bundle of `fhirBundle` gives the course back that it was made of.
+ *
+ * A figure goes to the Patient that its resource refers to and to no other, even where a file has only one.
+ *
+ * @example
+ * courseFromFhir(fhirBundle(course), { file: "kim.json", id: "kim" }).fragments[0]?.course.visits
  */
-export function courseFromFhir(_value: unknown, { file }: FromFhir): ReadFile {
-  return { file, fragments: [], skipped: [] }
+export function courseFromFhir(
+  value: unknown,
+  { file, id, today }: FromFhir,
+): ReadFile & { readonly fragments: readonly FhirFragment[] } {
+  const all = collected(value)
+  const notTaken: NotTaken[] = [...all.notTaken]
+  const children = byChild(all, notTaken)
+  const fragments = [...children.values()].flatMap((child): readonly FhirFragment[] => {
+    const sound = soundCourse(child, { today })
+    notTaken.push(...sound.notTaken)
+    if (sound.course === undefined) return []
+    const { course } = sound
+    const isEmpty = Object.keys(course).length === 0 && child.documents.length === 0
+    if (isEmpty && child.patient === undefined) return []
+    const notes = [...child.notes, ...sound.notes]
+    const identity = child.patient ? identityOf(child.patient.resource) : child.identity
+    return [{ identity, course, documents: child.documents, source: { kind: "fhir", id }, notes }]
+  })
+  return { file, fragments, skipped: told(notTaken).map(({ where, why }) => ({ file, where, why })) }
+}
+
+function told(notTaken: readonly NotTaken[]): readonly NotTaken[] {
+  if (notTaken.length <= MOST_TOLD) return notTaken
+  const rest = notTaken.length - MOST_TOLD
+  const why = say(
+    "{rest, plural, one {# more resource was not taken} other {# more resources were not taken}}",
+    { rest },
+  )
+  return [...notTaken.slice(0, MOST_TOLD), { where: "", why }]
+}
+
+/** What a file holds of one child. */
+export interface ChildInFile {
+  readonly patient: Held | undefined
+  /** What is known where the Patient is not in the file. */
+  readonly identity: Identity
+  readonly pieces: Piece[]
+  readonly notes: Note[]
+  readonly documents: ReceivedDocument[]
+}
+
+function byChild(all: Collected, notTaken: NotTaken[]): ReadonlyMap<string, ChildInFile> {
+  const children = new Map<string, ChildInFile>()
+  const childOf = (key: string, patient: Held | undefined, identity: Identity = {}): ChildInFile => {
+    const known = children.get(key)
+    if (known) return known
+    const fresh: ChildInFile = { patient, identity, pieces: [], notes: [], documents: [] }
+    children.set(key, fresh)
+    return fresh
+  }
+  for (const one of all.held) if (one.type === "Patient") childOf(one.path, one)
+  for (const held of all.held) {
+    const outcome = resourceRead(held, all.lookFrom(held))
+    if (outcome !== "nothing" && "why" in outcome) {
+      notTaken.push({ where: placeOf(held), why: outcome.why })
+      continue
+    }
+    const documents = papersIn(held.resource)
+    if (outcome === "nothing" && documents.length === 0) continue
+    const subject = subjectOf(held, all)
+    if ("why" in subject) {
+      notTaken.push({ where: placeOf(held), why: subject.why })
+      continue
+    }
+    const child = childOf(subject.key, subject.patient, subject.identity)
+    child.documents.push(...documents)
+    if (outcome === "nothing") continue
+    child.pieces.push(...outcome.pieces)
+    child.notes.push(...(outcome.notes ?? []))
+  }
+  return children
+}
+
+/** The path with what the resource calls itself, so that a person finds it. */
+const placeOf = ({ path, type, resource }: Held): string =>
+  typeof resource.id === "string" && path !== type ? `${path} (${type}/${resource.id.slice(0, 64)})` : path
+
+type Subject =
+  | { readonly key: string; readonly patient: Held | undefined; readonly identity: Identity }
+  | { readonly why: string }
+
+function subjectOf(held: Held, all: Collected): Subject {
+  const { resource } = held
+  const reference =
+    held.type === "Provenance" ? patientOfTarget(held, all) : (resource.subject ?? resource.patient)
+  const found = all.follow(reference, held)
+  if (found?.type === "Patient") return { key: found.path, patient: found, identity: {} }
+  if (found !== undefined)
+    return { why: say("it is about no Patient but a {type}", { type: found.type.slice(0, 40) }) }
+  const { reference: address, identifier, display } = record(reference)
+  const number = record(identifier).value
+  const identity: Identity = {
+    ...(typeof number === "string" && number.trim() !== "" ? { number } : {}),
+    ...(typeof display === "string" && display.trim() !== "" ? { name: display } : {}),
+  }
+  const key = typeof address === "string" && address !== "" ? address : identity.number
+  if (key === undefined) return { why: say("it does not say whose it is") }
+  if (typeof address === "string" && /(^|\/)Group\//.test(address)) return { why: say("it is about a group") }
+  return { key: `not in the file: ${key}`, patient: undefined, identity }
+}
+
+/** A Provenance names no child, only what it is the source of. */
+function patientOfTarget(held: Held, all: Collected): unknown {
+  const [target] = Array.isArray(held.resource.target) ? held.resource.target : []
+  const about = all.follow(target, held)?.resource
+  return about && (about.subject ?? about.patient)
 }
