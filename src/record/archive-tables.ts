@@ -32,5 +32,12 @@ export const ARCHIVE_TABLES: Readonly<Record<string, TableDecision>> = {
     kept: "no",
     why: "a secret: who holds it could open every family link that was ever given out",
   },
+  api_tokens: { kept: "no", why: "keys of other programs: a new installation gives out new ones" },
+  webhooks: { kept: "no", why: "hold a secret each, and a restored record must not tell others by itself" },
+  webhook_deliveries: {
+    kept: "no",
+    why: "notices of what stands in the entries, to addresses that are left out",
+  },
+  webhook_told: { kept: "no", why: "what those addresses were told last" },
   migrations: { kept: "no", why: "the shape of this database; the archive has a version of its own" },
 }
