@@ -38,6 +38,7 @@ import { leaveRoutes } from "./routes/leave.js"
 import { lotsRoutes } from "./routes/lots.js"
 import { messagesRoutes } from "./routes/messages.js"
 import { practiceRoutes } from "./routes/practice.js"
+import { researchRoutes } from "./routes/research.js"
 import { rulesRoutes } from "./routes/rules.js"
 import { safetyRoutes } from "./routes/safety.js"
 import { sessionRoutes } from "./routes/session.js"
@@ -136,6 +137,7 @@ export async function buildApp({
     familyContactRoutes(routes, context)
     messagesRoutes(routes, context, mailJob(context, readings, mail ?? { smtp: null }))
     safetyRoutes(routes, context)
+    researchRoutes(routes, context)
     // Each in a scope of its own: some read bodies that are no JSON.
     for (const scoped of [
       inboxRoutes,

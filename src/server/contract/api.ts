@@ -55,6 +55,7 @@ import {
   testMailBody,
 } from "./messages.js"
 import { healthAnswer, practiceAnswer } from "./practice.js"
+import { researchApi } from "./research.js"
 import { paperBody, paperParams, rulesAnswer } from "./rules.js"
 import { adverseEventsAnswer, adverseEventsQuery } from "./safety.js"
 import { logInBody, passwordBody, sessionAnswer } from "./session.js"
@@ -99,6 +100,7 @@ export const api = {
   ...fhirApi,
   ...leaveApi,
   ...tokensApi,
+  ...researchApi,
 
   today: { method: "GET", url: "/api/today", query: todayQuery, answer: todayAnswer },
 

@@ -33,7 +33,16 @@ export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
   templates: settingsPart(msg("Templates"), () =>
     import("../templates/templates-part.js").then((module) => module.TemplatesPart),
   ),
+  instruments: settingsPart(msg("Instruments"), () =>
+    import("./instruments-part.js").then((module) => module.InstrumentsPart),
+  ),
   fees: settingsPart(msg("Fees"), () => import("./fees-part.js").then((module) => module.FeesPart)),
+  connections: settingsPart(msg("Connections"), () =>
+    import("./connections-part.js").then((module) => module.ConnectionsPart),
+  ),
+  research: settingsPart(msg("Research"), () =>
+    import("./research-part.js").then((module) => module.ResearchPart),
+  ),
 }
 
 /** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */
