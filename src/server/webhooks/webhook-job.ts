@@ -14,7 +14,7 @@ export const AGAIN_MINUTES = [1, 5, 15, 60, 240, 720, 1440, 1440, 1440]
 const PAUSE_MINUTES = [1, 1, 5, 15, 60, 240, 720, 1440]
 /** Failures in a row after which an address is told no more, about six days. Ours; common practice, no source. */
 export const FAILURES_ALLOWED = 12
-/** Whoever insists asks for what waits for a later attempt as well. */
+/** Whoever insists asks for what waits for a later attempt as well, after what is due. */
 const FAR_AHEAD = "9999"
 /** How long a server that is stopped waits for the answers under way. */
 const LAST_ANSWER_MS = 5000
@@ -86,7 +86,8 @@ export function webhookJob(context: Context, options: WebhookJobOptions) {
       const found = await webhooks.withSecret(id)
       const isPaused = !insist && (found?.webhook.pausedUntil ?? "") > instant()
       if (found?.webhook.state !== "on" || isPaused || state.isEnding) return { delivered, failed: 0 }
-      const delivery = await webhooks.deliveries.next(id, insist ? FAR_AHEAD : instant())
+      const { next } = webhooks.deliveries
+      const delivery = (await next(id, instant())) ?? (insist ? await next(id, FAR_AHEAD) : null)
       if (!delivery) return { delivered, failed: 0 }
       const { body } = delivery
       const claim = { id: delivery.id, from: ["waiting"] as const, state: "sending", at: instant() } as const
