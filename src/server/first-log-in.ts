@@ -10,7 +10,8 @@ export interface FirstLogIn {
   readonly file: string
 }
 
-const NAME = "clinician"
+/** Who is there from the first start on. */
+export const FIRST_LOG_IN = "clinician"
 
 /**
  * Makes the first account with a random password, written to a file that only the owner of the data folder reads.
@@ -26,23 +27,23 @@ export async function firstLogIn({
   readonly nowMs: number
 }): Promise<FirstLogIn | undefined> {
   const file = join(dataFolder, "first-log-in.txt")
-  const known = await record.personByLogIn(NAME)
+  const known = await record.personByLogIn(FIRST_LOG_IN)
   if (!known) {
     const password = firstPassword()
     await record.addPerson({
       id: crypto.randomUUID(),
       name: "Clinician",
-      logIn: NAME,
+      logIn: FIRST_LOG_IN,
       role: "clinician",
       passwordHash: await passwordHash(password),
       createdAt: new Date(nowMs).toISOString(),
     })
-    writeFileSync(file, `name: ${NAME}\npassword: ${password}\n`, { mode: 0o600 })
-    return { name: NAME, password, file }
+    writeFileSync(file, `name: ${FIRST_LOG_IN}\npassword: ${password}\n`, { mode: 0o600 })
+    return { name: FIRST_LOG_IN, password, file }
   }
   if (!existsSync(file)) return undefined
   const written = /^password: (.+)$/m.exec(readFileSync(file, "utf8"))?.[1] ?? ""
-  if (await passwordFits(written, known.passwordHash)) return { name: NAME, file }
+  if (await passwordFits(written, known.passwordHash)) return { name: FIRST_LOG_IN, file }
   rmSync(file)
   return undefined
 }

@@ -4,22 +4,14 @@ import { fileURLToPath } from "node:url"
 import type { CalendarDate } from "../engine/course.js"
 import { demoCourses } from "../engine/simulate/demo.js"
 import { evidence } from "../evidence/index.js"
-import {
-  addPractice,
-  lockFolder,
-  migrate,
-  type OpenDatabase,
-  openEmbedded,
-  type PracticeRecord,
-  practiceRecord,
-  practicesIn,
-} from "../record/index.js"
+import { lockFolder, migrate, openEmbedded } from "../record/index.js"
 import { buildApp } from "./app.js"
 import { type Clock, clockMovedTo, machineClock } from "./clock.js"
 import { isDemo, loadDemo } from "./demo.js"
 import { receiverGreeting, receiverKeys, startReceiver } from "./dicom/start-receiver.js"
 import { type FirstLogIn, firstLogIn } from "./first-log-in.js"
 import { type SmtpAddress, SmtpAddressFault, smtpAddress } from "./mail/smtp-address.js"
+import { practiceOf } from "./open-folder.js"
 import { ServerStartError } from "./server-start-error.js"
 
 export interface ServerOptions {
@@ -46,6 +38,8 @@ export interface ServerOptions {
   readonly dicom?:
     | {
         readonly port?: number | undefined
+        /** Where instruments reach this machine; the server's own host when absent. */
+        readonly host?: string | undefined
         readonly certificate?: string | undefined
         readonly key?: string | undefined
       }
@@ -119,7 +113,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
         ? new ServerStartError(`port ${port} of ${host} is taken; choose another`, { cause })
         : cause
     })
-    const receives = await startReceiver(app.instruments, { host, port: options.dicom?.port, keys })
+    const receives = await startReceiver(app.instruments, {
+      ...options.dicom,
+      host: options.dicom?.host ?? host,
+      keys,
+    })
     lock.note(`serving ${address}, process ${process.pid}`)
     undo.push(closeOnSignals(close))
     const told = { address, logIn, pages, smtp, receives: receiverGreeting(receives), today: options.today }
@@ -139,22 +137,6 @@ function mailServer(text: string | undefined): SmtpAddress | null {
     if (cause instanceof SmtpAddressFault) throw new ServerStartError(cause.message)
     throw cause
   }
-}
-
-async function practiceOf(
-  database: OpenDatabase,
-  { demo, nowMs }: { readonly demo: boolean; readonly nowMs: number },
-): Promise<PracticeRecord> {
-  const [known] = await practicesIn(database.queries)
-  if (known) return practiceRecord(database, known)
-  const practice = {
-    id: crypto.randomUUID(),
-    name: demo ? "Seven Lanterns Eye Practice" : "Practice",
-    latitude: demo ? 51.5 : null,
-    settings: {},
-  }
-  await addPractice(database.queries, { ...practice, createdAt: new Date(nowMs).toISOString() })
-  return practiceRecord(database, practice)
 }
 
 /** An address that a path can be put behind; a wrong one is told at the start and not found on a family's paper. */

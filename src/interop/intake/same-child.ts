@@ -141,7 +141,9 @@ function comparison(identity: Identity, child: KnownChild): Comparison | null {
           }),
         ]
       : []),
-    ...(sexDiffers ? [say("girl or boy differs")] : []),
+    ...(sexDiffers
+      ? [say("the file says {sex, select, female {girl} other {boy}}", { sex: sex ?? "" })]
+      : []),
   ]
   return { ...base, weight, why: facts.join("; ") }
 }
