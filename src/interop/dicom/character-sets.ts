@@ -1,5 +1,5 @@
 import { iso2022 } from "./iso-2022.js"
-import { decodedBy } from "./text-decoders.js"
+import { decodedBy, UNREADABLE } from "./text-decoders.js"
 
 /** The character sets a data set declares in (0008,0005). */
 export interface CharacterSets {
@@ -20,12 +20,12 @@ export function characterSets(declared: string): CharacterSets {
   }
 }
 
-/** A value as text; null when it is in letters that its declared sets do not hold. */
+/** A value as text, with a mark for what its declared sets do not hold. */
 export function decoded(
   bytes: Uint8Array,
   { sets, isName }: { readonly sets: CharacterSets; readonly isName: boolean },
-): string | null {
+): string {
   if (bytes.every((byte) => byte < 0x80 && byte !== 0x1b)) return String.fromCharCode(...bytes)
   if (sets.changes) return iso2022(bytes, { first: sets.first, isName })
-  return decodedBy(sets.first, bytes)
+  return decodedBy(sets.first, bytes) ?? UNREADABLE
 }

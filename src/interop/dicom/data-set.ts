@@ -1,6 +1,7 @@
 import { LONGEST_TEXT_BYTES } from "./bounds.js"
 import { type CharacterSets, characterSets, decoded } from "./character-sets.js"
 import { type Attribute, TAGS } from "./tags.js"
+import { UNREADABLE } from "./text-decoders.js"
 
 export interface DataElement {
   readonly vr: string
@@ -29,13 +30,13 @@ export const firstItem = (set: DataSet, attribute: Attribute): DataSet | undefin
 /** A text, or the first of several; undefined when it is absent, empty or cannot be decoded. */
 export function textOf(set: DataSet, attribute: Attribute): string | undefined {
   const whole = wholeTextOf(set, attribute)
-  if (typeof whole !== "string") return undefined
+  if (whole === undefined || whole.includes(UNREADABLE)) return undefined
   const vr = TAGS[attribute][1]
   return trimmed(vr === "ST" ? whole : (whole.split("\\")[0] ?? ""))
 }
 
-/** The text with all its parts; null when it is in letters that cannot be read. */
-export function wholeTextOf(set: DataSet, attribute: Attribute): string | undefined | null {
+/** The text with all its parts, and a mark where letters cannot be read. */
+export function wholeTextOf(set: DataSet, attribute: Attribute): string | undefined {
   const element = elementOf(set, attribute)
   if (!element || element.bytes.length === 0 || element.bytes.length > LONGEST_TEXT_BYTES) return undefined
   return decoded(element.bytes, { sets: setsOf(set), isName: TAGS[attribute][1] === "PN" })

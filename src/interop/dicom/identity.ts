@@ -4,6 +4,7 @@ import { say } from "../../engine/say.js"
 import type { Fragment, Identity } from "../intake/fragment.js"
 import { type DataSet, textOf, trimmed, wholeTextOf } from "./data-set.js"
 import type { Attribute } from "./tags.js"
+import { UNREADABLE } from "./text-decoders.js"
 
 type Note = Fragment["notes"][number]
 
@@ -33,7 +34,9 @@ export function identityOf(set: DataSet): { readonly identity: Identity; readonl
 
 function nameOf(set: DataSet, notes: Note[]): string | undefined {
   const text = wholeTextOf(set, "patientName")
-  if (text !== null) return text === undefined ? undefined : personName(text)
+  if (text === undefined) return undefined
+  const name = personName(text)
+  if (name !== undefined || !text.includes(UNREADABLE)) return name
   notes.push({
     kind: "name-not-read",
     path: "child",
@@ -44,14 +47,16 @@ function nameOf(set: DataSet, notes: Note[]): string | undefined {
 
 /**
  * A person's name in reading order. It comes in up to three spellings (Latin letters, ideographs, sounds); the first that
- * is there is taken. Titles are left out.
+ * is there and can be read is taken. Titles are left out.
  *
  * @example
  * personName("Sample^Child^Marie^^Jr") // => "Child Marie Sample"
  */
 export function personName(value: string): string | undefined {
   const [first = ""] = value.split("\\")
-  const spelling = first.split("=").find((group) => trimmed(group.replaceAll("^", " ")) !== undefined)
+  const spelling = first
+    .split("=")
+    .find((group) => !group.includes(UNREADABLE) && trimmed(group.replaceAll("^", " ")) !== undefined)
   const [family, given, middle] = (spelling ?? "").split("^").map((part) => trimmed(part))
   return trimmed([given, middle, family].filter((part) => part !== undefined).join(" "))
 }

@@ -1,4 +1,4 @@
-import { decodedBy } from "./text-decoders.js"
+import { decodedBy, UNREADABLE } from "./text-decoders.js"
 
 /** How a run of bytes is read: low bytes (G0) by one set, high bytes (G1) by another. */
 interface State {
@@ -33,12 +33,13 @@ const ESCAPES: Readonly<Record<string, Partial<State>>> = {
 
 /**
  * Text whose character set changes within a value by escape sequences. Every part of a name, and every one of several
- * values, begins in the first set again. Null when an escape sequence is unknown or a letter is none.
+ * values, begins in the first set again. A stretch
+ * that cannot be read is one mark, so that the parts beside it are not lost.
  */
 export function iso2022(
   bytes: Uint8Array,
   { first, isName }: { readonly first: string; readonly isName: boolean },
-): string | null {
+): string {
   const start: State = { low: "ascii", high: first }
   let state = start
   let text = ""
@@ -48,12 +49,10 @@ export function iso2022(
     // A two-byte set has the codes of delimiters inside its letters; it is always left before a delimiter.
     const isDelimiter = state.low === "ascii" && byte !== undefined && resets(byte, isName)
     if (byte !== undefined && byte !== ESC && !isDelimiter) continue
-    const run = runOf(bytes.subarray(from, at), state)
-    if (run === null) return null
-    text += run
+    text += runOf(bytes.subarray(from, at), state) ?? UNREADABLE
     if (byte === ESC) {
       const sequence = escapeAt(bytes, at + 1)
-      if (sequence === null) return null
+      if (sequence === null) return text + UNREADABLE
       state = { ...state, ...ESCAPES[sequence] }
       at += sequence.length
     } else if (byte !== undefined) {

@@ -1,4 +1,4 @@
-import type { CalendarDate, Eye, EyeExamination } from "../../engine/course.js"
+import { type CalendarDate, EYES, type Eye, type EyeExamination } from "../../engine/course.js"
 import { say } from "../../engine/say.js"
 import type { Fragment, ReadFile } from "../intake/fragment.js"
 import { acuityEyes } from "./acuity.js"
@@ -66,6 +66,7 @@ function objectOf({ file, bytes, today }: DicomFile): ReadFile {
   }
   const reading: Reading = { file, date, device, notes: [...notes], skipped: [] }
   const eyes = eyesOfKind(kind, { set, reading })
+  noteOtherEye(eyes, { set, reading })
   const { skipped } = reading
   if (Object.keys(eyes).length > 0) {
     const course = { visits: [{ date, ...eyes, sources: [source] }] }
@@ -73,6 +74,28 @@ function objectOf({ file, bytes, today }: DicomFile): ReadFile {
   }
   const nothing = { file, why: say("The file holds no figure of either eye.") }
   return { file, fragments: [], skipped: skipped.length > 0 ? skipped : [nothing] }
+}
+
+const EYES_SAID: Readonly<Record<string, readonly Eye[]>> = {
+  R: ["right"],
+  L: ["left"],
+  B: ["right", "left"],
+}
+
+/** The object says apart from its figures which eyes were measured; a figure too many or too few is told. */
+function noteOtherEye(
+  eyes: Partial<Record<Eye, EyeExamination>>,
+  { set, reading }: { readonly set: DataSet; readonly reading: Reading },
+): void {
+  const said = EYES_SAID[textOf(set, "laterality") ?? ""]
+  if (!said) return
+  for (const eye of EYES) {
+    if (said.includes(eye) === (eyes[eye] !== undefined)) continue
+    const why = said.includes(eye)
+      ? say("the file says that this eye was measured, and no figure of it was taken")
+      : say("the file says that only the other eye was measured, and yet gives a figure of this one")
+    reading.notes.push({ kind: "other-eye", path: `visits[${reading.date}].${eye}`, why })
+  }
 }
 
 function eyesOfKind(

@@ -53,6 +53,7 @@ export const TAGS = {
   selectedSegments: [0x00221257, "SQ"],
   selectedTotal: [0x00221260, "SQ"],
   qualityMetric: [0x00221262, "SQ"],
+  laterality: [0x00240113, "CS"],
   measurementUnits: [0x004008ea, "SQ"],
   conceptName: [0x0040a043, "SQ"],
   numericValue: [0x0040a30a, "DS"],

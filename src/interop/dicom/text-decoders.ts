@@ -32,3 +32,6 @@ export function decodedBy(term: string, bytes: Uint8Array): string | null {
     return null
   }
 }
+
+/** Stands for letters that cannot be read; it is the Unicode character for just that. */
+export const UNREADABLE = "\uFFFD"

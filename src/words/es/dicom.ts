@@ -134,4 +134,8 @@ export const dicom: Catalogue = {
     "No contiene ninguna medición que se lea aquí: un objeto de la clase {uid}.",
   "It holds no measurement that is read here: {name}.":
     "No contiene ninguna medición que se lea aquí: {name}.",
+  "the file says that this eye was measured, and no figure of it was taken":
+    "el archivo dice que este ojo se midió, y no se incorporó ninguna cifra suya",
+  "the file says that only the other eye was measured, and yet gives a figure of this one":
+    "el archivo dice que solo se midió el otro ojo, y sin embargo da una cifra de este",
 }
