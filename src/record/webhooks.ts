@@ -141,6 +141,18 @@ export function webhooks(queries: Kysely<Tables>, practice: string) {
       )
     },
 
+    /** Ids of what waits in the Inbox for a person. */
+    async waitingInInbox(): Promise<readonly string[]> {
+      const found = await queries
+        .selectFrom("inbox")
+        .select("id")
+        .where("practice", "=", practice)
+        .where("state", "=", "waiting")
+        .orderBy("id")
+        .execute()
+      return found.map(({ id }) => id)
+    },
+
     /** Nothing is compared while nobody is told: whoever comes next begins with what is then. */
     forgetTold: async (): Promise<void> => {
       await queries.deleteFrom("webhook_told").where("practice", "=", practice).execute()

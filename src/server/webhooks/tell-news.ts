@@ -4,7 +4,6 @@ import type { WebhookEvent } from "../../engine/access/webhook-events.js"
 import type { ListedChild, NewDelivery, Telling, Told, Webhook } from "../../record/index.js"
 import { childReading, type ReadingDay } from "../child-readings.js"
 import type { Context } from "../context.js"
-import { waitingInInbox } from "./inbox-waiting.js"
 import { newsOf, type ToldChild, toldChild } from "./news.js"
 
 /** Children read in one go, after which whoever else asks has a turn. */
@@ -63,7 +62,7 @@ export function newsTeller({ record, clock, rules, settings, publicAddress }: Co
 
   /** What waits in the Inbox of the whole practice; kept under the practice's own id. */
   const tellInbox = async (told: Told | null, to: readonly Webhook[]): Promise<number> => {
-    const waiting = await waitingInInbox(record)
+    const waiting = await webhooks.waitingInInbox()
     const known = new Set((told?.told as { readonly waiting?: readonly string[] } | undefined)?.waiting)
     const isNew = told !== null && waiting.some((id) => !known.has(id))
     const key = shortHash(waiting.join(" "))
