@@ -20,11 +20,15 @@ export function patientId({ child, visits }: Course, { id, identity }: FhirConte
   return `child-${digest(JSON.stringify([child.born, child.sex, identity?.name ?? null, first ?? null]))}`
 }
 
+/** What the ids of a child's resources begin with. */
+export const patientKey = (patient: string): string =>
+  patient.length <= LONGEST_KEY ? patient : digest(patient)
+
 /** Makes the ids of one child's resources; what would be the same id twice is counted. */
 export type NewId = (...parts: readonly (string | number | undefined)[]) => string
 
 export function idsOf(patient: string): NewId {
-  const key = patient.length <= LONGEST_KEY ? patient : digest(patient)
+  const key = patientKey(patient)
   const used = new Map<string, number>()
   return (...parts) => {
     const base = part(parts.filter((each) => each !== undefined && each !== "").join("-"))
