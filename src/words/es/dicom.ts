@@ -138,4 +138,19 @@ export const dicom: Catalogue = {
     "el archivo dice que este ojo se midió, y no se incorporó ninguna cifra suya",
   "the file says that only the other eye was measured, and yet gives a figure of this one":
     "el archivo dice que solo se midió el otro ojo, y sin embargo da una cifra de este",
+  "The file is empty.": "El archivo está vacío.",
+  "A PDF by itself does not say whose it is: add it on the child's page.":
+    "Un PDF por sí solo no dice de quién es: añádalo en la página del niño.",
+  "It is a picture; figures are not read from pictures.": "Es una imagen; de las imágenes no se leen cifras.",
+  "It is compressed: unpack it and read what is in it.":
+    "Está comprimido: descomprímalo y lea lo que contiene.",
+  "It is a workbook of an old kind (.xls): save it as .xlsx or CSV.":
+    "Es un libro de un tipo antiguo (.xls): guárdelo como .xlsx o CSV.",
+  "XML is not read. Save FHIR as JSON, and a table as CSV.":
+    "XML no se lee. Guarde FHIR como JSON, y una tabla como CSV.",
+  "It is no kind of file that is read here.": "No es un tipo de archivo que se lea aquí.",
+  "It is an archive of Lengthwise: take it in with lengthwise import.":
+    "Es un archivo completo de Lengthwise: incorpórelo con lengthwise import.",
+  "It is a ZIP archive: unpack it and read what is in it.":
+    "Es un archivo ZIP: descomprímalo y lea lo que contiene.",
 }
