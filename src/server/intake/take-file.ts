@@ -1,10 +1,10 @@
 import { say } from "../../engine/say.js"
 import type { ReadFile } from "../../interop/intake/fragment.js"
+import { readFile } from "../../interop/read-file.js"
 import type { Person } from "../../record/index.js"
 import type { Context } from "../context.js"
 import { sha256Of } from "./inbox-content.js"
 import { instrumentsPerson } from "./instruments-person.js"
-import { readFile } from "./read-received.js"
 import { takeFragment } from "./take-fragment.js"
 
 /** What became of one thing in a received file. */
