@@ -316,6 +316,10 @@ function programOf(io: Io, exit: (code: ExitCode) => void): Command {
       "mail server, smtp[s]://user:password@host:port (better: LENGTHWISE_SMTP, which others on this machine can't read)",
     )
     .option("--dicom-port <number>", "receive from instruments (DICOM) on this port", port)
+    .option(
+      "--dicom-host <address>",
+      "address of this machine where instruments reach it (only programs of this machine when absent)",
+    )
     .option("--dicom-cert <file>", "certificate (PEM) for DICOM over TLS")
     .option("--dicom-key <file>", "its key (PEM)")
     .option("--json", "the address as one JSON document on stdout, messages on stderr")

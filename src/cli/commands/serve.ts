@@ -10,6 +10,7 @@ export interface ServeArguments {
   readonly address?: string | undefined
   readonly smtp?: string | undefined
   readonly dicomPort?: number | undefined
+  readonly dicomHost?: string | undefined
   readonly dicomCert?: string | undefined
   readonly dicomKey?: string | undefined
   readonly json?: boolean | undefined
@@ -25,6 +26,7 @@ export async function run(
     address: families,
     smtp,
     dicomPort,
+    dicomHost,
     dicomCert,
     dicomKey,
     json = false,
@@ -41,7 +43,7 @@ export async function run(
       today,
       address: families,
       smtp,
-      dicom: { port: dicomPort, certificate: dicomCert, key: dicomKey },
+      dicom: { port: dicomPort, host: dicomHost, certificate: dicomCert, key: dicomKey },
       say,
     })
     return json ? toldJson({ address }, io) : 0

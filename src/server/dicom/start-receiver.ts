@@ -42,7 +42,7 @@ export async function startReceiver(
     host,
     port,
     keys,
-  }: { readonly host: string; readonly port: number | undefined; readonly keys: Keys | null },
+  }: { readonly host: string; readonly port?: number | undefined; readonly keys: Keys | null },
 ): Promise<ListenerAnswer> {
   const listener = await receiver.start({
     host,
