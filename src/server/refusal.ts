@@ -36,6 +36,7 @@ const NO_SUCH: Readonly<Record<string, readonly [allowed: string, message: strin
   visit: [msg("a visit of this practice"), msg("no such visit")],
   treatment: [msg("a treatment of this practice"), msg("no such treatment")],
   file: [msg("a file of this practice"), msg("no such file")],
+  archive: [msg("an archive of this practice that is ready"), msg("no such archive")],
   message: [msg("a message of this practice"), msg("no such message")],
   list: [msg("a list of this practice"), msg("no such list")],
   token: [msg("a token of this practice"), msg("no such token")],
