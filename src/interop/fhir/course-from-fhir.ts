@@ -22,6 +22,12 @@ export interface FhirFragment extends Fragment {
   readonly course: CourseFragment & Pick<Course, "practice">
 }
 
+export interface ReadFhir extends ReadFile {
+  readonly fragments: readonly FhirFragment[]
+  /** For each fragment the course file that it is of; undefined where birth or sex are not in the file. */
+  readonly wholes: readonly (Course | undefined)[]
+}
+
 /** More than a person would read. */
 const MOST_TOLD = 1000
 
@@ -34,25 +40,27 @@ const MOST_TOLD = 1000
  * @example
  * courseFromFhir(fhirBundle(course), { file: "kim.json", id: "kim" }).fragments[0]?.course.visits
  */
-export function courseFromFhir(
-  value: unknown,
-  { file, id, today }: FromFhir,
-): ReadFile & { readonly fragments: readonly FhirFragment[] } {
+export function courseFromFhir(value: unknown, { file, id, today }: FromFhir): ReadFhir {
   const all = collected(value)
   const notTaken: NotTaken[] = [...all.notTaken]
   const children = byChild(all, notTaken)
-  const fragments = [...children.values()].flatMap((child): readonly FhirFragment[] => {
-    const sound = soundCourse(child, { today })
+  const found = [...children.values()].flatMap((child) => {
+    const { course, whole, ...sound } = soundCourse(child, { today })
     notTaken.push(...sound.notTaken)
-    if (sound.course === undefined) return []
-    const { course } = sound
-    const isEmpty = Object.keys(course).length === 0 && child.documents.length === 0
-    if (isEmpty && child.patient === undefined) return []
+    const { patient, documents } = child
+    if (course === undefined) return []
+    if (Object.keys(course).length + documents.length === 0 && patient === undefined) return []
+    const identity = patient ? identityOf(patient.resource) : child.identity
     const notes = [...child.notes, ...sound.notes]
-    const identity = child.patient ? identityOf(child.patient.resource) : child.identity
-    return [{ identity, course, documents: child.documents, source: { kind: "fhir", id }, notes }]
+    const fragment: FhirFragment = { identity, course, documents, source: { kind: "fhir", id }, notes }
+    return [{ fragment, whole }]
   })
-  return { file, fragments, skipped: told(notTaken).map(({ where, why }) => ({ file, where, why })) }
+  return {
+    file,
+    fragments: found.map(({ fragment }) => fragment),
+    wholes: found.map(({ whole }) => whole),
+    skipped: told(notTaken).map(({ where, why }) => ({ file, where, why })),
+  }
 }
 
 function told(notTaken: readonly NotTaken[]): readonly NotTaken[] {

@@ -30,13 +30,14 @@ export interface EyePart {
 }
 
 export function eyeParts(eye: EyeExamination, where: WhereInEye): readonly EyePart[] {
+  // An object with nothing in it is no observation; the visit keeps it.
   const part = <Field extends EyeField>(
     field: Field,
     word: string,
     write: (value: NonNullable<EyeExamination[Field]>, where: WhereInEye) => Draft,
     value: EyeExamination[Field] = eye[field],
   ): readonly EyePart[] =>
-    value === undefined || value === null
+    value === undefined || value === null || Object.keys(Object(value)).length === 0
       ? []
       : [{ word, field, whole: value, draft: write(value as NonNullable<EyeExamination[Field]>, where) }]
   const { acuity, otherRefractions = [] } = eye

@@ -14,6 +14,8 @@ const MOST_ROUNDS = 20
 
 export interface SoundCourse {
   readonly course: FhirFragment["course"] | undefined
+  /** The same with whose it is, where the file says so. */
+  readonly whole: Course | undefined
   readonly notTaken: readonly NotTaken[]
   readonly notes: readonly Note[]
 }
@@ -39,7 +41,9 @@ export function soundCourse(
     ]
     if ("course" in read) {
       const course = fragmentOf(read.course, { head, hasPatient: patient !== undefined })
-      return { course, notTaken: [...notTaken, ...faults], notes: read.notes }
+      const { born, sex } = record(head.child)
+      const whole = born === undefined || sex === undefined ? undefined : read.course
+      return { course, whole, notTaken: [...notTaken, ...faults], notes: read.notes }
     }
     const before = refused.size
     for (const fault of read.problems)
@@ -54,7 +58,7 @@ const STAND_IN = { born: "1900-01-01", sex: "female" }
 
 function refusal(where: string | undefined, fault: Problem | undefined): SoundCourse {
   const why = fault?.message ?? say("it has too many faults to be read")
-  return { course: undefined, notTaken: [{ where: where ?? "", why }], notes: [] }
+  return { course: undefined, whole: undefined, notTaken: [{ where: where ?? "", why }], notes: [] }
 }
 
 /** Whoever gave the value at the path of a fault, or the nearest thing around it. */
