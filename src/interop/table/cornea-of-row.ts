@@ -57,7 +57,7 @@ function meridianOf(cells: RowCells, id: string, eye: Eye): Meridian | undefined
     const mm = cells.numberIn(cell, limits.corneaRadiusMm)
     return mm === undefined ? undefined : { mm }
   }
-  const power = cells.numberIn(cell, limits.corneaPowerD)
+  const power = cells.numberIn(cell, limits.corneaPowerD, { "[diop]": 1 })
   if (power === undefined) return undefined
   const mm = Math.round((KERATOMETRIC_CONSTANT / power) * 1000) / 1000
   const { low, high } = limits.corneaRadiusMm

@@ -39,6 +39,8 @@ export interface Cell {
   readonly text: string
   readonly heading: string
   readonly unit: string | undefined
+  /** The unit of the field itself. */
+  readonly ownUnit: string | undefined
 }
 
 /** What was read of one row so far: its cells by field, what is wrong with them, what was assumed. */
@@ -86,7 +88,7 @@ export class RowCells {
         )
         return undefined
       }
-      found ??= { text, heading: column.heading, unit: column.unit }
+      found ??= { text, heading: column.heading, unit: column.unit, ownUnit: column.field.unit }
     }
     return found
   }
@@ -131,7 +133,9 @@ export class RowCells {
 
   /** The figure of a cell in the field's own unit. */
   numberIn(cell: Cell, limit: Limit, factors: UnitFactors = {}): number | undefined {
-    const factor = cell.unit === undefined ? 1 : (factors[cell.unit] ?? 1)
+    const factor = cell.unit === undefined || cell.unit === cell.ownUnit ? 1 : factors[cell.unit]
+    if (factor === undefined)
+      return this.refuse(cell, cell.text, say("in another unit than {unit}", { unit: cell.unit ?? "" }))
     const read = readNumber(cell.text, this.plan.mapping.decimalSign)
     if ("fault" in read)
       return this.refuse(cell, cell.text, limitInWords(limit), numberHint(read.fault, this.plan.mapping))

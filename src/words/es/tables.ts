@@ -106,4 +106,37 @@ export const tables: Catalogue = {
   "the strength of the atropine": "la concentración de la atropina",
   "the first day of the treatment": "el primer día del tratamiento",
   "on or after the first day of the treatment": "el primer día del tratamiento o después",
+  "an earlier row says {first}, line {line} says {second}; the first was kept":
+    "una fila anterior dice {first}, la línea {line} dice {second}; se conservó lo primero",
+  "earlier glasses of this day were left out, since the eyes were examined on it":
+    "las gafas anteriores de este día no se tomaron, porque ese día se examinaron los ojos",
+  "Which column says whose row it is: a number or a name?":
+    "¿Qué columna dice de quién es la fila: un número o un nombre?",
+  "Which column holds the day of the visit?": "¿Qué columna contiene el día de la visita?",
+  "Which eye are these columns of, or which column says so: {headings}?":
+    "¿De qué ojo son estas columnas, o qué columna lo dice: {headings}?",
+  "The days of {headings} are written in no one order, or each column has its own. Please write them all alike.":
+    "Las fechas de {headings} no siguen un mismo orden, o cada columna tiene el suyo. Escríbalas todas igual.",
+  "Which stands first in {headings}, the day or the month? No value shows it.":
+    "¿Qué va delante en {headings}, el día o el mes? Ningún valor lo muestra.",
+  "The days of {headings} cannot be written in the order that was said.":
+    "Las fechas de {headings} no pueden estar escritas en el orden indicado.",
+  "Are decimals written with a point or with a comma? The values do not show it.":
+    "¿Los decimales se escriben con punto o con coma? Los valores no lo muestran.",
+  'Decimals are written with "{sign}" in this table, not as was said.':
+    "En esta tabla los decimales se escriben con «{sign}», no como se indicó.",
+  "What does M mean in {heading}: male, or mujer?":
+    "¿Qué significa M en {heading}: masculino (male) o mujer?",
+  "Is {heading} in millimetres or in dioptres? Its values are no radii.":
+    "¿{heading} está en milímetros o en dioptrías? Sus valores no son radios.",
+  "Which column holds the first day of the treatment? Without it {headings} cannot be read.":
+    "¿Qué columna contiene el primer día del tratamiento? Sin él no se puede leer {headings}.",
+  "The table has more than {most} MB: import it instead.": "La tabla tiene más de {most} MB: impórtela.",
+  "line {line}": "línea {line}",
+  "Say it with --date-order {choices}.": "Indíquelo con --date-order {choices}.",
+  'Say it with --decimal "{choices}".': 'Indíquelo con --decimal "{choices}".',
+  "Say it with a mapping, which the page for imports writes.":
+    "Indíquelo con una asignación de columnas, que se hace en la página de importación.",
+  'The column "{heading}" is left out.': "La columna «{heading}» no se toma.",
+  "in another unit than {unit}": "en otra unidad que {unit}",
 }
