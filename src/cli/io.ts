@@ -21,6 +21,10 @@ export interface Io {
   readonly write: (file: string, content: string | Uint8Array) => Promise<Problem | null>
   /** What stands at a path: one file, course files in a folder (by name, sorted), or a data folder. */
   readonly place: (path: string) => Promise<Place>
+  /** The file at a path, or every file in the folder there and in those below it, sorted; hidden ones are left out. */
+  readonly files: (
+    path: string,
+  ) => Promise<{ readonly files: readonly string[] } | { readonly problem: Problem }>
   /** The one place where the command line reads the clock. */
   readonly today: () => CalendarDate
 }

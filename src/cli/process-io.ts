@@ -1,5 +1,5 @@
 import { createReadStream } from "node:fs"
-import { readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises"
+import { readdir, readFile, realpath, rename, rm, stat, writeFile } from "node:fs/promises"
 import { join } from "node:path"
 import type { CalendarDate } from "../engine/course.js"
 import type { Problem } from "../engine/problem.js"
@@ -17,6 +17,7 @@ export const processIo: Io = {
   readBytes,
   write,
   place,
+  files,
   today: localDay,
 }
 
@@ -28,6 +29,36 @@ async function place(path: string): ReturnType<Io["place"]> {
   if (names.includes(RECORD_FILE)) return { kind: "record" }
   const files = names.filter((name) => name.endsWith(".json")).sort()
   return { kind: "courses", files: files.map((name) => join(path, name)) }
+}
+
+/** What cannot be looked at inside a folder is passed on as a file, so that reading it says why it cannot be. */
+async function files(path: string): ReturnType<Io["files"]> {
+  const found = await stat(path).catch((cause: unknown) => ({ cause }))
+  if ("cause" in found) return { problem: unreadable(path, found.cause) }
+  if (!found.isDirectory()) return { files: [path] }
+  const all: string[] = []
+  await gather(path, { all, seen: new Set() })
+  return { files: all.sort() }
+}
+
+/** A link may lead back to a folder around it: each folder is gone into once, by its real path. */
+async function gather(
+  folder: string,
+  { all, seen }: { readonly all: string[]; readonly seen: Set<string> },
+): Promise<void> {
+  const real = await realpath(folder).catch(() => folder)
+  if (seen.has(real)) return
+  seen.add(real)
+  const names = await readdir(folder).catch(() => null)
+  if (names === null) all.push(folder)
+  for (const name of names ?? []) {
+    if (name.startsWith(".")) continue
+    const path = join(folder, name)
+    const found = await stat(path).catch(() => null)
+    if (found?.isDirectory()) await gather(path, { all, seen })
+    // A pipe or a device would never end.
+    else if (found === null || found.isFile()) all.push(path)
+  }
 }
 
 async function read(file: string): ReturnType<Io["read"]> {

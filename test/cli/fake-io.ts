@@ -39,6 +39,12 @@ export async function commandLine(
       const inside = Object.keys(files).filter((name) => name.startsWith(`${path}/`))
       return inside.length === 0 ? { kind: "file" } : { kind: "courses", files: inside.sort() }
     },
+    files: async (path) => {
+      const inside = Object.keys(files).filter((name) => name === path || name.startsWith(`${path}/`))
+      if (inside.length > 0) return { files: inside.sort() }
+      const message = `${path} cannot be read: there is no such file.`
+      return { problem: { path: WHOLE_FILE, value: path, allowed: "a file that can be read", message } }
+    },
     read: async (file) => {
       if (file in files) {
         const held = files[file]
