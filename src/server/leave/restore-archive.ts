@@ -37,11 +37,14 @@ const MAKING = "restoring"
 const OURS = [
   MAKING,
   "lock.sqlite",
+  "lock.sqlite-journal",
   "in-use.txt",
   RECORD_FILE,
   `${RECORD_FILE}-wal`,
   `${RECORD_FILE}-shm`,
   "first-log-in.txt",
+  "new-log-ins.txt",
+  "scratch",
 ]
 
 /**
