@@ -3,6 +3,7 @@ import type { FastifyError, FastifyReply, FastifyRequest } from "fastify"
 import { inLanguage, msg, say } from "../engine/say.js"
 import type { Saved } from "../record/index.js"
 import type { Problem, ProblemAnswer } from "./contract/problem.js"
+import { sendOutcome } from "./fhir/outcome.js"
 import { languageOf } from "./reading-language.js"
 
 const TITLES = {
@@ -90,5 +91,6 @@ const ofFastify = ({ code, message }: FastifyError): string =>
   code === "FST_ERR_CTP_BODY_TOO_LARGE" ? say("Request body is too large") : message
 
 function sendProblem(reply: FastifyReply, status: number, answer: ProblemAnswer) {
+  if (reply.request.url.startsWith("/fhir")) return sendOutcome(reply, status, answer)
   return reply.code(status).type("application/problem+json").send(answer)
 }
