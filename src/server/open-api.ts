@@ -1,6 +1,9 @@
 import fastifySwagger from "@fastify/swagger"
 import type { FastifyInstance } from "fastify"
 import { createJsonSchemaTransform, createJsonSchemaTransformObject } from "fastify-type-provider-zod"
+import { z } from "zod"
+import { describedLine, SECURITY_SCHEMES } from "./open-api/described.js"
+import { withExamples } from "./open-api/with-examples.js"
 
 /** Describes every route registered after it, as OpenAPI 3.1 at `/api/openapi.json`. */
 export async function documentApi(app: FastifyInstance): Promise<void> {
@@ -9,15 +12,36 @@ export async function documentApi(app: FastifyInstance): Promise<void> {
       openapi: "3.1.0",
       info: {
         title: "Lengthwise",
-        description: "One practice's record and its children's courses.",
+        description:
+          "One practice's record and its children's courses. How to ask, with examples: docs/api.md. The engine advises licensed clinicians and decides nothing.",
         version: "1",
       },
+      // Relative: it is served by whatever server it describes.
+      servers: [{ url: "/" }],
+      components: { securitySchemes: SECURITY_SCHEMES },
     },
-    transform: createJsonSchemaTransform(TO_JSON_SCHEMA),
-    transformObject: (document) => withoutInputs(componentsOf(document)),
+    transform: (given) => {
+      const transformed = toJsonSchema({ ...given, schema: withWordsOnly(given.schema) })
+      const said = describedLine({ method: String(given.route.method), url: given.url })
+      return said ? { ...transformed, schema: { ...transformed.schema, ...said } } : transformed
+    },
+    transformObject: (document) => withExamples(withoutInputs(componentsOf(document))),
   })
   app.get("/api/openapi.json", { config: { open: true }, schema: { hide: true } }, async () => app.swagger())
 }
+
+/** An answer that is said in words only, such as a file, has no schema that could be shown: it is bytes. */
+function withWordsOnly<Schema>(schema: Schema): Schema {
+  const { response } = (schema ?? {}) as { readonly response?: Readonly<Record<string, object>> }
+  if (!response) return schema
+  const shown = Object.entries(response).map(([status, answer]) => {
+    const isWordsOnly = !(answer instanceof z.ZodType) && !("content" in answer)
+    return [status, isWordsOnly ? { ...answer, content: BYTES } : answer]
+  })
+  return { ...schema, response: Object.fromEntries(shown) }
+}
+
+const BYTES = { "application/octet-stream": { schema: z.string().meta({ format: "binary" }) } }
 
 /** Each named answer would be described once more as something that could be sent. */
 function withoutInputs(document: ReturnType<typeof componentsOf>): ReturnType<typeof componentsOf> {
@@ -36,4 +60,5 @@ const TO_JSON_SCHEMA: Parameters<typeof createJsonSchemaTransform>[0] = {
   },
 }
 
+const toJsonSchema = createJsonSchemaTransform(TO_JSON_SCHEMA)
 const componentsOf = createJsonSchemaTransformObject(TO_JSON_SCHEMA)
