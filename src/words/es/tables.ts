@@ -139,4 +139,21 @@ export const tables: Catalogue = {
     "Indíquelo con una asignación de columnas, que se hace en la página de importación.",
   'The column "{heading}" is left out.': "La columna «{heading}» no se toma.",
   "in another unit than {unit}": "en otra unidad que {unit}",
+  "The workbook has more than {most} MB.": "El libro de cálculo tiene más de {most} MB.",
+  "{why} Please save the sheet as CSV (UTF-8).": "{why} Guarde la hoja como CSV (UTF-8).",
+  "The workbook is damaged or no workbook.": "El libro de cálculo está dañado o no lo es.",
+  "The workbook has more than {most} parts.": "El libro de cálculo tiene más de {most} partes.",
+  "The workbook is protected by a password.": "El libro de cálculo está protegido con contraseña.",
+  "This is a document of another office program (.ods).":
+    "Es un documento de otro programa de oficina (.ods).",
+  "A part of the workbook has more than {most} MB.": "Una parte del libro de cálculo tiene más de {most} MB.",
+  "A cell of the workbook has more than {most} characters.":
+    "Una celda del libro de cálculo tiene más de {most} caracteres.",
+  "A sheet has at most {most} rows.": "Una hoja tiene como máximo {most} filas.",
+  "The workbook has no sheet that can be read.":
+    "El libro de cálculo no tiene ninguna hoja que se pueda leer.",
+  'The workbook has no sheet called "{named}".':
+    "El libro de cálculo no tiene ninguna hoja llamada «{named}».",
+  "The workbook holds more text than a table of measurements.":
+    "El libro de cálculo contiene más texto que una tabla de medidas.",
 }
