@@ -245,6 +245,11 @@ export const practiceRules = z
     pharmacies: papers,
     examinationSwitches: z.record(z.string(), z.boolean()),
     contacts: z.looseObject({}),
+    letterhead: z.looseObject({}).optional(),
+    templates: papers,
+    messages: z.looseObject({}).optional(),
+    instruments: z.looseObject({}).optional(),
+    mappings: papers.optional(),
   })
   .describe("What the practice has set, as it stands") as unknown as z.ZodType<PracticeRules>
 
