@@ -50,7 +50,7 @@ export const associateRequest = ({
     item(0x50, item(0x51, u32(mostBytes))),
   ])
 
-const even = (text: string) => ascii(text.length % 2 ? `${text}\0` : text)
+const even = (text: string) => Buffer.concat([ascii(text), Buffer.alloc(text.length % 2)])
 const element = (number: number, value: Uint8Array) =>
   Buffer.concat([u16le(0), u16le(number), u32le(value.length), value])
 

@@ -26,6 +26,7 @@ describe("a received object", () => {
       expect(status).toBe(0)
       expect(stdout).toContain("# Dicom-Meta-Information-Header")
       expect(stdout).toMatch(/\(0008,0018\) UI \[2\.25\.1\]/)
+      expect(stdout).toMatch(/\(0002,0010\) UI =LittleEndianExplicit/)
       expect(stdout).toMatch(/\(0002,0013\) SH \[LENGTHWISE\]/)
     } finally {
       rmSync(folder, { recursive: true })

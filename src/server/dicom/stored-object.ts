@@ -41,7 +41,8 @@ function element(number: number, representation: string, value: Buffer): Buffer 
   return Buffer.concat([u16le(0x0002), u16le(number), ascii(representation), length, value])
 }
 
-const uid = (text: string): Buffer => ascii(text.length % 2 === 1 ? `${text}\0` : text)
+/** Padded to an even length with a zero (PS3.5 9.1). */
+const uid = (text: string): Buffer => Buffer.concat([ascii(text), Buffer.alloc(text.length % 2)])
 
 const SOP_CLASS = 0x00080016
 const SOP_INSTANCE = 0x00080018
