@@ -4,6 +4,7 @@ import { join } from "node:path"
 import { sql } from "kysely"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { archiveContent, isArchive } from "../../src/cli/import/archive.js"
+import type { Course, EyeExamination } from "../../src/engine/course.js"
 import { readCourse } from "../../src/interop/course/read-course.js"
 import {
   ARCHIVE_TABLES,
@@ -436,6 +437,18 @@ describe("a practice taken out and put back", () => {
   })
 })
 
+/** What the reader of tables has fields for; how accommodation was measured is not among them. */
+const figuresOf = (eye: EyeExamination | undefined) =>
+  eye && {
+    length: eye.axialLength,
+    refraction: eye.refraction,
+    cornea: eye.corneaRadius,
+    pupil: eye.pupil,
+    accommodationD: eye.accommodation?.dioptres,
+    acuity: eye.acuity,
+    pressure: eye.intraocularPressure,
+  }
+
 describe("every table of the record", () => {
   it("has a decision: a practice that leaves misses nothing that nobody thought of", async () => {
     const folder = made.next()
@@ -489,8 +502,26 @@ describe("the course of one child", () => {
     ])
     expect(code).toBe(0)
     const rows = String(written["visits.csv"]).split("\r\n")
-    expect(rows[0]).toMatch(/^Child,Number of the child,Name,Date of birth,Sex,Date,Eye,Axial length \(mm\),/)
+    expect(rows[0]).toMatch(/^Child key,Child number,Name,Date of birth,Sex,Date,Eye,Axial length \(mm\),/)
     expect(json({ stdout }).tables).toEqual([{ name: "visits", rows: rows.length - 2 }])
+  })
+
+  it("read back from its table has the same figures at every visit", async () => {
+    const place = made.next()
+    const [file, table] = [join(place, "course.json"), join(place, "visits.csv")]
+    const whole = readCourse(readFileSync(EXAMPLE, "utf8"))
+    if ("problems" in whole) throw new Error("the example is at fault")
+    writeFileSync(file, readFileSync(EXAMPLE))
+    await onDisk(["export", file, "--format", "csv", "--out", table])
+    const read = await onDisk(["read", table, "--json"])
+    const figures = ({ visits }: Pick<Course, "visits">) =>
+      visits.map(({ date, from, right, left }) => ({
+        date,
+        from,
+        right: figuresOf(right),
+        left: figuresOf(left),
+      }))
+    expect(figures(JSON.parse(read.stdout))).toEqual(figures(whole.course))
   })
 
   it("is FHIR, as a Bundle or one resource a line", async () => {

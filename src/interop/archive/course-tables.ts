@@ -17,6 +17,12 @@ export interface CourseTable {
   readonly rows: (course: Course, child: TableChild) => readonly (readonly Cell[])[]
 }
 
+/** What a visit says of itself that is nothing but a prescription of earlier glasses. */
+const OLD_GLASSES = "old glasses"
+
+/** Ties the tables together. */
+const CHILD_KEY = "Child key"
+
 /** A table whose rows begin with the child's id, by which tables are put together. */
 const table = (
   name: string,
@@ -24,7 +30,7 @@ const table = (
   rows: (course: Course) => readonly (readonly Cell[])[],
 ): CourseTable => ({
   name,
-  header: ["Child", ...header],
+  header: [CHILD_KEY, ...header],
   rows: (course, child) => rows(course).map((row) => [child.id, ...row]),
 })
 
@@ -37,14 +43,15 @@ const choice = (treatment: TreatmentChoice | undefined): readonly Cell[] => [
 const visits: CourseTable = {
   name: "visits",
   header: [
-    "Child",
-    "Number of the child",
+    CHILD_KEY,
+    "Child number",
     "Name",
     "Date of birth",
     "Sex",
     "Date",
     "Eye",
     ...EYE_COLUMNS.map(([title]) => title),
+    "Old glasses",
     "From",
   ],
   rows: ({ child: { born, sex }, visits }, { id, number, name }) =>
@@ -53,7 +60,9 @@ const visits: CourseTable = {
         const examination = visit[eye]
         if (!examination) return []
         const figures = EYE_COLUMNS.map(([, figure]) => figure(examination))
-        return [[id, number, name, born, sex, visit.date, eye, ...figures, visit.from]]
+        return [
+          [id, number, name, born, sex, visit.date, eye, ...figures, visit.from === OLD_GLASSES, visit.from],
+        ]
       }),
     ),
 }
@@ -74,8 +83,8 @@ export const COURSE_TABLES: readonly CourseTable[] = [
   {
     name: "children",
     header: [
-      "Child",
-      "Number of the child",
+      CHILD_KEY,
+      "Child number",
       "Name",
       "Date of birth",
       "Sex",
@@ -108,11 +117,11 @@ export const COURSE_TABLES: readonly CourseTable[] = [
       "Eye",
       "Sphere (D)",
       "Cylinder (D)",
-      "Axis (degrees)",
+      "Axis",
       "Cycloplegic",
-      "Method of the refraction",
+      "Refraction method",
       "Vertex distance (mm)",
-      "Instrument of the refraction",
+      "Refraction device",
     ],
     (course) =>
       ofEyes(course, ({ otherRefractions = [] }) =>
@@ -129,7 +138,7 @@ export const COURSE_TABLES: readonly CourseTable[] = [
   ),
   table(
     "spectacles-worn",
-    ["Date", "Eye", "Sphere (D)", "Cylinder (D)", "Axis (degrees)", "Addition (D)", "Prism"],
+    ["Date", "Eye", "Sphere (D)", "Cylinder (D)", "Axis", "Addition (D)", "Prism"],
     (course) =>
       ofEyes(course, ({ spectaclesWorn: worn }) =>
         worn ? [[worn.sphere, worn.cylinder, worn.axis, worn.addD, worn.prism]] : [],
@@ -264,6 +273,8 @@ export const headerRow = ({ header }: CourseTable): string => csvRow(header)
 export const tableRows = (table: CourseTable, course: Course, child: TableChild): string =>
   table.rows(course, child).map(csvRow).join("")
 
-/** One table of one course, whole. */
-export const courseTable = (table: CourseTable, course: Course): string =>
-  headerRow(table) + tableRows(table, course, { id: course.child.id ?? "" })
+/** One table of one course, whole. Its id is the only number that a course file has. */
+export function courseTable(table: CourseTable, course: Course): string {
+  const { id = "" } = course.child
+  return headerRow(table) + tableRows(table, course, { id, number: id })
+}

@@ -21,7 +21,7 @@ ${HEAD}
 
 To read
   tables/*.csv              visits (a row an eye), treatments, bottles, consents, decisions and more; the column Child
-                            ties them together, and tables/children.csv says who each child is
+                            key ties them together, and tables/children.csv says who each child is
   children/ID/record.pdf    the full record of a child on paper (absent when the archive was made without papers)
   children/ID/course.json   the same as a course file, which Lengthwise and other programs read
   files/SHA256              scans, signatures and letters as they were stored; files.ndjson says what each is
