@@ -44,11 +44,24 @@ export async function recordPapers({
     const pdf =
       document.kind === "refused"
         ? document
-        : await inLanguage(language, () => setter.set([document], { paper }))
+        : await orAborted(
+            inLanguage(language, () => setter.set([document], { paper })),
+            signal,
+          )
     if (pdf.kind === "refused") notMade.push({ child: id, why: pdf.why })
     else await writer.add(`children/${id}/record.pdf`, pdf.bytes)
     done += 1
     onProgress?.({ phase: "papers", done, total: children.length })
   }
   return notMade
+}
+
+/** What comes of a task, or the reason of the signal as soon as it is given: a paper under way is not waited for. */
+function orAborted<T>(task: Promise<T>, signal: AbortSignal | undefined): Promise<T> {
+  if (!signal) return task
+  return new Promise((resolve, reject) => {
+    const stop = () => reject(signal.reason)
+    signal.addEventListener("abort", stop, { once: true })
+    task.then(resolve, reject).finally(() => signal.removeEventListener("abort", stop))
+  })
 }

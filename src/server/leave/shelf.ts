@@ -32,7 +32,7 @@ export interface Shelf {
     readonly person: Person
     readonly withPapers: boolean
     readonly paper: PaperSize
-  }) => void
+  }) => Promise<void>
   readonly remove: (asked: { readonly id: string; readonly person: Person }) => Promise<void>
   readonly open: (id: string) => { readonly stream: Readable; readonly bytes: number; readonly name: string }
   readonly fetched: (asked: { readonly id: string; readonly person: Person }) => void
@@ -110,7 +110,9 @@ export function archiveShelf(context: Context, log: (what: JournalLine) => void)
   }
   return {
     shown,
-    start: ({ person, withPapers, paper }) => {
+    start: async ({ person, withPapers, paper }) => {
+      // A cancelled one may still have a part in hand.
+      if (running?.stop.signal.aborted) await running.done
       if (running)
         throw new Refusal(409, [
           {

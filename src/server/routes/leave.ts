@@ -32,7 +32,7 @@ export async function leaveRoutes(app: FastifyInstance, context: Context): Promi
       await checkLogIn({ name: person.logIn, password }).catch((cause) => {
         throw cause instanceof Refusal && cause.statusCode === 401 ? wrongPassword() : cause
       })
-      shelf.start({ person, withPapers, paper })
+      await shelf.start({ person, withPapers, paper })
       return shelf.shown()
     },
   })
