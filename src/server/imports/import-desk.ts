@@ -1,13 +1,14 @@
 import type { MappedColumn, TableMapping } from "../../engine/practice-rules.js"
 import { say } from "../../engine/say.js"
-import { guessMapping } from "../../interop/table/guess-mapping.js"
+import { guessedMapping } from "../../interop/table/guess-mapping.js"
 import { questions } from "../../interop/table/questions.js"
 import type { Question, QuestionKind } from "../../interop/table/table-types.js"
 import type { ImportCounts, Person, RecordedImport } from "../../record/index.js"
 import type { ImportAtWork } from "../contract/imports.js"
+import { recoverImports, takenBack } from "./recover.js"
 import { received, type ScratchFile, sweep } from "./scratch.js"
 import { type ImportPlace, type Progress, TableImport } from "./table-import.js"
-import { type TakeBackTotals, takeBack } from "./take-back.js"
+import type { TakeBackTotals } from "./take-back.js"
 
 type WorkState = ImportAtWork["state"]
 
@@ -105,9 +106,9 @@ export class ImportDesk {
     readonly saved: readonly TableMapping[]
   }): Promise<Work> {
     const table = await TableImport.of({ id, name, file }, this.place)
-    const { headings, firstRows } = table.sniffed
+    const { headings } = table.sniffed
     const fitting = saved.findLast((mapping) => fits(mapping.columns, headings))
-    const guess = guessMapping(headings, firstRows)
+    const guess = guessedMapping(table.sniffed)
     const work: Work = {
       ...this.begun({ id, file: name, by, table, state: "chosen" }),
       // A mapping has a title before a person gives it one.
@@ -159,7 +160,12 @@ export class ImportDesk {
     this.work = work
     const reason = say("the import of {file} was taken back", { file })
     this.inBackground(work, "taking-back", async ({ onProgress }) => {
-      work.undone = await this.takenBack(recorded, { author: by.id, reason, state: "undone", onProgress })
+      work.undone = await takenBack(this.place, recorded, {
+        author: by.id,
+        reason,
+        state: "undone",
+        onProgress,
+      })
       work.state = "undone"
     })
     return work
@@ -167,15 +173,7 @@ export class ImportDesk {
 
   /** Imports the program was in the middle of when it ended are taken back before anything else. */
   async recover(): Promise<void> {
-    for (const recorded of await this.place.record.imports.unfinished()) {
-      const reason = say("the import of {file} was interrupted", { file: recorded.file })
-      await this.takenBack(recorded, {
-        author: recorded.author,
-        reason,
-        state: "interrupted",
-        onProgress: () => {},
-      })
-    }
+    await recoverImports(this.place)
     await sweep(this.place.record.scratchFolder, { nowMs: this.place.nowMs(), olderThanMs: 0 })
   }
 
@@ -191,34 +189,6 @@ export class ImportDesk {
     await this.job
     await work.table?.dispose()
     if (this.work === work) this.work = null
-  }
-
-  private async takenBack(
-    { id }: RecordedImport,
-    {
-      author,
-      reason,
-      state,
-      onProgress,
-    }: {
-      readonly author: string
-      readonly reason: string
-      readonly state: "undone" | "interrupted"
-      readonly onProgress: (progress: Progress) => void
-    },
-  ): Promise<TakeBackTotals> {
-    const { record, nowMs } = this.place
-    const at = new Date(nowMs()).toISOString()
-    const total = await record.imports.parts(id)
-    const totals = await takeBack(this.place, {
-      id,
-      author,
-      at,
-      reason,
-      onProgress: (done) => onProgress({ done, total }),
-    })
-    await record.imports.change({ id, state, at, leftChildren: totals.left })
-    return totals
   }
 
   private inBackground(
