@@ -93,7 +93,7 @@ function looksWestern(bytes: Uint8Array): boolean {
     runs += 1
     if ((bytes[at + 1] ?? 0) < 0x80) alone += 1
   }
-  return alone >= runs * 0.8 && others <= letters * 0.1
+  return alone >= runs * 0.5 && others <= letters * 0.1
 }
 
 const UNDEFINED_1252: ReadonlySet<number> = new Set([0x81, 0x8d, 0x8f, 0x90, 0x9d])

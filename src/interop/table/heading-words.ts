@@ -37,12 +37,13 @@ function all(tokens: string, eye: Eye): Record<string, Eye> {
  * headingWords("AL (mm) OD") // => { words: ["al"], eye: "right", unit: "mm" }
  */
 export function headingWords(heading: string): HeadingWords {
-  const apart = heading
-    // "SphereRight" is two words; "mmHg" and "logMAR" are one.
-    .replace(/([a-z])([A-Z][a-z])/g, "$1 $2")
+  const { text, unit } = withoutUnit(heading)
+  const apart = text
+    // "SphereRight" is two words, "logMAR" is one.
+    .replace(/[ºª]/g, " ")
     .replace(/log\s*MAR/i, "logmar")
-  const { text, unit } = withoutUnit(apart)
-  const tokens = plainWords(text).split(" ").filter(Boolean).flatMap(splitEye)
+    .replace(/([a-z])([A-Z][a-z])/g, "$1 $2")
+  const tokens = plainWords(apart).split(" ").filter(Boolean).flatMap(splitEye)
   const eyes = new Set(tokens.flatMap((token) => EYE_TOKENS[token] ?? []))
   const words = tokens.filter((token) => !(token in EYE_TOKENS) && token !== "ojo" && token !== "eye")
   const [eye = null] = eyes

@@ -160,20 +160,25 @@ function dateColumns(
   })
 }
 
+/** One slip among fifty days that show their order does not put the order in doubt; its row is refused. */
+const SLIPS = 0.02
+
 /**
- * The orders in which all the days of a column are days of the calendar. Where no order makes all of them one, the orders
- * that do so for nearly all: the rest are slips, and each is refused at its row.
+ * The orders that a column of days can be written in. A day such as 28/01/2025 shows one; an order is out when days show
+ * the other one. A day in no order (31/02/2025) shows none. Where days show both orders, none is left.
  */
 export function possibleOrders(dates: readonly string[]): readonly DateOrder[] {
   const open = dates.filter(needsOrder)
   if (open.length === 0) return ["year-month-day"]
-  const orders = DATE_ORDERS.filter((order) => order !== "year-month-day")
-  const reads = orders.map((order) => ({
-    order,
-    share: open.filter((text) => isPossible(text, order)).length / open.length,
-  }))
-  const whole = reads.filter(({ share }) => share === 1)
-  return (whole.length > 0 ? whole : reads.filter(({ share }) => share >= 0.9)).map(({ order }) => order)
+  const dayFirst = open.map((text) => isPossible(text, "day-month-year"))
+  const monthFirst = open.map((text) => isPossible(text, "month-day-year"))
+  const onlyDayFirst = dayFirst.filter((is, at) => is && !monthFirst[at]).length
+  const onlyMonthFirst = monthFirst.filter((is, at) => is && !dayFirst[at]).length
+  return DATE_ORDERS.filter(
+    (order) =>
+      (order === "day-month-year" && onlyMonthFirst <= onlyDayFirst * SLIPS) ||
+      (order === "month-day-year" && onlyDayFirst <= onlyMonthFirst * SLIPS),
+  )
 }
 
 function isPossible(text: string, order: DateOrder): boolean {

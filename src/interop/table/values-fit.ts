@@ -53,7 +53,7 @@ const FITS: Readonly<Record<string, (text: string) => boolean>> = {
 }
 
 /** The share of a column's values that must fit a field; the rest may be slips, each refused at its row. */
-const MOST = 0.8
+const MOST = 0.7
 
 /** Whether the values of a column can be those of a field; a column without values fits any. */
 export function fitsField(id: string, texts: readonly string[]): boolean {
