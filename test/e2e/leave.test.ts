@@ -17,14 +17,14 @@ afterAll(async () => {
 
 it("a clinician takes everything out on the page, and a new folder is restored from it", async () => {
   const page = await app.open("/settings/leave")
-  await page.getByRole("heading", { name: "Take everything out", level: 1 }).waitFor()
+  await page.getByRole("heading", { name: "Archive", level: 1 }).waitFor()
   await expectAccessible(page)
   await picture(page, "leave-before")
 
   // A wrong password is told at its field, and nobody is logged out.
   await page.getByLabel("Your password").fill("not the password at all")
   await page.getByRole("button", { name: "Make the archive" }).click()
-  await page.getByText("this is not the password in use").waitFor()
+  await page.getByText("Must be the password in use").waitFor()
   await expectAccessible(page)
 
   // With papers it takes long enough to be seen and cancelled.
@@ -62,6 +62,11 @@ it("fits a tablet, in English and in Spanish", async () => {
   await page.getByRole("heading", { name: "Last archives" }).waitFor()
   await expectAccessible(page)
   await picture(page, "leave-768")
+  await page.evaluate("localStorage.setItem('lengthwise-language', 'es')")
+  await page.reload()
+  await page.getByRole("heading", { name: "Archivo completo", level: 1 }).waitFor()
+  await expectAccessible(page)
+  await picture(page, "leave-768-es")
   const overflow = await page.evaluate("document.documentElement.scrollWidth > window.innerWidth")
   expect(overflow).toBe(false)
   await page.context().close()

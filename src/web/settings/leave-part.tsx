@@ -14,8 +14,9 @@ export function LeavePart() {
   const archives = useArchives()
   const isRunning = archives.data?.archives.some(({ state }) => state === "running") ?? false
   return (
-    <>
+    <div className="leave">
       <section className="card" aria-label={say("Take everything out")}>
+        <h2>{say("Take everything out")}</h2>
         <p>
           {say(
             "One file with everything this practice has recorded, which any program can open and a new Lengthwise reads back entry for entry.",
@@ -57,7 +58,7 @@ export function LeavePart() {
           )}
         </p>
       </section>
-    </>
+    </div>
   )
 }
 

@@ -43,9 +43,7 @@ export const SETTINGS_PARTS: Readonly<Record<string, SettingsPart>> = {
   research: settingsPart(msg("Research"), () =>
     import("./research-part.js").then((module) => module.ResearchPart),
   ),
-  leave: settingsPart(msg("Take everything out"), () =>
-    import("./leave-part.js").then((module) => module.LeavePart),
-  ),
+  leave: settingsPart(msg("Archive"), () => import("./leave-part.js").then((module) => module.LeavePart)),
 }
 
 /** A part that is loaded when it is first opened: `() => import("./consent-part.js").then((module) => module.ConsentPart)`. */

@@ -2,6 +2,7 @@ import type { Catalogue } from "../../engine/say.js"
 
 // Machine-made; not yet reviewed by a clinician whose own language this is.
 export const archive: Catalogue = {
+  Archive: "Archivo completo",
   "Take everything out": "Llevarse todo",
   "One file with everything this practice has recorded, which any program can open and a new Lengthwise reads back entry for entry.":
     "Un solo archivo con todo lo que esta consulta ha registrado: cualquier programa puede abrirlo y un Lengthwise nuevo lo vuelve a leer entrada por entrada.",
