@@ -8,7 +8,7 @@ import { useSlashFocuses } from "../slash-focuses.js"
 import type { AskedInstruments } from "./use-instruments.js"
 
 const FILTERS = [
-  [null, msg("All {count}")],
+  [null, msg("Everything {count}")],
   ["received", msg("Received {count}")],
   ["refused", msg("Refused {count}")],
 ] as const
@@ -97,7 +97,7 @@ const Events = ({ events }: { readonly events: readonly InstrumentEvent[] }) => 
               <span className="soft small">{say("{count} times in a row", { count: event.times })}</span>
             )}
           </td>
-          <td>
+          <td className="instrument-who">
             {event.title || say("without a title")}
             <span className="soft small">{event.address}</span>
           </td>

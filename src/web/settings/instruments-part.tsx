@@ -42,7 +42,7 @@ export function InstrumentsPart({ practice, rules, onDone }: SettingsPartProps) 
       {!data && !error && <Waiting for={say("the state of the receiver")} />}
       {data && <InstrumentsState listener={data.listener} />}
       <InstrumentsForm
-        key={`${paper?.id ?? "none"} ${proposed.turn}`}
+        key={proposed.turn}
         set={set}
         proposed={proposed.rules}
         supersedes={paper?.id ?? null}

@@ -149,6 +149,7 @@ export const instruments: Catalogue = {
 
   // The list
   "Received and refused": "Recibido y rechazado",
+  "Everything {count}": "Todo {count}",
   "Received {count}": "Recibidos {count}",
   "Refused {count}": "Rechazados {count}",
   "Since Lengthwise was started, the last 500 of each. What was recorded stays with the child for good.":
