@@ -118,6 +118,17 @@ export function inbox(queries: Kysely<Tables>, practice: string) {
       return found.flatMap(({ child }) => (child === null ? [] : [child]))
     },
 
+    /** What waits and names exactly this identity, in the order in which it came. */
+    waitingOf: async (identityKey: string): Promise<readonly InboxItem[]> => {
+      const found = await rows()
+        .where("identity_key", "=", identityKey)
+        .where("state", "=", "waiting")
+        .orderBy("received_at")
+        .orderBy("id")
+        .execute()
+      return found.map(itemOf)
+    },
+
     /** Every state the object was in, oldest first. */
     events: async (id: string): Promise<readonly InboxEvent[]> => {
       const found = await queries

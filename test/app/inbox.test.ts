@@ -238,6 +238,20 @@ describe("a person decides", () => {
     expect(await next("3", "2025-11-22")).toMatchObject({ outcome: "waiting" })
   })
 
+  it("lets what waits under exactly the same name follow, but for what contradicts", async () => {
+    const first = await waiting()
+    const iop = { date: DAY, right: { intraocularPressure: { mmHg: 14 } } }
+    const same = await waiting({ course: { visits: [iop] }, source: { kind: "dicom", id: "2" } })
+    const against = await waiting({ course: { visits: [length(25)] }, source: { kind: "dicom", id: "3" } })
+    expect((await item(first)).alike).toBe(2)
+    await take(first, { child })
+    expect(await item(same)).toMatchObject({ state: "taken", child: { id: child } })
+    expect(await item(against)).toMatchObject({ state: "waiting", why: "contradiction" })
+    expect(await visitOf()).toMatchObject({
+      right: { axialLength: { mm: 24.12 }, intraocularPressure: { mmHg: 14 } },
+    })
+  })
+
   it("makes a new child of it, and both go when it is taken back", async () => {
     const id = await waiting()
     const made = { name: "Mira Solbreg", born: "2017-03-14", sex: "female" } as const

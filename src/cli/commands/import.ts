@@ -14,6 +14,7 @@ export interface ImportArguments {
 }
 
 const LARGEST_BYTES = 50_000_000
+const RECORDS = /\.(json|ndjson|zip)$/i
 /** Of how many files between two lines of progress. */
 const PROGRESS_STEP = 100
 
@@ -37,7 +38,9 @@ export async function run(asked: ImportArguments, io: Io): Promise<ExitCode> {
     const { run: importTable } = await import("../import/tables.js")
     return importTable({ file: special, data, mapping, dateOrder, decimal, json }, io)
   }
-  return takeAll(files, asked, io)
+  // Records first: they name the children that measurements are then put under.
+  const records = files.filter((file) => RECORDS.test(file))
+  return takeAll([...records, ...files.filter((file) => !RECORDS.test(file))], asked, io)
 }
 
 type Kind = "practice" | "course-archive" | "table" | "other"

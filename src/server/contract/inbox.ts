@@ -70,6 +70,7 @@ export const inboxItemAnswer = z
   .object({
     ...row,
     reason: z.string().nullable(),
+    alike: z.int().describe("How many others wait that name exactly this child, and would follow"),
     notes: z.array(z.object({ kind: z.string(), path: z.string(), why: z.string() })),
     device: z.string().nullable(),
     visits: z.array(visit).describe("What the file holds"),

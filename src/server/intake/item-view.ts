@@ -8,6 +8,7 @@ import { KINDS } from "../record-items.js"
 import { noSuch } from "../refusal.js"
 import { contentOf, type InboxContent, identityOf, WEIGHTY_LISTS } from "./inbox-content.js"
 import { type Plan, planOf } from "./plan.js"
+import { waitsForChild } from "./settle.js"
 import type { IntakeContext } from "./take-file.js"
 import { undoOf } from "./undo.js"
 import { candidatesOf, whoIs } from "./who.js"
@@ -66,11 +67,12 @@ export async function itemView(
   { item, child }: { readonly item: InboxItem; readonly child: string | undefined },
 ): Promise<InboxItemAnswer> {
   const content = contentOf(item)
-  const [found, undo, events, people] = await Promise.all([
+  const [found, undo, events, people, alike] = await Promise.all([
     item.state === "waiting" ? whoIs(record, identityOf(item)) : null,
     undoOf(record, item, ""),
     record.inbox.events(item.id),
     record.people(),
+    item.state === "waiting" && item.identityKey !== null ? record.inbox.waitingOf(item.identityKey) : [],
   ])
   const candidates = found ? candidatesOf(found) : []
   const compare = child ?? (item.state === "waiting" ? undefined : item.child)
@@ -80,6 +82,7 @@ export async function itemView(
   return {
     ...rowOf(item, named?.name ?? null, compared?.plan ?? null),
     reason: item.reason,
+    alike: alike.filter((other) => other.id !== item.id && waitsForChild(other)).length,
     notes: [...content.notes],
     device: content.source.device ?? null,
     visits: [...(content.course.visits ?? [])],

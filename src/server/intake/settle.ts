@@ -5,8 +5,9 @@ import { currentOf } from "../../record/index.js"
 import type { Problem } from "../contract/problem.js"
 import { noSuch, Refusal, refusalOfSave } from "../refusal.js"
 import { contentOf, type InboxResult } from "./inbox-content.js"
+import { instrumentsPerson } from "./instruments-person.js"
 import { type ChildAsked, newChild } from "./new-child.js"
-import { contradictionsOf, type PlannedDraft, planOf, type Settlement } from "./plan.js"
+import { contradictionsOf, hasWeighty, type PlannedDraft, planOf, type Settlement } from "./plan.js"
 import type { IntakeContext } from "./take-file.js"
 import { undoOf } from "./undo.js"
 
@@ -75,8 +76,54 @@ export function takeItem(
       drafts: [...first, ...plan.drafts],
       standing: { state: "taken", why: null, child: id, result, reason: reason ?? null },
     })
+    await takeAlike(context, item, id)
     return itemAfter(context, itemId)
   })
+}
+
+/** Whether an object waits only because nobody knew whose it is. */
+export const waitsForChild = ({ why }: Pick<InboxItem, "why">): boolean =>
+  why === "no-child" || why === "near-child"
+
+/** What else waits under exactly the same identity follows it, as what comes later does; what contradicts waits on. */
+async function takeAlike(context: IntakeContext, item: InboxItem, child: string): Promise<void> {
+  const { record, clock } = context
+  if (item.identityKey === null) return
+  const alike = (await record.inbox.waitingOf(item.identityKey)).filter(waitsForChild)
+  for (const other of alike) {
+    const course = await record.courseOf(child)
+    if (!course) return
+    const plan = await planOf({
+      record,
+      child,
+      current: currentOf(await record.entriesOf(child)),
+      course,
+      content: contentOf(other),
+      today: clock.today(),
+      sentBy: other.sentBy,
+    })
+    const why =
+      plan.problems.length > 0
+        ? "rules"
+        : contradictionsOf(plan).length > 0
+          ? "contradiction"
+          : hasWeighty(plan)
+            ? "confirm"
+            : null
+    const result: InboxResult = { entries: plan.parts }
+    const standing =
+      why === null
+        ? ({ state: "taken", why, child, result, reason: null } as const)
+        : ({ state: "waiting", why, child: null, result: null, reason: null } as const)
+    const author = await instrumentsPerson(record, new Date(clock.nowMs()).toISOString())
+    await change(context, {
+      item: other,
+      person: null,
+      author,
+      drafts: why === null ? plan.drafts : [],
+      standing,
+    })
+  }
 }
 
 /** Sets an object aside: it waits no more and nothing is recorded of it. */
@@ -154,19 +201,22 @@ async function change(
   {
     item,
     person,
+    author = person ?? undefined,
     drafts,
     standing,
   }: {
     readonly item: InboxItem
-    readonly person: Person
+    /** Who decides; null where the program follows what a person decided before. */
+    readonly person: Person | null
+    readonly author?: Person | undefined
     readonly drafts: readonly PlannedDraft[]
     readonly standing: Pick<InboxItem, "state" | "why" | "child" | "result" | "reason">
   },
 ): Promise<void> {
   const at = new Date(clock.nowMs()).toISOString()
-  const signed = drafts.map((draft): Draft => ({ ...draft, author: person.id, recordedAt: at }) as Draft)
+  const signed = drafts.map((draft) => ({ ...draft, author: author?.id, recordedAt: at }) as Draft)
   const saved = await record.inbox.change(
-    { ...standing, id: item.id, from: [item.state], changedAt: at, changedBy: person.id },
+    { ...standing, id: item.id, from: [item.state], changedAt: at, changedBy: person?.id ?? null },
     signed,
   )
   if (saved.kind !== "saved") throw refusalOfSave(saved)

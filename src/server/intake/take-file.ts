@@ -66,6 +66,9 @@ export async function takeRead(
     }),
   )
   if (read.fragments.length === 0) return skipped
+  // A table says nothing of its columns: how it is read is a person's to see first.
+  if (read.fragments.some(({ source }) => source.kind === "table"))
+    return [{ file: read.file, outcome: "skipped", why: say("it is a table: take it in under Import") }]
   const taken = await oneAtATime(async () => {
     const recordedAt = new Date(clock.nowMs()).toISOString()
     const author = from.kind === "person" ? from.person : await instrumentsPerson(record, recordedAt)
