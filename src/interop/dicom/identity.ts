@@ -11,7 +11,7 @@ type Note = Fragment["notes"][number]
 /** Who an object says that it is about, with a note for what it says and cannot be read. */
 export function identityOf(set: DataSet): { readonly identity: Identity; readonly notes: readonly Note[] } {
   const notes: Note[] = []
-  const number = textOf(set, "patientId")
+  const number = sensible(textOf(set, "patientId"))
   const name = nameOf(set, notes)
   const born = bornOf(set, notes)
   const sex = textOf(set, "patientSex")?.toUpperCase()
@@ -32,11 +32,16 @@ export function identityOf(set: DataSet): { readonly identity: Identity; readonl
   }
 }
 
+/** Numbers have 64 letters at most, and so has each spelling of a name; a part of one could be another child's. */
+const LONGEST_IDENTIFIER = 200
+const sensible = (text: string | undefined): string | undefined =>
+  text !== undefined && text.length <= LONGEST_IDENTIFIER ? text : undefined
+
 function nameOf(set: DataSet, notes: Note[]): string | undefined {
   const text = wholeTextOf(set, "patientName")
   if (text === undefined) return undefined
   const name = personName(text)
-  if (name !== undefined || !text.includes(UNREADABLE)) return name
+  if (name !== undefined || !text.includes(UNREADABLE)) return sensible(name)
   notes.push({
     kind: "name-not-read",
     path: "child",
@@ -125,8 +130,13 @@ export function visitDateOf(
   return { date }
 }
 
+/** As many letters as the standard allows a model or a serial number. */
+const LONGEST_LO = 64
+
 /** Model and serial number, which together tell an instrument from another of the same make. */
 export function deviceOf(set: DataSet): string | undefined {
-  const parts = [textOf(set, "modelName"), textOf(set, "serialNumber")].filter((part) => part !== undefined)
+  const parts = [textOf(set, "modelName"), textOf(set, "serialNumber")].flatMap(
+    (part) => part?.slice(0, LONGEST_LO) ?? [],
+  )
   return parts.length === 0 ? undefined : parts.join(" ")
 }

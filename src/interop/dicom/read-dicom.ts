@@ -76,18 +76,18 @@ function objectOf({ file, bytes, today }: DicomFile): ReadFile {
   return { file, fragments: [], skipped: skipped.length > 0 ? skipped : [nothing] }
 }
 
-const EYES_SAID: Readonly<Record<string, readonly Eye[]>> = {
-  R: ["right"],
-  L: ["left"],
-  B: ["right", "left"],
-}
+const EYES_SAID: ReadonlyMap<string | undefined, readonly Eye[]> = new Map([
+  ["R", ["right"]],
+  ["L", ["left"]],
+  ["B", ["right", "left"]],
+])
 
 /** The object says apart from its figures which eyes were measured; a figure too many or too few is told. */
 function noteOtherEye(
   eyes: Partial<Record<Eye, EyeExamination>>,
   { set, reading }: { readonly set: DataSet; readonly reading: Reading },
 ): void {
-  const said = EYES_SAID[textOf(set, "laterality") ?? ""]
+  const said = EYES_SAID.get(textOf(set, "laterality"))
   if (!said) return
   for (const eye of EYES) {
     if (said.includes(eye) === (eyes[eye] !== undefined)) continue

@@ -24,7 +24,7 @@ const DECODERS: Readonly<Record<string, string>> = {
 
 /** Null for a set that is not known, and for bytes that it does not have: a wrong letter in a name is not read. */
 export function decodedBy(term: string, bytes: Uint8Array): string | null {
-  const label = DECODERS[term]
+  const label = Object.hasOwn(DECODERS, term) ? DECODERS[term] : undefined
   if (label === undefined) return bytes.every((byte) => byte < 0x80) ? String.fromCharCode(...bytes) : null
   try {
     return new TextDecoder(label, { fatal: true }).decode(bytes)

@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url"
 import fc from "fast-check"
 import { readCourse } from "../../../src/interop/course/read-course.js"
 import { writeCourse } from "../../../src/interop/course/write-course.js"
+import { courseArbitrary } from "../../generative/course-arbitrary.js"
 import type { FuzzTarget } from "../frame/target.js"
 
 const examples = fileURLToPath(new URL("../../../examples/", import.meta.url))
@@ -26,6 +27,10 @@ export const target: FuzzTarget = {
     return read.course
   },
   generated: fc
-    .oneof(fc.json({ maxDepth: 6 }), fc.string({ maxLength: 500 }))
+    .oneof(
+      courseArbitrary.map((course) => JSON.stringify(course)),
+      fc.json({ maxDepth: 6 }),
+      fc.string({ maxLength: 500 }),
+    )
     .map((text) => new TextEncoder().encode(text)),
 }
