@@ -1,3 +1,6 @@
+import type { Fragment } from "../../src/interop/intake/fragment.js"
+import { inTurn } from "../../src/server/in-turn.js"
+import { takeRead } from "../../src/server/intake/take-file.js"
 import { PASSWORD, type TestApp, TODAY } from "./test-app.js"
 
 /** What one line of the contract is asked as its example. */
@@ -136,6 +139,7 @@ export const EXAMPLE_CALLS: Readonly<Record<string, Ask>> = {
     body: { mapping: seen.newImport.mapping },
   }),
   discardImport: (seen) => ({ params: { id: seen.newImport.id } }),
+  ...inboxCalls(),
   tryTemplate: (seen) => ({
     body: { document: "family", language: "en", text: "# {practice}\n", child: child(seen).id },
   }),
@@ -173,6 +177,55 @@ const shared = (seen: Answers): ExampleCall => ({
   params: { token: String(seen.addFamilyLink.links[0].path).replace("/f/", "") },
   body: { born: "2017-03-14" },
 })
+
+/** What waits is put into the Inbox as a reader of an instrument's file does it. */
+function inboxCalls(): Readonly<Record<string, Ask>> {
+  let minute = 0
+  const put = async ({ record }: TestApp): Promise<string> => {
+    const clock = { nowMs: () => Date.parse(`${TODAY}T07:${10 + minute}:00Z`), today: () => TODAY }
+    minute++
+    const right = { axialLength: { mm: 23.4 + minute / 100, device: "A" } }
+    const fragment: Fragment = {
+      identity: { name: "BRANDL EDDA", born: "2016-05-20" },
+      course: { visits: [{ date: "2025-11-20", right }] },
+      documents: [],
+      source: { kind: "dicom", id: `1.2.${minute}`, device: "A" },
+      notes: [],
+    }
+    const taken = await takeRead(
+      { record, clock, oneAtATime: inTurn() },
+      {
+        file: "IM0001",
+        bytes: Buffer.from(JSON.stringify(fragment)),
+        from: { kind: "instrument", title: "BIOMETER" },
+        read: { file: "IM0001", fragments: [fragment], skipped: [] },
+        makesChildren: false,
+      },
+    )
+    return taken[0]?.inboxId ?? ""
+  }
+  return {
+    inboxFiles: () => ({
+      query: { file: "notes.txt" },
+      headers: { "content-type": "application/octet-stream" },
+      body: Buffer.from("no file of an instrument\n"),
+    }),
+    inboxItem: async (_, t) => ({ params: { itemId: await put(t) } }),
+    inboxItemFile: (seen) => ({ params: { itemId: seen.inboxItem.id } }),
+    takeInboxItem: async (seen) => ({
+      params: { itemId: seen.inboxItem.id },
+      body: { newChild: { name: "Edda Brandl", born: "2016-05-20", sex: "female" } },
+    }),
+    undoInboxItem: (seen) => ({
+      params: { itemId: seen.inboxItem.id },
+      body: { reason: "another child" },
+    }),
+    setAsideInboxItem: (seen) => ({
+      params: { itemId: seen.inboxItem.id },
+      body: { reason: "a test of the instrument" },
+    }),
+  }
+}
 
 /** A message that waits is put into the outbox as the program itself does it. */
 function messageCalls(): Readonly<Record<string, Ask>> {

@@ -85,7 +85,10 @@ describe("connections of other programs", () => {
     await noticed(page, /delivered/)
     expect(r.received.length).toBeGreaterThan(0)
     await page.getByLabel("Search by child, address or id").fill("solberg")
-    await page.getByRole("region", { name: "Deliveries" }).getByText("Delivered").first().waitFor()
+    await page
+      .getByRole("row", { name: /Solberg.*Delivered/ })
+      .first()
+      .waitFor()
     await expectAccessible(page)
     await picture(page, "connections")
 

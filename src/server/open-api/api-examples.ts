@@ -25,11 +25,11 @@ export const API_EXAMPLES: Readonly<Record<string, string>> = {
   addSupply:
     '{"params":{"id":"00000000-0000-4000-8000-000000000003"},"body":{"dispensed":"2025-11-04","opened":"2025-11-04","concentrationPercent":0.05,"volumeMl":5,"beyondUse":"2025-12-04","lot":"LT-07"},"status":201,"type":"application/json"}',
   addToken:
-    '{"body":{"name":"scheduling","scopes":["read","write"],"days":365},"status":201,"type":"application/json","answer":{"tokens":[{"id":"00000000-0000-4000-8000-000000000014","name":"scheduling","ending":"7Qx2","scopes":["read"],"createdAt":"2025-11-25T09:00:00.000Z","createdBy":"Ada Lindqvist","expiresAt":"2026-11-25T09:00:00.000Z","lastUsedAt":null,"revokedAt":null,"revokedBy":null,"state":"open"}],"secret":"(secret)"}}',
+    '{"body":{"name":"scheduling","scopes":["read","write"],"days":365},"status":201,"type":"application/json","answer":{"tokens":[{"id":"00000000-0000-4000-8000-000000000015","name":"scheduling","ending":"7Qx2","scopes":["read"],"createdAt":"2025-11-25T09:00:00.000Z","createdBy":"Ada Lindqvist","expiresAt":"2026-11-25T09:00:00.000Z","lastUsedAt":null,"revokedAt":null,"revokedBy":null,"state":"open"}],"secret":"(secret)"}}',
   addVisit:
     '{"params":{"id":"00000000-0000-4000-8000-000000000003"},"body":{"date":"2025-11-03","right":{"axialLength":{"mm":24.12,"readings":5,"method":"optical-biometry","device":"A"},"refraction":{"sphere":-2.25,"cylinder":-0.5,"axis":180,"cycloplegic":true,"method":"autorefraction"}},"left":{"axialLength":{"mm":24.2,"readings":5,"method":"optical-biometry","device":"A"},"refraction":{"sphere":-2.25,"cylinder":-0.5,"axis":180,"cycloplegic":true,"method":"autorefraction"}}},"status":201,"type":"application/json"}',
   addWebhook:
-    '{"body":{"url":"http://localhost:9/news","events":["finding-new","duty-open","object-waiting"]},"status":201,"type":"application/json","answer":{"webhooks":[{"id":"00000000-0000-4000-8000-000000000015","url":"http://localhost:9/news","events":["finding-new"],"state":"on","failures":0,"pausedUntil":null,"createdAt":"2025-11-25T09:00:00.000Z","createdBy":"Ada Lindqvist","changedAt":"2025-11-25T09:00:00.000Z","changedBy":"Ada Lindqvist","waiting":0,"delivered":0,"failed":0}],"secret":"(secret)"}}',
+    '{"body":{"url":"http://localhost:9/news","events":["finding-new","duty-open","object-waiting"]},"status":201,"type":"application/json","answer":{"webhooks":[{"id":"00000000-0000-4000-8000-000000000016","url":"http://localhost:9/news","events":["finding-new"],"state":"on","failures":0,"pausedUntil":null,"createdAt":"2025-11-25T09:00:00.000Z","createdBy":"Ada Lindqvist","changedAt":"2025-11-25T09:00:00.000Z","changedBy":"Ada Lindqvist","waiting":0,"delivered":0,"failed":0}],"secret":"(secret)"}}',
   adverseEvents:
     '{"status":200,"type":"application/json","answer":{"from":null,"to":null,"children":1,"events":[]}}',
   amendEntry:
@@ -40,7 +40,7 @@ export const API_EXAMPLES: Readonly<Record<string, string>> = {
   calendar:
     '{"params":{"id":"00000000-0000-4000-8000-000000000003"},"status":200,"type":"text/calendar","answer":"BEGIN:VCALENDAR\\r\\nVERSION:2.0\\r\\nPRODID:-//Lengthwise//Calendar//EN\\r\\nMETHOD:PUBLISH\\r\\nNAME:Reminders\\r\\nX-WR-CALNAME:Reminders\\r\\nBEGIN:VEVENT\\r\\nUID:00000000-0000-4000-8000-000000000009\\r\\nSEQUENCE:20417\\r\\nDTSTAMP:20251125T000000Z\\r\\nDTSTART;VALUE=DATE:20260524\\r\\nX-MICROSOFT-CDO-ALLDAYEVENT:TRUE\\r\\nX-MICROSOFT-MSNCA …"}',
   cancelMessage:
-    '{"params":{"messageId":"00000000-0000-4000-8000-000000000019"},"status":201,"type":"application/json"}',
+    '{"params":{"messageId":"00000000-0000-4000-8000-000000000020"},"status":201,"type":"application/json"}',
   changePassword: '{"body":{"current":"(current)","next":"(next)"},"status":204}',
   changeTreatment:
     '{"params":{"id":"00000000-0000-4000-8000-000000000003","entryId":"00000000-0000-4000-8000-000000000006"},"body":{"to":"2025-11-22","kind":"atropine","concentrationPercent":0.025,"reason":"light sensitivity"},"status":201,"type":"application/json"}',
@@ -54,7 +54,7 @@ export const API_EXAMPLES: Readonly<Record<string, string>> = {
   decide:
     '{"params":{"id":"00000000-0000-4000-8000-000000000003"},"body":{"date":"2025-11-25","kind":"continue","reason":"growth is watched","treatments":[]},"status":201,"type":"application/json"}',
   deliverAgain:
-    '{"params":{"deliveryId":"00000000-0000-4000-8000-000000000016"},"status":201,"type":"application/json","answer":{"total":1,"page":1,"pageSize":50,"deliveries":[{"id":"00000000-0000-4000-8000-000000000016","event":"duty-open","state":"waiting","attempts":0,"nextAttemptAt":null,"status":null,"problem":"again","createdAt":"2025-11-25T09:00:00.000Z","changedAt":"2025-11-25T09:00:00.000Z","url":"http://localhost:9/news","child":{"id":"00000000-0000-4000-8000-000000000003","name":"Mira Solberg"},"changedBy":"Ada Lindqvist"}]}}',
+    '{"params":{"deliveryId":"00000000-0000-4000-8000-000000000017"},"status":201,"type":"application/json","answer":{"total":1,"page":1,"pageSize":50,"deliveries":[{"id":"00000000-0000-4000-8000-000000000017","event":"duty-open","state":"waiting","attempts":0,"nextAttemptAt":null,"status":null,"problem":"again","createdAt":"2025-11-25T09:00:00.000Z","changedAt":"2025-11-25T09:00:00.000Z","url":"http://localhost:9/news","child":{"id":"00000000-0000-4000-8000-000000000003","name":"Mira Solberg"},"changedBy":"Ada Lindqvist"}]}}',
   deliveries: '{"status":200,"type":"application/json"}',
   discardImport: '{"params":{"id":"00000000-0000-4000-8000-000000000013"},"status":204}',
   document:
@@ -67,7 +67,7 @@ export const API_EXAMPLES: Readonly<Record<string, string>> = {
     '{"params":{"id":"00000000-0000-4000-8000-000000000003"},"status":200,"type":"application/json"}',
   file: '{"params":{"sha256":"000000000000000000000000000000000000000000000000000000000000000c"},"status":200,"type":"text/plain"}',
   handOverMessages:
-    '{"body":{"channel":"sms"},"status":201,"type":"application/json","answer":{"list":"00000000-0000-4000-8000-000000000022","count":1}}',
+    '{"body":{"channel":"sms"},"status":201,"type":"application/json","answer":{"list":"00000000-0000-4000-8000-000000000023","count":1}}',
   health: '{"status":200,"type":"application/json","answer":{"status":"ok"}}',
   importAtWork:
     '{"params":{"id":"00000000-0000-4000-8000-000000000013"},"status":200,"type":"application/json"}',
@@ -76,9 +76,15 @@ export const API_EXAMPLES: Readonly<Record<string, string>> = {
   imports:
     '{"status":200,"type":"application/json","answer":{"total":0,"page":1,"pageSize":20,"imports":[],"atWork":null}}',
   inbox:
-    '{"status":200,"type":"application/json","answer":{"counts":{"waiting":0,"taken":0,"set-aside":0},"total":0,"page":1,"pageSize":50,"items":[]}}',
+    '{"status":200,"type":"application/json","answer":{"counts":{"waiting":0,"taken":0,"set-aside":1},"total":1,"page":1,"pageSize":50,"items":[{"id":"00000000-0000-4000-8000-000000000014","file":"IM0001","sentBy":"BIOMETER","receivedAt":"2025-11-25T07:11:00.000Z","state":"set-aside","why":null,"whyInWords":null,"identity":{"name":"BRANDL EDDA","born":"2016-05-20"},"day":"2025-11-20","holds":"axial length","child":null}]}}',
   inboxCounts:
-    '{"status":200,"type":"application/json","answer":{"counts":{"waiting":0,"taken":0,"set-aside":0}}}',
+    '{"status":200,"type":"application/json","answer":{"counts":{"waiting":0,"taken":0,"set-aside":1}}}',
+  inboxFiles:
+    '{"query":{"file":"notes.txt"},"status":201,"type":"application/json","answer":{"taken":[{"file":"notes.txt","outcome":"skipped","why":"Which column says whose row it is: a number or a name? Say it with a mapping, which the page for imports writes."}]}}',
+  inboxItem:
+    '{"params":{"itemId":"00000000-0000-4000-8000-000000000014"},"status":200,"type":"application/json","answer":{"id":"00000000-0000-4000-8000-000000000014","file":"IM0001","sentBy":"BIOMETER","receivedAt":"2025-11-25T07:11:00.000Z","state":"waiting","why":"no-child","whyInWords":"no child of this practice is named so","identity":{"name":"BRANDL EDDA","born":"2016-05-20"},"day":"2025-11-20","holds":"axial length","child":null,"reason":null,"alike":0,"notes":[],"device":"A","visits":[{"date":"2025-11-20","right":{"axialLength":{"mm":23.41,"device":"A"}}}],"documents":[],"others":[],"candidates":[],"compared":null,"undo":[],"events":[{"state":"waiting","at":"2025-11-25T07:11:00.000Z","by":null,"why":"no-child","reason":null}]}}',
+  inboxItemFile:
+    '{"params":{"itemId":"00000000-0000-4000-8000-000000000014"},"status":200,"type":"application/octet-stream"}',
   instruments:
     '{"status":200,"type":"application/json","answer":{"listener":{"state":"stopped","host":"","port":null,"title":"LENGTHWISE","isTls":false,"isPortFromStart":false,"isSet":false,"isOpenToThisMachine":false,"isForThisMachineOnly":false,"problem":null,"since":null},"heard":[],"counts":{"received":0,"refused":0},"total":0,"page":1,"pageSize":25,"events":[]}}',
   logIn:
@@ -89,13 +95,13 @@ export const API_EXAMPLES: Readonly<Record<string, string>> = {
   lookForNews: '{"status":201,"type":"application/json","answer":{"planned":0,"delivered":0,"failed":0}}',
   lot: '{"params":{"lot":"LT-07"},"status":200,"type":"application/json","answer":{"lot":"LT-07","children":[{"id":"00000000-0000-4000-8000-000000000003","name":"Mira Solberg","number":"18","bottles":[{"dispensed":"2025-11-04","opened":"2025-11-04","beyondUse":"2025-12-04","concentrationPercent":0.05,"pharmacy":null}]}]}}',
   message:
-    '{"params":{"messageId":"00000000-0000-4000-8000-000000000017"},"status":200,"type":"application/json","answer":{"id":"00000000-0000-4000-8000-000000000017","child":{"id":"00000000-0000-4000-8000-000000000003","name":"Mira Solberg","number":"18"},"kind":"visit-ahead","channel":"email","to":"ines@family.example","name":"Ines Solberg","language":"en","due":"2025-12-10","state":"waiting","problem":null,"reply":null,"attempts":0,"nextAttemptAt":null,"changedAt":"2025-11-25T08:10:00.000Z","changedBy":null,"list":null,"subject":"Time to book a visit","text":"Please call us.","messageId":"<00000000-0000-4000-8000-000000000018@harbour.example>","createdAt":"2025-11-25T08:10:00.000Z","events":[{"state":"waiting","at":"2025-11-25T08:10:00.000Z","by":null,"problem":null,"reply":null}]}}',
+    '{"params":{"messageId":"00000000-0000-4000-8000-000000000018"},"status":200,"type":"application/json","answer":{"id":"00000000-0000-4000-8000-000000000018","child":{"id":"00000000-0000-4000-8000-000000000003","name":"Mira Solberg","number":"18"},"kind":"visit-ahead","channel":"email","to":"ines@family.example","name":"Ines Solberg","language":"en","due":"2025-12-10","state":"waiting","problem":null,"reply":null,"attempts":0,"nextAttemptAt":null,"changedAt":"2025-11-25T08:10:00.000Z","changedBy":null,"list":null,"subject":"Time to book a visit","text":"Please call us.","messageId":"<00000000-0000-4000-8000-000000000019@harbour.example>","createdAt":"2025-11-25T08:10:00.000Z","events":[{"state":"waiting","at":"2025-11-25T08:10:00.000Z","by":null,"problem":null,"reply":null}]}}',
   messageList:
-    '{"params":{"list":"00000000-0000-4000-8000-000000000022"},"status":200,"type":"text/csv","answer":"\\"Name\\",\\"Telephone, digits only\\",\\"Language\\",\\"Text\\"\\r\\n\\"Ines Solberg\\",\\"\\",\\"en\\",\\"Please call us.\\"\\r\\n"}',
+    '{"params":{"list":"00000000-0000-4000-8000-000000000023"},"status":200,"type":"text/csv","answer":"\\"Name\\",\\"Telephone, digits only\\",\\"Language\\",\\"Text\\"\\r\\n\\"Ines Solberg\\",\\"\\",\\"en\\",\\"Please call us.\\"\\r\\n"}',
   messagePlan:
     '{"status":200,"type":"application/json","answer":{"today":"2025-11-25","until":"2025-12-09","total":0,"messages":[]}}',
   messages:
-    '{"status":200,"type":"application/json","answer":{"total":5,"page":1,"pageSize":50,"counts":{"waiting":3,"sending":0,"sent":1,"failed":0,"unknown":0,"cancelled":1},"toHandOver":{"sms":1,"post":0},"messages":[{"id":"00000000-0000-4000-8000-000000000023","child":{"id":"00000000-0000-4000-8000-000000000003","name":"Mira Solberg","number":"18"},"kind":"visit-ahead","channel":"sms","to":"ines@family.example","name":"Ines Solberg","language":"en","due":"2025-12-10","state":"waiting","problem":"taken-back","reply":null,"attempts":0,"nextAttemptAt":null,"changedAt":"2025-11-25T09:00:00.000Z","changedBy":"Ada Lindqvist","list":null}],"health":{"lastLookAt":"2025-11-25T09:00:00.000Z","lastAcceptedAt":null,"failure":null,"server":null,"nextAttemptAt":null,"isOn":false,"isQuiet":false,"quietTo":null}}}',
+    '{"status":200,"type":"application/json","answer":{"total":5,"page":1,"pageSize":50,"counts":{"waiting":3,"sending":0,"sent":1,"failed":0,"unknown":0,"cancelled":1},"toHandOver":{"sms":1,"post":0},"messages":[{"id":"00000000-0000-4000-8000-000000000024","child":{"id":"00000000-0000-4000-8000-000000000003","name":"Mira Solberg","number":"18"},"kind":"visit-ahead","channel":"sms","to":"ines@family.example","name":"Ines Solberg","language":"en","due":"2025-12-10","state":"waiting","problem":"taken-back","reply":null,"attempts":0,"nextAttemptAt":null,"changedAt":"2025-11-25T09:00:00.000Z","changedBy":"Ada Lindqvist","list":null}],"health":{"lastLookAt":"2025-11-25T09:00:00.000Z","lastAcceptedAt":null,"failure":null,"server":null,"nextAttemptAt":null,"isOn":false,"isQuiet":false,"quietTo":null}}}',
   newImport:
     '{"query":{"name":"lengths.csv"},"status":201,"type":"application/json","answer":{"id":"00000000-0000-4000-8000-000000000013","file":"lengths.csv","bytes":98,"by":"Ada Lindqvist","state":"chosen","progress":null,"table":{"headings":["name"],"hasHeadings":true,"firstRows":[["Mira Solberg"]],"dateOrders":[{"heading":"born","orders":["year-month-day"]}],"notes":[],"fault":null},"fields":[{"id":"number","title":"Number of the child","group":"child","perEye":false,"forBoth":false,"unit":null,"alternatives":[]}],"mapping":{"id":"guess","title":"lengths.csv","rowIs":"visit","dateOrder":"year-month-day","decimalSign":".","columns":[{"heading":"name","field":"name"}]},"savedMapping":null,"questions":[],"check":null,"recorded":null,"counts":null,"undone":null,"failure":null}}',
   openShared:
@@ -109,30 +115,34 @@ export const API_EXAMPLES: Readonly<Record<string, string>> = {
   refused:
     '{"status":422,"answer":{"title":"Something needs to be put right","problems":[{"path":"born","value":"2017-02-30","allowed":"a day of the calendar written YYYY-MM-DD","message":"born must be a day of the calendar written YYYY-MM-DD, not \\"2017-02-30\\"."},{"path":"name","value":"","allowed":"the child\'s name","message":"name must be the child\'s name, not \\"\\"."}]}}',
   removeWebhook:
-    '{"params":{"webhookId":"00000000-0000-4000-8000-000000000015"},"status":200,"type":"application/json"}',
+    '{"params":{"webhookId":"00000000-0000-4000-8000-000000000016"},"status":200,"type":"application/json"}',
   research:
     '{"status":200,"type":"application/json","answer":{"children":1,"rows":6,"smallestCell":5,"smallCells":[{"sex":"female","ancestry":"unstated","ageAtFirstVisit":6,"children":1}],"dictionary":[{"column":"study_id","title":"Child","description":"Stands for the child; the same in every table of this practice, and nowhere else.","unit":"","allowed":"","field":""}]}}',
   researchTable: '{"status":200,"type":"application/zip"}',
   resolveMessage:
-    '{"params":{"messageId":"00000000-0000-4000-8000-000000000021"},"body":{"was":"sent"},"status":201,"type":"application/json"}',
+    '{"params":{"messageId":"00000000-0000-4000-8000-000000000022"},"body":{"was":"sent"},"status":201,"type":"application/json"}',
   retryMessage:
-    '{"params":{"messageId":"00000000-0000-4000-8000-000000000020"},"status":201,"type":"application/json"}',
+    '{"params":{"messageId":"00000000-0000-4000-8000-000000000021"},"status":201,"type":"application/json"}',
   revokeFamilyLink:
     '{"params":{"id":"00000000-0000-4000-8000-000000000003","linkId":"example-10xxxxxxxxxxxx"},"status":200,"type":"application/json"}',
   revokeToken:
-    '{"params":{"tokenId":"00000000-0000-4000-8000-000000000014"},"status":200,"type":"application/json","answer":{"tokens":[{"id":"00000000-0000-4000-8000-000000000014","name":"scheduling","ending":"7Qx2","scopes":["read"],"createdAt":"2025-11-25T09:00:00.000Z","createdBy":"Ada Lindqvist","expiresAt":"2026-11-25T09:00:00.000Z","lastUsedAt":null,"revokedAt":"2025-11-25T09:00:00.000Z","revokedBy":"Ada Lindqvist","state":"revoked"}]}}',
+    '{"params":{"tokenId":"00000000-0000-4000-8000-000000000015"},"status":200,"type":"application/json","answer":{"tokens":[{"id":"00000000-0000-4000-8000-000000000015","name":"scheduling","ending":"7Qx2","scopes":["read"],"createdAt":"2025-11-25T09:00:00.000Z","createdBy":"Ada Lindqvist","expiresAt":"2026-11-25T09:00:00.000Z","lastUsedAt":null,"revokedAt":"2025-11-25T09:00:00.000Z","revokedBy":"Ada Lindqvist","state":"revoked"}]}}',
   rules: '{"status":200,"type":"application/json"}',
   session: '{"status":200,"type":"application/json"}',
+  setAsideInboxItem:
+    '{"params":{"itemId":"00000000-0000-4000-8000-000000000014"},"body":{"reason":"a test of the instrument"},"status":201,"type":"application/json"}',
   setWebhook:
-    '{"params":{"webhookId":"00000000-0000-4000-8000-000000000015"},"body":{"state":"off"},"status":201,"type":"application/json","answer":{"webhooks":[{"id":"00000000-0000-4000-8000-000000000015","url":"http://localhost:9/news","events":["finding-new"],"state":"off","failures":0,"pausedUntil":null,"createdAt":"2025-11-25T09:00:00.000Z","createdBy":"Ada Lindqvist","changedAt":"2025-11-25T09:00:00.000Z","changedBy":"Ada Lindqvist","waiting":0,"delivered":0,"failed":0}]}}',
+    '{"params":{"webhookId":"00000000-0000-4000-8000-000000000016"},"body":{"state":"off"},"status":201,"type":"application/json","answer":{"webhooks":[{"id":"00000000-0000-4000-8000-000000000016","url":"http://localhost:9/news","events":["finding-new"],"state":"off","failures":0,"pausedUntil":null,"createdAt":"2025-11-25T09:00:00.000Z","createdBy":"Ada Lindqvist","changedAt":"2025-11-25T09:00:00.000Z","changedBy":"Ada Lindqvist","waiting":0,"delivered":0,"failed":0}]}}',
   sharedCalendar:
     '{"params":{"token":"example-11xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx"},"body":{"born":"2017-03-14"},"status":200,"type":"text/calendar","answer":"BEGIN:VCALENDAR\\r\\nVERSION:2.0\\r\\nPRODID:-//Lengthwise//Calendar//EN\\r\\nMETHOD:PUBLISH\\r\\nNAME:Reminders\\r\\nX-WR-CALNAME:Reminders\\r\\nBEGIN:VEVENT\\r\\nUID:00000000-0000-4000-8000-000000000009\\r\\nSEQUENCE:20417\\r\\nDTSTAMP:20251125T000000Z\\r\\nDTSTART;VALUE=DATE:20260524\\r\\nX-MICROSOFT-CDO-ALLDAYEVENT:TRUE\\r\\nX-MICROSOFT-MSNCA …"}',
   sharedPdf:
     '{"params":{"token":"example-11xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx"},"body":{"born":"2017-03-14"},"status":200,"type":"application/pdf"}',
   startTreatment:
     '{"params":{"id":"00000000-0000-4000-8000-000000000003"},"body":{"from":"2025-11-03","kind":"atropine","concentrationPercent":0.05},"status":201,"type":"application/json"}',
+  takeInboxItem:
+    '{"params":{"itemId":"00000000-0000-4000-8000-000000000014"},"body":{"newChild":{"name":"Edda Brandl","born":"2016-05-20","sex":"female"}},"status":201,"type":"application/json"}',
   takeListBack:
-    '{"params":{"list":"00000000-0000-4000-8000-000000000022"},"status":201,"type":"application/json","answer":{"count":1}}',
+    '{"params":{"list":"00000000-0000-4000-8000-000000000023"},"status":201,"type":"application/json","answer":{"count":1}}',
   templateNames:
     '{"status":200,"type":"application/json","answer":{"documents":[{"document":"family","parts":["lead"],"required":["lead"],"values":["child"]}]}}',
   testMail: '{"body":{"to":"ada@harbour.example"},"status":0}',
@@ -141,6 +151,8 @@ export const API_EXAMPLES: Readonly<Record<string, string>> = {
   tokens: '{"status":200,"type":"application/json"}',
   tryTemplate:
     '{"body":{"document":"family","language":"en","text":"# {practice}\\n","child":"00000000-0000-4000-8000-000000000003"},"status":201,"type":"application/json","answer":{"problems":[{"line":2,"message":"[lead] must stand somewhere: it keeps the child safe, or says who answers for this"}],"document":null,"refused":null}}',
+  undoInboxItem:
+    '{"params":{"itemId":"00000000-0000-4000-8000-000000000014"},"body":{"reason":"another child"},"status":201,"type":"application/json"}',
   webhooks: '{"status":200,"type":"application/json"}',
   withdrawEntry:
     '{"params":{"id":"00000000-0000-4000-8000-000000000003","entryId":"00000000-0000-4000-8000-000000000008"},"body":{"reason":"recorded for another child"},"status":201,"type":"application/json"}',
