@@ -67,7 +67,7 @@ function told(notTaken: readonly NotTaken[]): readonly NotTaken[] {
   if (notTaken.length <= MOST_TOLD) return notTaken
   const rest = notTaken.length - MOST_TOLD
   const why = say(
-    "{rest, plural, one {# more resource was not taken} other {# more resources were not taken}}",
+    "{rest, plural, one {# more resource was not taken.} other {# more resources were not taken.}}",
     { rest },
   )
   return [...notTaken.slice(0, MOST_TOLD), { where: "", why }]
@@ -96,14 +96,14 @@ function byChild(all: Collected, notTaken: NotTaken[]): ReadonlyMap<string, Chil
   for (const held of all.held) {
     const outcome = resourceRead(held, all.lookFrom(held))
     if (outcome !== "nothing" && "why" in outcome) {
-      notTaken.push({ where: placeOf(held), why: outcome.why })
+      notTaken.push({ where: held.place, why: outcome.why })
       continue
     }
     const documents = papersIn(held.resource)
     if (outcome === "nothing" && documents.length === 0) continue
     const subject = subjectOf(held, all)
     if ("why" in subject) {
-      notTaken.push({ where: placeOf(held), why: subject.why })
+      notTaken.push({ where: held.place, why: subject.why })
       continue
     }
     const child = childOf(subject.key, subject.patient, subject.identity)
@@ -114,10 +114,6 @@ function byChild(all: Collected, notTaken: NotTaken[]): ReadonlyMap<string, Chil
   }
   return children
 }
-
-/** The path with what the resource calls itself, so that a person finds it. */
-const placeOf = ({ path, type, resource }: Held): string =>
-  typeof resource.id === "string" && path !== type ? `${path} (${type}/${resource.id.slice(0, 64)})` : path
 
 type Subject =
   | { readonly key: string; readonly patient: Held | undefined; readonly identity: Identity }
@@ -130,7 +126,7 @@ function subjectOf(held: Held, all: Collected): Subject {
   const found = all.follow(reference, held)
   if (found?.type === "Patient") return { key: found.path, patient: found, identity: {} }
   if (found !== undefined)
-    return { why: say("it is about no Patient but a {type}", { type: found.type.slice(0, 40) }) }
+    return { why: say("It is about no Patient but a {type}.", { type: found.type.slice(0, 40) }) }
   const { reference: address, identifier, display } = record(reference)
   const number = record(identifier).value
   const identity: Identity = {
@@ -138,8 +134,9 @@ function subjectOf(held: Held, all: Collected): Subject {
     ...(typeof display === "string" && display.trim() !== "" ? { name: display } : {}),
   }
   const key = typeof address === "string" && address !== "" ? address : identity.number
-  if (key === undefined) return { why: say("it does not say whose it is") }
-  if (typeof address === "string" && /(^|\/)Group\//.test(address)) return { why: say("it is about a group") }
+  if (key === undefined) return { why: say("It does not say whose it is.") }
+  if (typeof address === "string" && /(^|\/)Group\//.test(address))
+    return { why: say("It is about a group.") }
   return { key: `not in the file: ${key}`, patient: undefined, identity }
 }
 

@@ -11,16 +11,16 @@ const DEEPEST = 100
  */
 export function jsonOfText(text: string): { readonly value: unknown } | { readonly why: string } {
   if (text.length > LARGEST_TEXT) {
-    return { why: say("the file is larger than {most} MB", { most: LARGEST_TEXT / 1_000_000 }) }
+    return { why: say("The file is larger than {most} MB.", { most: LARGEST_TEXT / 1_000_000 }) }
   }
   // A byte order mark is written by some programs and is not part of JSON.
   const body = text.replace(/^\uFEFF/, "")
-  if (body.trim() === "") return { why: say("the file is empty") }
+  if (body.trim() === "") return { why: say("The file is empty.") }
   const value = parsed(body) ?? lines(body)
-  if (value === undefined) return { why: say("the file is not JSON, nor JSON line by line") }
+  if (value === undefined) return { why: say("The file is not JSON, nor JSON line by line.") }
   if (isTooDeep(value.json)) {
     return {
-      why: say("the file is nested more than {most} levels deep, which no FHIR resource is", {
+      why: say("The file is nested more than {most} levels deep, which no FHIR resource is.", {
         most: DEEPEST,
       }),
     }

@@ -23,5 +23,5 @@ export async function readFhir({
   const id = createHash("sha256").update(text).digest("hex")
   const read = courseFromFhir(parsed.value, { file, id, today })
   if (read.fragments.length > 0 || read.skipped.length > 0) return read
-  return { ...read, skipped: [{ file, why: say("it holds nothing of a child") }] }
+  return { ...read, skipped: [{ file, why: say("It holds nothing of a child.") }] }
 }

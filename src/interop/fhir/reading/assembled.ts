@@ -64,7 +64,7 @@ function takeIn(piece: Piece, { dayOf, refuse }: Taking): void {
   const day = dayOf(piece.date)
   if (piece.kind === "source") day.sources.push(piece)
   if (piece.kind === "base") {
-    if (day.bases.length > 0) refuse(piece, say("another visit of this day was taken"))
+    if (day.bases.length > 0) refuse(piece, say("Another visit of this day was taken."))
     else day.bases.push(piece)
   }
   if (piece.kind === "asked") {
@@ -112,7 +112,7 @@ const isByOtherMethod = (a: Loose, b: Loose): boolean =>
   a.method !== b.method || a.cycloplegic !== b.cycloplegic
 
 const clash = (date: CalendarDate): string =>
-  say("another value for the same thing on {date} was taken; they differ, and which holds is not known", {
+  say("Another value for the same thing on {date} was taken; they differ, and which holds is not known.", {
     date,
   })
 
@@ -124,7 +124,7 @@ function takeGlasses(
   if (piece.kind !== "eye") return
   const known = days.get(piece.date)
   if (known !== undefined && !known.isOnlyOldGlasses) {
-    refuse(piece, say("glasses were prescribed on a day with figures, which were taken instead"))
+    refuse(piece, say("The glasses were prescribed on a day with figures, which were taken instead."))
     return
   }
   const day = dayOf(piece.date)

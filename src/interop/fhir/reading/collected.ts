@@ -6,6 +6,8 @@ import { isObject } from "../remainder.js"
 /** A resource of the file and where it stands. */
 export interface Held {
   readonly path: string
+  /** The path with what the resource calls itself, so that a person finds it. */
+  readonly place: string
   readonly type: string
   readonly resource: Loose
   readonly address: string | undefined
@@ -27,7 +29,7 @@ export interface Collected {
 }
 
 /** A child's whole course is some hundred resources. */
-export const MOST_RESOURCES = 100_000
+const MOST_RESOURCES = 50_000
 const DEEPEST_BUNDLE = 4
 
 /** Every resource of a Bundle of any kind (and of Bundles in it), of a list of resources, or the single one. */
@@ -35,14 +37,14 @@ export function collected(value: unknown): Collected {
   const held: Held[] = []
   const notTaken: NotTaken[] = []
   const take = (resource: unknown, path: string, context: Context): void => {
-    if (held.length >= MOST_RESOURCES) return
+    if (held.length + notTaken.length >= MOST_RESOURCES) return
     if (!isObject(resource) || typeof resource.resourceType !== "string") {
-      notTaken.push({ where: path, why: say("it is no FHIR resource: it has no resourceType") })
+      notTaken.push({ where: path, why: say("It is no FHIR resource: it has no resourceType.") })
       return
     }
     if (resource.resourceType === "Bundle") {
       if (context.depth >= DEEPEST_BUNDLE) {
-        notTaken.push({ where: path, why: say("Bundles lie too deep inside each other") })
+        notTaken.push({ where: path, why: say("Bundles lie too deep inside each other.") })
         return
       }
       for (const [index, entry] of records(resource.entry).entries()) {
@@ -52,7 +54,7 @@ export function collected(value: unknown): Collected {
         if (record(entry.request).method === "DELETE") {
           notTaken.push({
             where: place,
-            why: say("it asks to delete a resource; nothing is deleted by reading"),
+            why: say("It asks to delete a resource; nothing is deleted by reading."),
           })
           continue
         }
@@ -61,8 +63,11 @@ export function collected(value: unknown): Collected {
       }
       return
     }
+    const { id, resourceType } = resource
+    const named = typeof id === "string" ? ` (${resourceType}/${id.slice(0, 64)})` : ""
     const one: Held = {
-      path: path === "" ? resource.resourceType : path,
+      path: path === "" ? resourceType : path,
+      place: path === "" ? resourceType : `${path}${named}`,
       type: resource.resourceType,
       resource,
       address: context.address,
@@ -77,8 +82,8 @@ export function collected(value: unknown): Collected {
   if (Array.isArray(value)) {
     for (const [index, resource] of value.entries()) take(resource, `[${index}]`, start)
   } else take(value, "", start)
-  if (held.length >= MOST_RESOURCES) {
-    const why = say("it holds more than {most} resources; a child's whole course is some hundred", {
+  if (held.length + notTaken.length >= MOST_RESOURCES) {
+    const why = say("It holds more than {most} resources; a child's whole course is some hundred.", {
       most: MOST_RESOURCES,
     })
     return {

@@ -23,12 +23,14 @@ export function foreignItem(held: Held, look: Look): Outcome {
     case "DocumentReference":
       return papersIn(held.resource).length > 0
         ? "nothing"
-        : { why: say("it holds no paper as PDF with a day, and words of another program are not taken over") }
+        : {
+            why: say("It holds no paper as PDF with a day, and words of another program are not taken over."),
+          }
     case "Consent":
-      return { why: say("it does not say by a code of ours which treatment it covers") }
+      return { why: say("It does not say by a code of ours which treatment it covers.") }
     default:
       return {
-        why: say("a course file has no place for {type} of another program", {
+        why: say("A course file has no place for {type} of another program.", {
           type: held.type.slice(0, 40),
         }),
       }
@@ -36,44 +38,44 @@ export function foreignItem(held: Held, look: Look): Outcome {
 }
 
 const wrongStatus = ({ status }: Loose): Outcome => ({
-  why: say("its status is {status}", { status: shown(status) }),
+  why: say("Its status is {status}.", { status: shown(status) }),
 })
 
-function request({ resource, path }: Held, look: Look): Outcome {
+function request({ resource, place }: Held, look: Look): Outcome {
   if (resource.status !== "active" && resource.status !== "completed") return wrongStatus(resource)
   if (resource.intent === "proposal" || resource.intent === "plan")
-    return { why: say("it is a plan, not a prescription") }
-  if (resource.doNotPerform === true) return { why: say("it says what is not to be given") }
+    return { why: say("It is a plan, not a prescription.") }
+  if (resource.doNotPerform === true) return { why: say("It says what is not to be given.") }
   const read = record(treatment.read(resource, look))
-  if (read.kind !== "atropine") return { why: say("it is not coded as atropine") }
+  if (read.kind !== "atropine") return { why: say("It is not coded as atropine.") }
   if (read.concentrationPercent === undefined)
-    return { why: say("it does not state the strength as milligrams in millilitres") }
+    return { why: say("It does not state the strength as milligrams in millilitres.") }
   const from = read.from ?? dayIn(resource.authoredOn)
-  if (from === undefined) return { why: say("it names no day") }
+  if (from === undefined) return { why: say("It names no day.") }
   const why = say("read from a prescription: that the drops were taken from that day on is not known")
   return {
-    pieces: [{ origin: path, kind: "item", list: "treatments", place: undefined, value: { ...read, from } }],
-    notes: [{ kind: "treatment-from-prescription", path, why }],
+    pieces: [{ origin: place, kind: "item", list: "treatments", place: undefined, value: { ...read, from } }],
+    notes: [{ kind: "treatment-from-prescription", path: place, why }],
   }
 }
 
-function dispense({ resource, path }: Held, look: Look): Outcome {
+function dispense({ resource, place }: Held, look: Look): Outcome {
   if (resource.status !== "completed") return wrongStatus(resource)
   const read = record(supply.read(resource, look))
   if (read.concentrationPercent === undefined)
-    return { why: say("it does not state the strength as milligrams in millilitres") }
-  if (read.dispensed === undefined) return { why: say("it names no day") }
-  return { pieces: [{ origin: path, kind: "item", list: "supplies", place: undefined, value: read }] }
+    return { why: say("It does not state the strength as milligrams in millilitres.") }
+  if (read.dispensed === undefined) return { why: say("It names no day.") }
+  return { pieces: [{ origin: place, kind: "item", list: "supplies", place: undefined, value: read }] }
 }
 
-function adverseEvent({ resource, path }: Held, look: Look): Outcome {
-  if (resource.actuality !== "actual") return { why: say("it did not happen: it is kept as possible only") }
+function adverseEvent({ resource, place }: Held, look: Look): Outcome {
+  if (resource.actuality !== "actual") return { why: say("It did not happen: it is kept as possible only.") }
   const read = record(concern.read(resource, look))
-  if (read.opened === undefined) return { why: say("it names no day") }
-  if (read.kind === undefined) return { why: say("it does not say in words what happened") }
+  if (read.opened === undefined) return { why: say("It names no day.") }
+  if (read.kind === undefined) return { why: say("It does not say in words what happened.") }
   const why = say("taken as an open concern: another program's outcome does not close it here")
   return {
-    pieces: [{ origin: path, kind: "item", list: "concerns", place: undefined, value: read }],
-    notes: [{ kind: "concern-open", path, why }],
+    pieces: [{ origin: place, kind: "item", list: "concerns", place: undefined, value: read }],
+    notes: [{ kind: "concern-open", path: place, why }],
   }
 }

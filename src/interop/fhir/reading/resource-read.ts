@@ -19,14 +19,14 @@ import type { Outcome, Piece } from "./piece.js"
 
 /** What a resource says of a course, as far as it is understood. */
 export function resourceRead(held: Held, look: Look): Outcome {
-  const { resource, type, path } = held
+  const { resource, type, place } = held
   const modified = modifiedWhy(resource)
   if (modified !== undefined) return { why: modified }
   if (SUPPORTING.has(type) || isDerived(resource)) return "nothing"
   const mark = markOf(resource)
   if (mark !== undefined && isListName(mark.list)) {
     const value = itemRead(resource, LISTS[mark.list] as ItemCodec<never>, look)
-    return { pieces: [{ origin: path, kind: "item", list: mark.list, place: mark.place, value }] }
+    return { pieces: [{ origin: place, kind: "item", list: mark.list, place: mark.place, value }] }
   }
   if (type === "Observation") return observationRead(held, look)
   if (type === "VisionPrescription") return glassesRead(held)
@@ -53,41 +53,41 @@ const isDerived = ({ meta }: Loose): boolean =>
 /** A resource may say that its meaning is changed by something; what is not known may not be passed over. */
 function modifiedWhy(resource: Loose): string | undefined {
   if (resource.implicitRules !== undefined)
-    return say("it was written by rules of another program, which could change what it means")
+    return say("It was written by rules of another program, which could change what it means.")
   const parts = [resource, ...records(resource.component), ...records(resource.lensSpecification)]
   return parts.some(({ modifierExtension }) => records(modifierExtension).length > 0)
-    ? say("it carries a modifier of another program, which could change what it means")
+    ? say("It carries a modifier of another program, which could change what it means.")
     : undefined
 }
 
 const FINAL: readonly unknown[] = ["final", "amended", "corrected"]
 
-function observationRead({ resource, path }: Held, look: Look): Outcome {
+function observationRead({ resource, place }: Held, look: Look): Outcome {
   if (!FINAL.includes(resource.status)) {
-    return { why: say("its status is {status}, so it is not final", { status: shown(resource.status) }) }
+    return { why: say("Its status is {status}, so it is not final.", { status: shown(resource.status) }) }
   }
-  if (hasCode(resource.code, MISSED_NIGHTS)) return { why: say("it does not say which list it belongs to") }
+  if (hasCode(resource.code, MISSED_NIGHTS)) return { why: say("It does not say which list it belongs to.") }
   const reader = eyeReader(resource)
   const isSymptoms = hasCode(resource.code, SYMPTOMS)
   const isAnswers = hasCode(resource.code, ANSWERED)
   if (reader === undefined && !isSymptoms && !isAnswers) {
-    return { why: say("its code is not one that is understood: {codes}", { codes: codesOf(resource.code) }) }
+    return { why: say("Its code is not one that is understood: {codes}.", { codes: codesOf(resource.code) }) }
   }
   const date = effectiveDay(resource)
-  if (date === undefined) return { why: say("it names no day") }
+  if (date === undefined) return { why: say("It names no day.") }
   if (reader === undefined) {
     const field = isSymptoms ? "symptoms" : "answers"
     const value = isSymptoms ? symptomsRead(resource) : answersRead(resource)
-    return { pieces: [{ origin: path, kind: "asked", date, field, value }] }
+    return { pieces: [{ origin: place, kind: "asked", date, field, value }] }
   }
   const eye = eyeOf(resource)
   if (typeof eye === "object") return eye
   const value = withoutLoss(resource, reader.read(resource, look))
   if (value === undefined || (typeof value === "object" && Object.keys(record(value)).length === 0)) {
-    return { why: say("it has no figure in a unit that is understood") }
+    return { why: say("It has no figure in a unit that is understood.") }
   }
-  const place = markOf(resource)?.place
-  return { pieces: [{ origin: path, kind: "eye", date, eye, field: reader.field, value, place }] }
+  const piece = { origin: place, kind: "eye", date, eye, field: reader.field, value } as const
+  return { pieces: [{ ...piece, place: markOf(resource)?.place }] }
 }
 
 /** By code, never by words alone; a code and a site that disagree are not reconciled. */
@@ -96,37 +96,37 @@ function eyeOf({ code, bodySite }: Loose): Eye | { readonly why: string } {
     (eye) => hasCode(code, AXIAL_LENGTH[eye]) || codings(bodySite).some((coding) => isEyeSite(eye, coding)),
   )
   const [eye, other] = sides
-  if (other !== undefined) return { why: say("it names both eyes, so it is not clear whose figure it is") }
-  return eye ?? { why: say("it does not say by a code which eye it is of") }
+  if (other !== undefined) return { why: say("It names both eyes, so it is not clear whose figure it is.") }
+  return eye ?? { why: say("It does not say by a code which eye it is of.") }
 }
 
-function glassesRead({ resource, path }: Held): Outcome {
+function glassesRead({ resource, place }: Held): Outcome {
   if (resource.status !== "active" && resource.status !== undefined) {
-    return { why: say("its status is {status}", { status: shown(resource.status) }) }
+    return { why: say("Its status is {status}.", { status: shown(resource.status) }) }
   }
   const date = dayIn(resource.dateWritten) ?? dayIn(resource.created)
-  if (date === undefined) return { why: say("it names no day") }
+  if (date === undefined) return { why: say("It names no day.") }
   const lenses = lensesRead(resource)
-  if (lenses.length === 0) return { why: say("no lens in it has an eye and a sphere") }
+  if (lenses.length === 0) return { why: say("No lens in it has an eye and a sphere.") }
   const pieces = lenses.map(({ eye, field, value, isOurs }): Piece => {
-    return { origin: path, kind: "eye", date, eye, field, value, isOldGlasses: !isOurs }
+    return { origin: place, kind: "eye", date, eye, field, value, isOldGlasses: !isOurs }
   })
   if (lenses.every(({ isOurs }) => isOurs)) return { pieces }
   const why = say("glasses that were prescribed; read as old glasses, not as a refraction of that day")
-  return { pieces, notes: [{ kind: "old-glasses", path, why }] }
+  return { pieces, notes: [{ kind: "old-glasses", path: place, why }] }
 }
 
-function visitRead({ resource, path }: Held): Outcome {
+function visitRead({ resource, place }: Held): Outcome {
   const date = dayIn(record(resource.period).start) ?? dayIn(resource.created)
-  if (date === undefined) return { why: say("it names no day") }
-  return { pieces: [{ origin: path, kind: "base", date, resource }] }
+  if (date === undefined) return { why: say("It names no day.") }
+  return { pieces: [{ origin: place, kind: "base", date, resource }] }
 }
 
-function provenanceRead({ resource, path }: Held, place: number): Outcome {
+function provenanceRead({ resource, place: origin }: Held, place: number): Outcome {
   const date = dayIn(resource.occurredDateTime)
-  if (date === undefined) return { why: say("it names no day") }
+  if (date === undefined) return { why: say("It names no day.") }
   const value = withoutLoss(resource, sourceRead(resource))
-  return { pieces: [{ origin: path, kind: "source", date, place, value: value as never }] }
+  return { pieces: [{ origin, kind: "source", date, place, value: value as never }] }
 }
 
 /** A value of the file in a sentence: short, whatever it is. */

@@ -11,6 +11,8 @@ import type { Note, Piece } from "./piece.js"
 
 /** The rounds in which faults may come to light, one behind the other. */
 const MOST_ROUNDS = 20
+/** Ten years of half-yearly visits with every figure are some hundred. */
+const MOST_PIECES = 10_000
 
 export interface SoundCourse {
   readonly course: FhirFragment["course"] | undefined
@@ -28,38 +30,50 @@ export function soundCourse(
   { patient, pieces }: Pick<ChildInFile, "patient" | "pieces">,
   { today }: { readonly today?: CalendarDate | undefined },
 ): SoundCourse {
+  if (pieces.length > MOST_PIECES) {
+    const why = say("It has more than {most} figures of one child.", { most: MOST_PIECES })
+    return refusal(patient?.place, why)
+  }
   const head = patient === undefined ? {} : record(headRead(patient.resource))
+  const asked = (file: object) =>
+    courseFrom({ lengthwise: 1, ...head, ...file, child: { ...STAND_IN, ...record(head.child) } }, { today })
   const refused = new Map<Piece, string>()
+  const refuseAlone = (piece: Piece) => {
+    const read = asked(assembled([piece]).file)
+    if ("problems" in read && read.problems[0]) refused.set(piece, read.problems[0].message)
+  }
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const { file, owners, notTaken } = assembled(pieces.filter((piece) => !refused.has(piece)))
-    const read = courseFrom(
-      { lengthwise: 1, ...head, ...file, child: { ...STAND_IN, ...record(head.child) } },
-      { today },
-    )
-    const faults = [
-      ...new Map([...refused].map(([{ origin }, why]) => [origin, { where: origin, why }])).values(),
-    ]
+    const read = asked(file)
+    const faults = [...refused].map(([{ origin: where }, why]) => ({ where, why }))
     if ("course" in read) {
       const course = fragmentOf(read.course, { head, hasPatient: patient !== undefined })
       const { born, sex } = record(head.child)
       const whole = born === undefined || sex === undefined ? undefined : read.course
-      return { course, whole, notTaken: [...notTaken, ...faults], notes: read.notes }
+      return { course, whole, notTaken: distinct([...notTaken, ...faults]), notes: read.notes }
     }
     const before = refused.size
+    // Each by itself first, so that a value which breaks a rule hides no sound one for the same thing.
+    if (round === 0) for (const piece of pieces) refuseAlone(piece)
+    if (refused.size > before) continue
     for (const fault of read.problems)
       for (const piece of ownersOf(fault, owners)) refused.set(piece, fault.message)
-    if (refused.size === before) return refusal(patient?.path, read.problems[0])
+    if (refused.size === before) return refusal(patient?.place, read.problems[0]?.message)
   }
-  return refusal(patient?.path, undefined)
+  return refusal(patient?.place)
 }
 
 /** For a course whose Patient is not in the file; they go no further than the rules. */
 const STAND_IN = { born: "1900-01-01", sex: "female" }
 
-function refusal(where: string | undefined, fault: Problem | undefined): SoundCourse {
-  const why = fault?.message ?? say("it has too many faults to be read")
-  return { course: undefined, whole: undefined, notTaken: [{ where: where ?? "", why }], notes: [] }
+function refusal(where = "", why = say("It has too many faults to be read.")): SoundCourse {
+  return { course: undefined, whole: undefined, notTaken: [{ where, why }], notes: [] }
 }
+
+/** The two lenses of one prescription have one reason. */
+const distinct = (all: readonly NotTaken[]): readonly NotTaken[] => [
+  ...new Map(all.map((each) => [`${each.where}\n${each.why}`, each])).values(),
+]
 
 /** Whoever gave the value at the path of a fault, or the nearest thing around it. */
 function ownersOf({ path }: Problem, owners: ReadonlyMap<string, readonly Piece[]>): readonly Piece[] {
