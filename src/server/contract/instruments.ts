@@ -13,7 +13,6 @@ export const STORED_CLASSES = {
   "1.2.840.10008.5.1.4.1.1.78.1": msg("Lensometry (glasses as worn)"),
   "1.2.840.10008.5.1.4.1.1.104.1": msg("Encapsulated PDF"),
 } as const
-export type StoredClass = keyof typeof STORED_CLASSES
 
 /** Rules of the conversation that the other side broke. */
 export const CONVERSATION_FAULTS = [
