@@ -32,7 +32,7 @@ async function least(rounds, round) {
 }
 
 /** Many copies in a folder, so that starting a program is a small part of its time. */
-const COPIES = 20
+const COPIES = 8
 const folder = mkdtempSync(join(tmpdir(), "lengthwise-bench-"))
 try {
   const copies = files.flatMap(({ bytes }, index) =>
@@ -47,7 +47,7 @@ try {
       for (const { file, bytes } of files) await readDicom({ file, bytes })
   }
   await warm()
-  const ours = (await least(10, warm)) / copies.length
+  const ours = (await least(6, warm)) / copies.length
   const fromDisk =
     (await least(5, async () => {
       for (const file of copies) await readDicom({ file, bytes: readFileSync(file) })
