@@ -105,6 +105,16 @@ const family = createRoute({
   },
 })
 
+const ImportPage = lazyRouteComponent(() => import("./import/import-page.js"), "ImportPage")
+
+const importTable = createRoute({
+  getParentRoute: () => root,
+  path: "/import",
+  component: function ImportTable() {
+    return <ImportPage />
+  },
+})
+
 const SettingsPage = lazyRouteComponent(() => import("./settings/settings-page.js"), "SettingsPage")
 
 const settings = createRoute({
@@ -117,7 +127,18 @@ const settings = createRoute({
 })
 
 export const router = createRouter({
-  routeTree: root.addChildren([home, today, children, messages, child, visit, family, childPart, settings]),
+  routeTree: root.addChildren([
+    importTable,
+    home,
+    today,
+    children,
+    messages,
+    child,
+    visit,
+    family,
+    childPart,
+    settings,
+  ]),
   defaultPreload: "intent",
   scrollRestoration: true,
   defaultErrorComponent: FailedPage,

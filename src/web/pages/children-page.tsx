@@ -51,6 +51,7 @@ export function ChildrenPage({ search, page }: { readonly search: string; readon
           {late ? say("Reading the list …") : list.data && countInWords(list.data.total, asked)}
         </span>
         <div className="actions">
+          <Link to="/import">{say("Import a table")}</Link>
           <button type="button" className="primary" onClick={() => setAdding(true)}>
             {say("Add child")}
           </button>

@@ -20,6 +20,9 @@ export function SettingsPage({ name }: { readonly name: string }) {
     <>
       <div className="page-head">
         <PageHeading title={say(part.title)} />
+        <div className="actions">
+          <Link to="/import">{say("Import a table")}</Link>
+        </div>
       </div>
       <nav className="tabs" aria-label={say("Settings")}>
         {Object.entries(SETTINGS_PARTS).map(([place, { title }]) => (
