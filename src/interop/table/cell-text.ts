@@ -2,7 +2,8 @@
  * What stands in a cell, without what only a spreadsheet needs: blanks around it, and the apostrophe that keeps a text
  * from being run as a formula (as `csvText` writes it).
  */
-export const cellText = (cell: string): string => cell.replace(/^'(?=[=+\-@\t\r])/, "").trim()
+export const cellText = (cell: string): string =>
+  (cell.startsWith("'") ? cell.replace(/^'(?=[=+\-@\t\r])/, "") : cell).trim()
 
 /** What people write where there is nothing to write. */
 const ABSENT = new Set([
@@ -13,8 +14,11 @@ const ABSENT = new Set([
   "no realizado",
 ])
 
+const LONGEST_ABSENT = Math.max(...[...ABSENT].map(({ length }) => length))
+
 /** Whether a cell of a figure says that there is none. */
-export const isAbsent = (text: string): boolean => text === "" || ABSENT.has(text.toLowerCase())
+export const isAbsent = (text: string): boolean =>
+  text.length <= LONGEST_ABSENT && (text === "" || ABSENT.has(text.toLowerCase()))
 
 /** The same of a name, where "Na" may be one. */
 export const isAbsentName = (text: string): boolean => /^(-+|–|—|n\/a|\?)?$/i.test(text)

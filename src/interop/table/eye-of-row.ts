@@ -12,7 +12,7 @@ import type { RowCells } from "./row-cells.js"
 
 /** What a row says of one eye at its visit; each group of figures is whole, or left out with its problem. */
 export function eyeOfRow(cells: RowCells, eye: Eye, path: string): EyeExamination | undefined {
-  const groups: EyeExamination = {
+  return defined<EyeExamination>({
     axialLength: cells.whole(() => axialLengthOf(cells, eye)),
     refraction: cells.whole(() => refractionOf(cells, eye, path)),
     corneaRadius: cells.whole(() => corneaOf(cells, eye, path)),
@@ -20,8 +20,7 @@ export function eyeOfRow(cells: RowCells, eye: Eye, path: string): EyeExaminatio
     accommodation: cells.whole(() => accommodationOf(cells, eye)),
     acuity: cells.whole(() => acuityOf(cells, eye)),
     intraocularPressure: cells.whole(() => pressureOf(cells, eye)),
-  }
-  return defined(groups)
+  })
 }
 
 function axialLengthOf(cells: RowCells, eye: Eye): EyeExamination["axialLength"] {

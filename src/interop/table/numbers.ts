@@ -5,6 +5,9 @@ export type ReadNumber = { readonly value: number } | { readonly fault: NumberFa
 
 export type NumberFault = "not-a-number" | "thousands" | "other-decimal-sign" | "letters"
 
+const PLAIN_POINT = /^[+-]?\d{1,9}(?:\.\d{1,9})?$/
+const PLAIN_COMMA = /^[+-]?\d{1,9}(?:,\d{1,9})?$/
+
 /** Longer than any figure that is measured. */
 const LONGEST = 40
 
@@ -16,6 +19,9 @@ const LONGEST = 40
  * readNumber("−2,25", ",") // => { value: -2.25 }
  */
 export function readNumber(text: string, sign: DecimalSign): ReadNumber {
+  // Nearly every figure is written plainly, and a table has millions of them.
+  if (sign === "." ? PLAIN_POINT.test(text) : PLAIN_COMMA.test(text))
+    return { value: Number(sign === "." ? text : text.replace(",", ".")) + 0 }
   if (text.length > LONGEST) return { fault: "not-a-number" }
   const plain = plainSigns(text)
   const pointed =

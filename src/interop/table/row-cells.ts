@@ -23,6 +23,8 @@ export interface Plan {
   readonly mapping: TableMapping
   readonly headings: readonly string[]
   readonly columns: readonly PlannedColumn[]
+  /** The same by field, since a row is asked for each field many times. */
+  readonly byField: ReadonlyMap<string, readonly PlannedColumn[]>
 }
 
 /** The columns of a mapping found among the headings; made once for a whole table. */
@@ -32,7 +34,13 @@ export function planOf(mapping: TableMapping, headings: readonly string[]): Plan
     const named = namedField(name)
     return at === -1 || !named || named.field.group === "left-out" ? [] : [{ at, heading, unit, ...named }]
   })
-  return { mapping, headings, columns }
+  const byField = new Map<string, PlannedColumn[]>()
+  for (const column of columns) {
+    const known = byField.get(column.field.id)
+    if (known) known.push(column)
+    else byField.set(column.field.id, [column])
+  }
+  return { mapping, headings, columns, byField }
 }
 
 export interface Cell {
@@ -61,7 +69,7 @@ export class RowCells {
 
   /** Whether all cells of the columns that are read are empty. */
   get isEmpty(): boolean {
-    return this.plan.columns.every(({ at }) => isAbsent(cellText(this.#cells[at] ?? "")))
+    return this.plan.columns.every((column) => isAbsent(this.#textAt(column)))
   }
 
   /** Cells beyond the headings: then a delimiter stands inside a cell and columns have moved. */
@@ -75,9 +83,9 @@ export class RowCells {
   /** The cell of a field; of two columns of one field both must agree. */
   cell(id: string, eye: Eye | null = null): Cell | undefined {
     let found: Cell | undefined
-    for (const column of this.plan.columns) {
-      if (column.field.id !== id || !this.#isOf(column, eye)) continue
-      const text = cellText(this.#cells[column.at] ?? "")
+    for (const column of this.plan.byField.get(id) ?? []) {
+      if (!this.#isOf(column, eye)) continue
+      const text = this.#textAt(column)
       const isNone = column.field.group === "child" ? isAbsentName(text) : isAbsent(text)
       if (isNone) continue
       if (found && found.text !== text) {
@@ -93,6 +101,16 @@ export class RowCells {
     return found
   }
 
+  readonly #texts: string[] = []
+
+  #textAt({ at }: PlannedColumn): string {
+    const known = this.#texts[at]
+    if (known !== undefined) return known
+    const text = cellText(this.#cells[at] ?? "")
+    this.#texts[at] = text
+    return text
+  }
+
   #isOf({ field, eye: named }: PlannedColumn, eye: Eye | null): boolean {
     if (eye === null) return named === null
     if (named !== null) return named === eye
@@ -103,7 +121,7 @@ export class RowCells {
   /** Whether any cell of the eyes' fields holds something. */
   get hasFigures(): boolean {
     return this.plan.columns.some(
-      ({ at, field }) => field.perEye && !field.forBoth && !isAbsent(cellText(this.#cells[at] ?? "")),
+      (column) => column.field.perEye && !column.field.forBoth && !isAbsent(this.#textAt(column)),
     )
   }
 
