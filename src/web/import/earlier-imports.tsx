@@ -50,7 +50,7 @@ export function EarlierImports({
                 <th scope="col">{say("State")}</th>
                 <th scope="col">{say("What it did")}</th>
                 <th scope="col">
-                  <span className="unseen">{say("Take back")}</span>
+                  <span className="unseen">{say("Take back|import")}</span>
                 </th>
               </tr>
             </thead>
@@ -100,7 +100,7 @@ function Row({ row, onUndo }: { readonly row: ImportedRow; readonly onUndo: () =
       <td>
         {row.state === "done" && (
           <button type="button" aria-label={say("Take back {file}", { file: row.file })} onClick={onUndo}>
-            {say("Take back")}
+            {say("Take back|import")}
           </button>
         )}
       </td>
@@ -152,7 +152,7 @@ function Undo({ row, onClose }: { readonly row: ImportedRow; readonly onClose: (
               disabled={undo.isPending}
               onClick={() => undo.mutate(undefined, { onSuccess: onClose })}
             >
-              {say("Take it back")}
+              {say("Take it back|import")}
             </button>
           </div>
         </>

@@ -24,7 +24,6 @@ export const imports: Catalogue = {
   "to be decided": "por decidir",
   "not taken": "no se toma",
   "left out": "omitido",
-  "The child": "El niño",
   "The visit": "La visita",
   "Figures of an eye": "Medidas de un ojo",
   "Earlier glasses": "Gafas anteriores",
@@ -65,8 +64,8 @@ export const imports: Catalogue = {
   Later: "Posteriores",
   Earlier: "Anteriores",
   "{day}, {name}": "{day}, {name}",
-  "Take back": "Deshacer",
-  "Take it back": "Deshacerla",
+  "Take back|import": "Deshacer",
+  "Take it back|import": "Deshacerla",
   "Take back {file}": "Deshacer {file}",
   "what it would do": "lo que haría",
   "{count, plural, one {# child goes} other {# children go}} that this import made":
