@@ -1,11 +1,11 @@
 import type { CalendarDate, Course } from "../../engine/course.js"
 import { say } from "../../engine/say.js"
 import { record } from "../course/loose.js"
-import type { CourseFragment, Fragment, Identity, ReadFile, ReceivedDocument } from "../intake/fragment.js"
+import type { Identity, ReadFile } from "../intake/fragment.js"
 import { papersIn } from "./r4/papers.js"
 import { identityOf } from "./r4/patient.js"
 import { type Collected, collected, type Held, type NotTaken } from "./reading/collected.js"
-import type { Note, Piece } from "./reading/piece.js"
+import type { ChildInFile, FhirFragment } from "./reading/piece.js"
 import { resourceRead } from "./reading/resource-read.js"
 import { soundCourse } from "./reading/sound-course.js"
 
@@ -15,11 +15,6 @@ export interface FromFhir {
   /** What tells the file from all others. */
   readonly id: string
   readonly today?: CalendarDate | undefined
-}
-
-/** As other readers' fragments, with the practice's latitude where the file is one of ours. */
-export interface FhirFragment extends Fragment {
-  readonly course: CourseFragment & Pick<Course, "practice">
 }
 
 export interface ReadFhir extends ReadFile {
@@ -71,16 +66,6 @@ function told(notTaken: readonly NotTaken[]): readonly NotTaken[] {
     { rest },
   )
   return [...notTaken.slice(0, MOST_TOLD), { where: "", why }]
-}
-
-/** What a file holds of one child. */
-export interface ChildInFile {
-  readonly patient: Held | undefined
-  /** What is known where the Patient is not in the file. */
-  readonly identity: Identity
-  readonly pieces: Piece[]
-  readonly notes: Note[]
-  readonly documents: ReceivedDocument[]
 }
 
 function byChild(all: Collected, notTaken: NotTaken[]): ReadonlyMap<string, ChildInFile> {

@@ -7,8 +7,7 @@ import { papersIn } from "../r4/papers.js"
 import { concern } from "../r4/programme.js"
 import { treatment } from "../r4/treatment.js"
 import type { Held } from "./collected.js"
-import type { Outcome } from "./piece.js"
-import { shown } from "./resource-read.js"
+import { type Outcome, shown } from "./piece.js"
 
 /** Items of another program's record that the course file has a place for. */
 export function foreignItem(held: Held, look: Look): Outcome {

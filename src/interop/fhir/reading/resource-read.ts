@@ -15,7 +15,7 @@ import { ANSWERED, answersRead, isVisitOfOurs, SYMPTOMS, sourceRead, symptomsRea
 import { withoutLoss } from "../remainder.js"
 import type { Held } from "./collected.js"
 import { foreignItem } from "./foreign-item.js"
-import type { Outcome, Piece } from "./piece.js"
+import { type Outcome, type Piece, shown } from "./piece.js"
 
 /** What a resource says of a course, as far as it is understood. */
 export function resourceRead(held: Held, look: Look): Outcome {
@@ -128,12 +128,6 @@ function provenanceRead({ resource, place: origin }: Held, place: number): Outco
   const value = withoutLoss(resource, sourceRead(resource))
   return { pieces: [{ origin, kind: "source", date, place, value: value as never }] }
 }
-
-/** A value of the file in a sentence: short, whatever it is. */
-export const shown = (value: unknown): string =>
-  value === undefined
-    ? say("missing|a status")
-    : String(typeof value === "object" ? "{ }" : value).slice(0, 40)
 
 const codesOf = (concept: unknown): string => {
   const named = codings(concept).map(({ system, code }) => `${shown(system ?? "")}|${shown(code)}`)

@@ -3,11 +3,10 @@ import type { Problem } from "../../../engine/problem.js"
 import { say } from "../../../engine/say.js"
 import { record } from "../../course/loose.js"
 import { courseFrom } from "../../course/read-course.js"
-import type { ChildInFile, FhirFragment } from "../course-from-fhir.js"
 import { headRead } from "../r4/patient.js"
 import { assembled } from "./assembled.js"
 import type { NotTaken } from "./collected.js"
-import type { Note, Piece } from "./piece.js"
+import type { ChildInFile, FhirFragment, Note, Piece } from "./piece.js"
 
 /** The rounds in which faults may come to light, one behind the other. */
 const MOST_ROUNDS = 20
