@@ -5,6 +5,7 @@ import {
   lazyRouteComponent,
   Navigate,
 } from "@tanstack/react-router"
+import { type InboxSearch, inboxSearch } from "./inbox/inbox-search.js"
 import { type MessagesSearch, messagesSearch } from "./messages/messages-search.js"
 import { ChildPage } from "./pages/child-page.js"
 import { FailedPage } from "./pages/failed-page.js"
@@ -57,6 +58,28 @@ const messages = createRoute({
   validateSearch: (search: Record<string, unknown>): MessagesSearch => messagesSearch(search),
   component: function Messages() {
     return <MessagesPage asked={messages.useSearch()} />
+  },
+})
+
+const InboxPage = lazyRouteComponent(() => import("./inbox/inbox-page.js"), "InboxPage")
+
+const inbox = createRoute({
+  getParentRoute: () => root,
+  path: "/inbox",
+  validateSearch: (search: Record<string, unknown>): InboxSearch => inboxSearch(search),
+  component: function Inbox() {
+    return <InboxPage asked={inbox.useSearch()} />
+  },
+})
+
+const InboxItemPage = lazyRouteComponent(() => import("./inbox/inbox-item-page.js"), "InboxItemPage")
+
+const inboxItem = createRoute({
+  getParentRoute: () => root,
+  path: "/inbox/$itemId",
+  component: function InboxItem() {
+    const { itemId } = inboxItem.useParams()
+    return <InboxItemPage key={itemId} itemId={itemId} />
   },
 })
 
@@ -128,6 +151,8 @@ const settings = createRoute({
 
 export const router = createRouter({
   routeTree: root.addChildren([
+    inbox,
+    inboxItem,
     importTable,
     home,
     today,

@@ -36,6 +36,7 @@ const entryKind = z.enum([
   "explanation",
   "payment",
   "family",
+  "document",
   "withdrawal",
 ])
 export type ChildEntryKind = z.infer<typeof entryKind>

@@ -13,6 +13,7 @@ import type {
   Supply,
   Treatment,
   Visit,
+  VisitSource,
 } from "../../engine/course.js"
 import type { FamilyContact } from "../../engine/messages/family-contact.js"
 import { LANGUAGE_NAMES, msg, say, withDecimalSign } from "../../engine/say.js"
@@ -39,6 +40,7 @@ type Content =
   | { readonly kind: "explanation"; readonly body: Explanation }
   | { readonly kind: "payment"; readonly body: Payment }
   | { readonly kind: "family"; readonly body: FamilyContact }
+  | { readonly kind: "document"; readonly body: { readonly title: string; readonly source?: VisitSource } }
   | { readonly kind: "withdrawal"; readonly body: object }
 
 /**
@@ -85,6 +87,8 @@ export function entryWords({ kind, body }: Pick<ChildView["entries"][number], "k
     }
     case "family":
       return familyWords(content.body)
+    case "document":
+      return joined(content.body.title, content.body.source?.device)
     case "withdrawal":
       return say("an entry that no longer holds")
   }

@@ -20,6 +20,7 @@ const ENTRIES: Words = {
   explanation: msg("explanation|entry"),
   payment: msg("payment|entry"),
   family: msg("family|entry"),
+  document: msg("document|entry"),
   withdrawal: msg("withdrawal|entry"),
 }
 

@@ -2,10 +2,11 @@ import { dioptreWords, fixed, fromWords, mmWords, ofEye, symptomWords } from "..
 import { EYES, type EyeExamination, type Visit } from "../../engine/course.js"
 import { sphericalEquivalent } from "../../engine/optics/spherical-equivalent.js"
 import { say } from "../../engine/say.js"
+import { eyeFigureWords } from "./eye-figure-words.js"
 import { joined } from "./word-parts.js"
 
 /** What was found at a visit, in one line. */
-export function visitWords({ right, left, symptoms = [], answers = [], from }: Visit): string {
+export function visitWords({ right, left, symptoms = [], answers = [], from, sources = [] }: Visit): string {
   const eyes = EYES.flatMap((eye) => {
     const examination = { right, left }[eye]
     const words = examination ? eyeWords(examination) : ""
@@ -21,6 +22,7 @@ export function visitWords({ right, left, symptoms = [], answers = [], from }: V
       ? []
       : [say("{count, plural, one {# answer} other {# answers}}", { count: answers.length })]),
     ...(from ? [say("from {where}", { where: fromWords(from) })] : []),
+    ...sources.flatMap(({ device }) => (device ? [say("sent by {device}", { device })] : [])),
   ].join("; ")
 }
 
@@ -31,6 +33,7 @@ function eyeWords({
   accommodation,
   acuity,
   intraocularPressure,
+  ...more
 }: EyeExamination): string {
   const distance = acuity?.distanceLogMAR
   const near = acuity?.nearLogMAR
@@ -42,5 +45,11 @@ function eyeWords({
     distance !== undefined && say("distance {logMAR} logMAR", { logMAR: fixed(distance, 2) }),
     near !== undefined && say("near {logMAR} logMAR", { logMAR: fixed(near, 2) }),
     intraocularPressure && say("pressure {mmHg} mmHg", { mmHg: fixed(intraocularPressure.mmHg, 0) }),
+    axialLength?.signalToNoise !== undefined &&
+      say("quality {figure}", { figure: fixed(axialLength.signalToNoise, 1) }),
+    ...(["otherRefractions", "corneaRadius", "lensStatus", "dilation"] as const).map((field) =>
+      eyeFigureWords(field, more),
+    ),
+    more.spectaclesWorn && say("glasses worn {power}", { power: eyeFigureWords("spectaclesWorn", more) }),
   )
 }

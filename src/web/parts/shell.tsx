@@ -3,6 +3,7 @@ import { lazy, Suspense } from "react"
 import { LANGUAGE_NAMES, say } from "../../engine/say.js"
 import type { SessionAnswer } from "../../server/contract/session.js"
 import { failureInWords } from "../client.js"
+import { useInboxCounts } from "../inbox/use-inbox.js"
 import { useLogOut, useSession } from "../queries.js"
 import { readIn, readingLanguage, STAFF_LANGUAGES } from "../reading-language.js"
 import { roleInWords } from "../role-words.js"
@@ -32,6 +33,17 @@ export function Shell() {
   return <Pages session={session.data} />
 }
 
+/** With how much waits, so that nobody has to look in vain. */
+function InboxLink() {
+  const counts = useInboxCounts()
+  const waiting = counts.data?.counts.waiting ?? 0
+  return (
+    <Link to="/inbox" activeProps={{ "aria-current": "page" }}>
+      {waiting > 0 ? say("Inbox ({waiting})", { waiting }) : say("Inbox")}
+    </Link>
+  )
+}
+
 function Pages({ session }: { readonly session: SessionAnswer }) {
   const logOut = useLogOut()
   const inSettings = useLocation({ select: ({ pathname }) => pathname.startsWith("/settings/") })
@@ -51,6 +63,7 @@ function Pages({ session }: { readonly session: SessionAnswer }) {
           <Link to="/children" activeProps={{ "aria-current": "page" }}>
             {say("Children")}
           </Link>
+          <InboxLink />
           <Link to="/messages" activeProps={{ "aria-current": "page" }}>
             {say("Messages")}
           </Link>
