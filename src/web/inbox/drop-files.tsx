@@ -61,7 +61,10 @@ export function DropFiles() {
         onDragLeave={() => setOver(false)}
         onDrop={drop}
       >
-        <p>{say("Drop files or folders here: DICOM, FHIR, course files.")}</p>
+        <p>
+          {say("Drop files or folders here: DICOM, FHIR, course files.")}{" "}
+          <Link to="/import">{say("Tables have a page of their own")}</Link>
+        </p>
         <div className="form-actions">
           <Pick label={say("Choose files")} disabled={isBusy} onFiles={send} />
           <button type="button" disabled={isBusy} onClick={() => folder.current?.click()}>

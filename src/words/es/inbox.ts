@@ -113,6 +113,7 @@ export const inbox: Catalogue = {
   "Take in files": "Recibir archivos",
   "Drop files or folders here: DICOM, FHIR, course files.":
     "Suelte aquí archivos o carpetas: DICOM, FHIR, archivos de curso.",
+  "Tables have a page of their own": "Las tablas tienen su propia página",
   "Choose files": "Elegir archivos",
   "Choose a folder": "Elegir una carpeta",
   "Files taken in": "Archivos recibidos",
