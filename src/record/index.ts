@@ -10,7 +10,7 @@ export {
   type PracticeRow,
 } from "./archive-read.js"
 export { ARCHIVE_TABLES } from "./archive-tables.js"
-export { putBack, type RecordSource, RowRefused } from "./archive-write.js"
+export { putBack, RowRefused } from "./archive-write.js"
 export { CHAIN_START, type EntryRow, entryHash } from "./chain.js"
 // Entries: the only way anything about a child is recorded.
 export type { ListedChild } from "./children.js"
@@ -32,19 +32,16 @@ export {
 export { type FamilyLink, LINK_FAILURES_ALLOWED } from "./family-links.js"
 export { lockFolder } from "./folder-lock.js"
 // Imports of whole files.
-export {
-  IMPORT_STATES,
-  type ImportCounts,
-  type ImportState,
-  type RecordedImport,
+export type {
+  ImportCounts,
+  ImportState,
+  RecordedImport,
 } from "./imports.js"
 // What came from outside.
-export {
-  INBOX_STATES,
-  type InboxItem,
-  type InboxStanding,
-  type InboxState,
-  type NewInboxItem,
+export type {
+  InboxItem,
+  InboxStanding,
+  NewInboxItem,
 } from "./inbox.js"
 export type { BottleOfLot } from "./lots.js"
 export { migrate } from "./migrations.js"

@@ -42,8 +42,6 @@ export interface TokenUse {
 /** A use is written down to the hour: enough to see a token that nobody needs, and no trace of anyone's day. */
 const TOUCH_EVERY_MS = 3_600_000
 
-export type Tokens = ReturnType<typeof tokens>
-
 /** Keys of other programs to one practice's record. */
 export function tokens(queries: Kysely<Tables>, practice: string) {
   const rows = () => queries.selectFrom("api_tokens").selectAll().where("practice", "=", practice)

@@ -35,8 +35,6 @@ export interface Told {
   readonly told: unknown
 }
 
-export type Webhooks = ReturnType<typeof webhooks>
-
 /** The addresses one practice has told of what is new, and everything they are told. */
 export function webhooks(queries: Kysely<Tables>, practice: string) {
   const rows = () =>

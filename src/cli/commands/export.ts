@@ -1,27 +1,11 @@
-import { existsSync } from "node:fs"
 import { resolve } from "node:path"
-import type { Language } from "../../engine/say.js"
 import { problem } from "../../interop/course/problem.js"
-import type { PaperSize } from "../../report/document.js"
 import { learnEveryLanguage } from "../../words/index.js"
 import { courseInput } from "../course-input.js"
-import type { ExitCode, Io, Place } from "../io.js"
+import type { ExportArguments, ExportFrom } from "../export/export-arguments.js"
+import type { ExitCode, Io } from "../io.js"
 import { written } from "../report-paper.js"
 import { toldJson, toldProblems } from "../told.js"
-
-export interface ExportArguments {
-  /** A course file or a data folder. */
-  readonly what: string
-  readonly format: "fhir" | "ndjson" | "csv" | "archive" | "research"
-  readonly out: string
-  /** Whether an archive has the full record of each child on paper. */
-  readonly papers?: boolean | undefined
-  readonly language?: Language | undefined
-  readonly paper?: PaperSize | undefined
-  readonly json?: boolean | undefined
-}
-
-export type ExportFrom = ExportArguments & { readonly place: Place }
 
 /** Writes a course or a whole practice in an open format. */
 export async function run(args: ExportArguments, io: Io): Promise<ExitCode> {
@@ -45,7 +29,7 @@ export async function run(args: ExportArguments, io: Io): Promise<ExitCode> {
     case "archive":
       return (await import("../export/archive.js")).exportArchive(from, io)
     case "research":
-      return exportResearch(from, io)
+      return (await import("../export/research.js")).exportResearch(from, io)
   }
 }
 
@@ -67,16 +51,3 @@ async function exportFhirOf(args: ExportFrom, format: "fhir" | "ndjson", io: Io)
 }
 
 /** The table without names comes with a part of its own, which this build may not have. */
-async function exportResearch(args: ExportFrom, io: Io): Promise<ExitCode> {
-  const part = ["js", "ts"]
-    .map((ending) => new URL(`../export/research.${ending}`, import.meta.url))
-    .find((url) => existsSync(url))
-  if (!part) {
-    const allowed = "fhir, ndjson, csv or archive; research is not available in this build"
-    return toldProblems([problem({ path: "--format", value: args.format, allowed })], {
-      io,
-      json: args.json ?? false,
-    })
-  }
-  return (await import(part.href)).exportResearch(args, io)
-}

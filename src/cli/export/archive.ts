@@ -1,11 +1,11 @@
 import { counted } from "../../engine/words.js"
 import type { Manifest } from "../../interop/archive/format.js"
 import { problem } from "../../interop/course/problem.js"
-import type { Progress } from "../../server/leave/practice-archive.js"
-import type { ExportFrom } from "../commands/export.js"
+import type { Progress } from "../../server/leave/archive-options.js"
 import { courseInput } from "../course-input.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson, toldProblems } from "../told.js"
+import type { ExportFrom } from "./export-arguments.js"
 import { faultOf } from "./fault-of.js"
 
 /** Everything of a practice, or the course of one child, as one zip (docs/archive.md). */

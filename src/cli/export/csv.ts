@@ -5,11 +5,11 @@ import { counted } from "../../engine/words.js"
 import { COURSE_TABLES, type CourseTable, courseTable } from "../../interop/archive/course-tables.js"
 import { archiveWriter, type PartContent } from "../../interop/archive/zip-writer.js"
 import { problem } from "../../interop/course/problem.js"
-import type { ExportFrom } from "../commands/export.js"
 import { courseInput } from "../course-input.js"
 import type { ExitCode, Io } from "../io.js"
 import { written } from "../report-paper.js"
 import { toldJson, toldProblems } from "../told.js"
+import type { ExportFrom } from "./export-arguments.js"
 import { faultOf } from "./fault-of.js"
 
 /** The visits of a course as a table; all tables of it, or of a whole practice, into a folder or a zip. */

@@ -4,13 +4,14 @@ import { SMALLEST_CELL } from "../../interop/research/small-cells.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson, toldProblems } from "../told.js"
 import { paragraph } from "../words.js"
+import type { ExportFrom } from "./export-arguments.js"
 
 /** Writes the table for research of a data folder as a .zip. Read beside a running server: nothing is written to it. */
 export async function exportResearch(
-  { folder, out, json }: { readonly folder: string; readonly out: string; readonly json: boolean },
+  { what: folder, place, out, json = false }: ExportFrom,
   io: Io,
 ): Promise<ExitCode> {
-  if ((await io.place(folder)).kind !== "record")
+  if (place.kind !== "record")
     return refused("a data folder, whose secret moves the days", { folder, io, json })
   const { openEmbedded, practiceRecord, practicesIn } = await import("../../record/index.js")
   const { practiceResearch } = await import("../../server/research/practice-research.js")

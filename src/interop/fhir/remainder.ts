@@ -56,9 +56,6 @@ export function withoutLoss(resource: Loose, native: unknown): unknown {
   }, native)
 }
 
-export const hasRemainder = (resource: Loose): boolean =>
-  records(resource.extension).some(({ url }) => url === REMAINDER)
-
 const pathOf = (path: unknown): readonly string[] => (typeof path === "string" ? path.split(".") : [])
 
 function difference(whole: unknown, native: unknown, path: string): Difference {

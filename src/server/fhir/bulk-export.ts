@@ -127,8 +127,6 @@ export function bulkExports(context: Pick<Context, "record" | "clock" | "rules">
   }
 }
 
-export type BulkExports = ReturnType<typeof bulkExports>
-
 async function written(
   context: Pick<Context, "record" | "clock" | "rules">,
   job: Job,

@@ -1,7 +1,4 @@
-import type { Writable } from "node:stream"
-import type { CalendarDate } from "../../engine/course.js"
 import { METHOD_VERSION } from "../../engine/method.js"
-import type { Language } from "../../engine/say.js"
 import { COURSE_TABLES } from "../../interop/archive/course-tables.js"
 import { filePart, type Manifest, README, RECORD_PARTS } from "../../interop/archive/format.js"
 import { ndjson } from "../../interop/archive/lines.js"
@@ -9,43 +6,16 @@ import { readmeText } from "../../interop/archive/readme.js"
 import { type ArchiveWriter, archiveWriter } from "../../interop/archive/zip-writer.js"
 import {
   ARCHIVE_TABLES,
-  type OpenDatabase,
   type PlainRow,
   type PracticeRecord,
   practiceRecord,
   practicesIn,
 } from "../../record/index.js"
-import type { PaperSize } from "../../report/document.js"
-import type { PaperSetter } from "../paper-setter.js"
+import type { Phase, PracticeArchiveOptions } from "./archive-options.js"
 import { courseBatches, tableText } from "./course-batches.js"
 import { courseText } from "./course-text.js"
 import { entryLine, fileLine, personLine, practiceLine } from "./record-lines.js"
 import { recordPapers } from "./record-papers.js"
-
-export const PHASES = ["record", "files", "courses", "tables", "papers"] as const
-export type Phase = (typeof PHASES)[number]
-
-export interface Progress {
-  readonly phase: Phase
-  readonly done: number
-  readonly total: number
-}
-
-export interface PracticeArchiveOptions {
-  /** As it stands at one moment: see `inSnapshot`. */
-  readonly database: OpenDatabase
-  readonly destination: Writable
-  readonly madeAtMs: number
-  readonly today: CalendarDate
-  /** The full record of every child on paper; slow, so it can be left out. */
-  readonly papers: {
-    readonly setter: PaperSetter
-    readonly language: Language
-    readonly paper: PaperSize
-  } | null
-  readonly signal?: AbortSignal | undefined
-  readonly onProgress?: ((progress: Progress) => void) | undefined
-}
 
 /** A folder that holds no practice yet has nothing to be taken out. */
 export class NothingToTakeOut extends Error {

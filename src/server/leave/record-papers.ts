@@ -8,7 +8,7 @@ import type { Context } from "../context.js"
 import { documentInputOf } from "../document-input.js"
 import { inTurn } from "../in-turn.js"
 import { rulesInForce } from "../rules.js"
-import type { PracticeArchiveOptions } from "./practice-archive.js"
+import type { PracticeArchiveOptions } from "./archive-options.js"
 
 /** The full record of every child as a PDF. A paper that cannot be made is said; it holds up nobody else's. */
 export async function recordPapers({

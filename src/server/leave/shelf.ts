@@ -8,8 +8,9 @@ import type { Context } from "../context.js"
 import type { ArchivesAnswer, ShownArchive } from "../contract/leave.js"
 import { noSuch, Refusal } from "../refusal.js"
 import { wholeFile } from "./archive-file.js"
+import type { Progress } from "./archive-options.js"
 import { type Journal, type JournalLine, journalIn } from "./journal.js"
-import { type Progress, writePracticeArchive } from "./practice-archive.js"
+import { writePracticeArchive } from "./practice-archive.js"
 
 /** An archive holds everything there is; nobody needs it to lie about. Common practice, no source. */
 const KEPT_MS = 24 * 3_600_000

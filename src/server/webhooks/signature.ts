@@ -1,8 +1,8 @@
 import { createHmac } from "node:crypto"
 
 /** Seconds since 1970, signed along: a receiver refuses what is too old, so that nothing overheard can be sent again. */
-export const TIMESTAMP_HEADER = "lengthwise-timestamp"
-export const SIGNATURE_HEADER = "lengthwise-signature"
+const TIMESTAMP_HEADER = "lengthwise-timestamp"
+const SIGNATURE_HEADER = "lengthwise-signature"
 
 /**
  * What shows that a body comes from here: HMAC-SHA-256 (RFC 2104) of the timestamp, a full stop and the body, by the

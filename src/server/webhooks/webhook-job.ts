@@ -32,8 +32,6 @@ export interface WebhookJobOptions {
   readonly resolve?: Resolve
 }
 
-export type WebhookJob = ReturnType<typeof webhookJob>
-
 /** Looks for what is new and tells it: each address on its own, so that a slow one keeps nobody waiting. */
 export function webhookJob(context: Context, options: WebhookJobOptions) {
   const { record, clock } = context

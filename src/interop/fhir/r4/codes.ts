@@ -49,7 +49,6 @@ const SITES: Readonly<Record<Eye, Coding>> = {
 }
 /** Side alone, as some programs code the body site. */
 const SIDES: Readonly<Record<Eye, string>> = { right: "24028007", left: "7771000" }
-export const BOTH_EYES = "362508001"
 
 export const eyeSite = (eye: Eye): CodeableConcept => ({
   coding: [SITES[eye], own(`${eye}-eye`)],

@@ -69,12 +69,6 @@ export const codings = (concept: unknown): readonly Loose[] => records(record(co
 export const hasCode = (concept: unknown, { system, code }: Coding): boolean =>
   codings(concept).some((coding) => coding.system === system && coding.code === code)
 
-/** The first code of ours in a concept. */
-export function ownCode(concept: unknown): string | undefined {
-  const code = codings(concept).find(({ system }) => system === OWN)?.code
-  return typeof code === "string" ? code : undefined
-}
-
 /** One of the values that a field can have, by our code for it. */
 export const ownOneOf = <T extends string>(concept: unknown, values: readonly T[]): T | undefined =>
   values.find((value) => codings(concept).some(({ system, code }) => system === OWN && code === value))
