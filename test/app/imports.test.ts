@@ -55,6 +55,7 @@ describe("a table imported through the API", () => {
   }
   const post = (id: string, what: string, body?: unknown) =>
     test.ask("POST", `/api/imports/${id}/${what}`, body === undefined ? {} : { body })
+  const settle = (id: string, ...decisions: readonly unknown[]) => post(id, "settle", { decisions })
   const checked = async (text: string, name?: string) => {
     const { id } = await chosen(text, name)
     const answer = await post(id, "check", { mapping, settled })
@@ -167,10 +168,8 @@ describe("a table imported through the API", () => {
     expect(work.check).toMatchObject({ nearCount: 1, visitsNew: 0, near: [{ rows: 2, mayBeNew: true }] })
     expect(work.check?.near[0]?.candidates.map((candidate) => candidate.child.name)).toEqual(["Nour Haddad"])
     const group = work.check?.near[0]?.group
-    expect((await post(work.id, "settle", { group, as: { child: crypto.randomUUID() } })).statusCode).toBe(
-      404,
-    )
-    const settledAs: ImportAtWork = (await post(work.id, "settle", { group, as: { child: child.id } })).json()
+    expect((await settle(work.id, { group, as: { child: crypto.randomUUID() } })).statusCode).toBe(404)
+    const settledAs: ImportAtWork = (await settle(work.id, { group, as: { child: child.id } })).json()
     expect(settledAs.check).toMatchObject({ nearCount: 0, visitsNew: 2, childrenNew: 0 })
     await post(work.id, "run")
     await settledDown(work.id)
@@ -180,7 +179,7 @@ describe("a table imported through the API", () => {
   it("records a near match as another child when a person says so", async () => {
     await test.addChild({ name: "Nour Haddad", born: "2016-05-01", sex: "male" })
     const work = await checked(table(NOOR))
-    await post(work.id, "settle", { group: work.check?.near[0]?.group, as: "new" })
+    await settle(work.id, { group: work.check?.near[0]?.group, as: "new" })
     await post(work.id, "run")
     expect(await settledDown(work.id)).toMatchObject({ counts: { childrenNew: 1, visitsNew: 2 } })
     expect((await course("Noor"))?.visits).toHaveLength(2)

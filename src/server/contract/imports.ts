@@ -49,13 +49,21 @@ export const mappingBody = z.object({
     .describe("Questions that a person has answered"),
 })
 
-export const settleBody = z.object({
+/** As many as a page lists. */
+const MOST_DECISIONS = 500
+const decision = z.object({
   group: z.int({ error: () => say("a whole number from {low} to {high}", { low: 1, high: 1_000_000_000 }) }),
   as: z
     .union([z.literal("new"), z.literal("leave"), z.object({ child: uuid })], {
       error: () => say("a child that was suggested, another child, or left out"),
     })
     .describe("Whose the rows are"),
+})
+export const settleBody = z.object({
+  decisions: z
+    .array(decision)
+    .min(1, { error: () => say("at least one decision") })
+    .max(MOST_DECISIONS, { error: () => say("at most {most} decisions", { most: MOST_DECISIONS }) }),
 })
 
 const question = z.object({
@@ -179,7 +187,19 @@ export const importAtWork = z
         headings: z.array(z.string()),
         hasHeadings: z.boolean(),
         firstRows: z.array(z.array(z.string())),
-        dateOrders: z.array(z.object({ heading: z.string(), orders: z.array(z.enum(DATE_ORDERS)) })),
+        dateOrders: z.array(
+          z.object({
+            heading: z.string(),
+            orders: z.array(z.enum(DATE_ORDERS)),
+            example: z
+              .object({
+                text: z.string(),
+                days: z.array(z.object({ order: z.enum(DATE_ORDERS), date: z.string() })),
+              })
+              .nullable()
+              .describe("A day of the column that is another one in each order"),
+          }),
+        ),
         notes: z.array(z.string()),
         fault: z.string().nullable(),
       })

@@ -8,8 +8,10 @@ export interface ImportProblem {
   readonly why: string
 }
 
-/** More than a person reads; the rest is counted. */
+/** More than a person reads on a page. */
 const MOST_LISTED = 500
+/** More than a person works off in a table; the rest is counted. */
+const MOST_KEPT = 10_000
 
 export interface ProblemList {
   readonly listed: readonly ImportProblem[]
@@ -27,12 +29,17 @@ export class Problems {
     // A child that is planned anew finds the same again.
     if (this.known.has(key)) return
     this.total += 1
-    if (this.kept.length >= MOST_LISTED) return
+    if (this.kept.length >= MOST_KEPT) return
     this.kept.push(problem)
     this.known.add(key)
   }
 
   list(): ProblemList {
-    return { listed: [...this.kept], count: this.total }
+    return { listed: this.all().slice(0, MOST_LISTED), count: this.total }
+  }
+
+  /** As many as are kept, in the order of the file. */
+  all(): readonly ImportProblem[] {
+    return this.kept.toSorted((a, b) => (a.line ?? 0) - (b.line ?? 0))
   }
 }

@@ -44,6 +44,8 @@ export type Staging = ReturnType<typeof openStaging>
 /** A row more than these cannot be of one child; what a child may have is a fraction of it. */
 export const MOST_ROWS_OF_CHILD = 2000
 
+const MOST_LEFT_OUT = 10_000
+
 const SHAPE = `
   CREATE TABLE groups (id INTEGER PRIMARY KEY, key TEXT UNIQUE NOT NULL, identity TEXT NOT NULL, first_line INTEGER NOT NULL,
     rows INTEGER NOT NULL DEFAULT 0, state TEXT NOT NULL DEFAULT 'refused', target TEXT);
@@ -79,6 +81,9 @@ export function openStaging(path: string) {
   const somePlans = database.prepare(
     "SELECT place, child, is_new, entries FROM plans WHERE place > ? ORDER BY place LIMIT ?",
   )
+  const someLeftOut = database.prepare(
+    "SELECT * FROM groups WHERE state IN ('near', 'left') ORDER BY id LIMIT ?",
+  )
   let isOpen = false
   const begin = () => {
     if (!isOpen) database.exec("BEGIN")
@@ -104,6 +109,9 @@ export function openStaging(path: string) {
     },
     setWho: (id: number, state: WhoState, target: string | null) => setWho.run(state, target, id),
     group: (id: number): StagedGroup | null => stagedGroup(groupById.get(id)),
+    /** Groups that are not taken because nobody decided whose they are, or somebody left them out. */
+    leftOut: (): readonly StagedGroup[] =>
+      someLeftOut.all(MOST_LEFT_OUT).flatMap((row) => stagedGroup(row) ?? []),
     /** Groups after one, in the order of the file. */
     groupsAfter: (id: number, most: number): readonly StagedGroup[] =>
       someGroups.all(id, most).flatMap((row) => stagedGroup(row) ?? []),

@@ -9,13 +9,13 @@ import { type Sniffed, TableFault } from "../../interop/table/table-types.js"
 import { isWorkbook } from "../../interop/table/xlsx/sheet-rows.js"
 import type { ImportCounts, ImportState, PracticeRecord } from "../../record/index.js"
 import { type Planning, planAll, planSome } from "./plan.js"
-import { type ProblemList, Problems } from "./problem.js"
+import { type ImportProblem, type ProblemList, Problems } from "./problem.js"
 import { type Stoppable, stageRows } from "./read-rows.js"
 import { recordPlans } from "./record-plans.js"
 import { beginningOf, type ScratchFile } from "./scratch.js"
 import { openStaging, type PlanTotals, type Staging, type WhoState } from "./staging.js"
 import { takeBack } from "./take-back.js"
-import { findWho, type NearMatch, newChildOf } from "./who.js"
+import { findWho, leftOut, type NearMatch, newChildOf } from "./who.js"
 import { type WorkbookRows, workbookRows } from "./workbook.js"
 
 /** What an import needs of its surroundings; the server and the command line each have their own. */
@@ -66,6 +66,7 @@ type Job = Stoppable & { readonly onProgress: (progress: Progress) => void }
 export class TableImport {
   private staging: Staging | null = null
   private last: Check | null = null
+  private lastNotTaken: readonly ImportProblem[] = []
   private checked: {
     readonly planning: Planning
     readonly check: Omit<Check, keyof PlanTotals | "who" | "near" | "nearCount" | "problems">
@@ -233,9 +234,18 @@ export class TableImport {
     return { id, state: "done", counts: this.counts() }
   }
 
+  /** What is not taken and why, as much of it as is kept. */
+  notTaken(): readonly ImportProblem[] {
+    return this.checked?.planning.problems.all() ?? this.lastNotTaken
+  }
+
   /** Removes the file, and keeps what was found for whoever still looks at it. */
   async release(): Promise<void> {
+    const { checked, staging } = this
+    if (checked && staging)
+      for (const group of staging.leftOut()) checked.planning.problems.add(leftOut(group))
     this.last = this.outcome()
+    this.lastNotTaken = this.notTaken()
     await this.dispose()
   }
 

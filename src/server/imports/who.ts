@@ -2,7 +2,7 @@ import { say } from "../../engine/say.js"
 import type { Identity } from "../../interop/intake/fragment.js"
 import { type Candidate, type KnownChild, sameChild } from "../../interop/intake/same-child.js"
 import { ChildIndex } from "./child-index.js"
-import type { Problems } from "./problem.js"
+import type { ImportProblem, Problems } from "./problem.js"
 import type { StagedGroup, Staging } from "./staging.js"
 
 /** Rows that may be of a child that is known: for a person to decide. */
@@ -87,6 +87,21 @@ function notEnough({ identity: { name, number, born, sex }, firstLine, rows }: S
         : born === undefined
           ? "no child of the practice is meant, and to record a new one the date of birth is missing; {rows, plural, one {# row was} other {# rows were}} not taken"
           : "no child of the practice is meant, and to record a new one the sex is missing; {rows, plural, one {# row was} other {# rows were}} not taken",
+      { rows },
+    ),
+  }
+}
+
+/** Rows that nobody decided about, or that somebody left out. */
+export function leftOut({ identity: { name, number }, firstLine, rows, state }: StagedGroup): ImportProblem {
+  return {
+    line: firstLine,
+    heading: name ?? number ?? "",
+    value: "",
+    why: say(
+      state === "near"
+        ? "nobody decided whose {rows, plural, one {this row is} other {these # rows are}}"
+        : "{rows, plural, one {# row was} other {# rows were}} left out by a person",
       { rows },
     ),
   }

@@ -3,20 +3,15 @@ import type { FastifyInstance } from "fastify"
 import type { TableMapping } from "../../engine/practice-rules.js"
 import { say } from "../../engine/say.js"
 import { csvText } from "../../interop/table/csv-text.js"
-import { TABLE_FIELDS } from "../../interop/table/fields.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
-import {
-  IMPORTS_PAGE,
-  type ImportAtWork,
-  LARGEST_TABLE_BYTES,
-  type MappingBody,
-} from "../contract/imports.js"
+import { IMPORTS_PAGE, LARGEST_TABLE_BYTES, type MappingBody } from "../contract/imports.js"
 import { problemAnswer } from "../contract/problem.js"
 import { ImportDesk, type Work } from "../imports/import-desk.js"
 import { TooLarge } from "../imports/scratch.js"
 import { faultOf } from "../imports/table-import.js"
 import { takeBackTotals } from "../imports/take-back.js"
+import { atWorkAnswer, questionsInWords } from "../imports/work-answer.js"
 import { Refusal } from "../refusal.js"
 import { serveRoute } from "../route.js"
 
@@ -86,7 +81,9 @@ export async function importsRoutes(app: FastifyInstance, context: Context): Pro
   serveRoute(app, api.importQuestions, {
     answer: async ({ params, body: { mapping, settled } }) => {
       const work = idle(workOf(params.id))
-      return { questions: answered(desk.questionsOf({ ...work, mapping: mappingOf(mapping), settled })) }
+      return {
+        questions: questionsInWords(desk.questionsOf({ ...work, mapping: mappingOf(mapping), settled })),
+      }
     },
   })
 
@@ -109,8 +106,10 @@ export async function importsRoutes(app: FastifyInstance, context: Context): Pro
   serveRoute(app, api.settleImport, {
     answer: async ({ params, body }) => {
       const work = checked(workOf(params.id))
-      const settled = await oneAtATime(async () => work.table?.settle(body.group, body.as))
-      if (settled !== "settled") throw notHere(String(body.group))
+      for (const { group, as } of body.decisions) {
+        const settled = await oneAtATime(async () => work.table?.settle(group, as))
+        if (settled !== "settled") throw notHere(String(group))
+      }
       return atWorkAnswer(desk, work)
     },
   })
@@ -166,8 +165,12 @@ export async function importsRoutes(app: FastifyInstance, context: Context): Pro
     api.importProblems.url,
     { schema: { params: api.importProblems.params, response: CSV } },
     async ({ params: { id } }, reply) => {
-      const listed = workOf(id).table?.outcome()?.problems.listed ?? []
-      const rows = listed.map(({ line, heading, value, why }) => [String(line ?? ""), heading, value, why])
+      const rows = (workOf(id).table?.notTaken() ?? []).map(({ line, heading, value, why }) => [
+        String(line ?? ""),
+        heading,
+        value,
+        why,
+      ])
       const header = [say("Line"), say("Column or child"), say("Value"), say("Why")]
       return reply
         .type("text/csv; charset=utf-8")
@@ -215,55 +218,6 @@ const tooLarge = (name: string) =>
 
 const isStream = (body: unknown): body is Readable =>
   typeof body === "object" && body !== null && "pipe" in body
-
-const answered = (open: ReturnType<ImportDesk["questionsOf"]>) =>
-  open.map(({ kind, headings, choices, why }) => ({
-    kind,
-    headings: [...headings],
-    choices: [...choices],
-    why,
-  }))
-
-function atWorkAnswer(desk: ImportDesk, work: Work): ImportAtWork {
-  const { table } = work
-  const answer = {
-    id: work.id,
-    file: work.file,
-    bytes: table?.bytes ?? 0,
-    by: work.by.name,
-    state: work.state,
-    progress: work.progress,
-    table: table && {
-      headings: table.sniffed.headings,
-      hasHeadings: table.sniffed.hasHeadings,
-      firstRows: table.sniffed.firstRows.slice(0, 8),
-      dateOrders: table.sniffed.dateOrders,
-      notes: table.sniffed.notes,
-      fault: table.sniffed.fault,
-    },
-    fields: table ? FIELDS() : [],
-    mapping: work.mapping,
-    savedMapping: work.savedMapping,
-    questions: answered(desk.questionsOf(work)),
-    check: work.state === "checking" ? null : (table?.outcome() ?? null),
-    recorded: work.recorded,
-    counts: work.counts,
-    undone: work.undone,
-    failure: work.failure,
-  }
-  return answer as unknown as ImportAtWork
-}
-
-const FIELDS = () =>
-  TABLE_FIELDS.map(({ id, title, group, perEye, forBoth, unit, alternatives }) => ({
-    id,
-    title: say(title),
-    group,
-    perEye,
-    forBoth: forBoth ?? false,
-    unit: unit ?? null,
-    alternatives: [...(alternatives ?? [])],
-  }))
 
 const CSV = {
   200: { description: "What is not taken, as a table" },

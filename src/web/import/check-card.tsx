@@ -1,3 +1,4 @@
+import { dateWords } from "../../chart/words.js"
 import { say } from "../../engine/say.js"
 import type { ImportAtWork, ImportCheck } from "../../server/contract/imports.js"
 import { visitWords } from "../child/visit-words.js"
@@ -22,7 +23,7 @@ export function CheckCard({
   const leaves = check.problems.count > 0 || check.nearCount > 0
   return (
     <section className="card" aria-label={say("What will be recorded")}>
-      <h2>
+      <h2 tabIndex={-1}>
         {say("{file}: {rows, plural, one {# row} other {# rows}}", { file: work.file, rows: check.rows })}
       </h2>
       <p role="status">
@@ -94,7 +95,7 @@ export function CheckCard({
                 <td>
                   {visits.map((visit) => (
                     <div key={visit.date}>
-                      {say("{date}: {figures}", { date: visit.date, figures: visitWords(visit) })}
+                      {say("{date}: {figures}", { date: dateWords(visit.date), figures: visitWords(visit) })}
                     </div>
                   ))}
                 </td>

@@ -1,20 +1,17 @@
 import { useState } from "react"
 import type { MappedColumn, TableMapping } from "../../engine/practice-rules.js"
 import { msg, say, shortDayInWords } from "../../engine/say.js"
-import type { ImportAtWork, ImportField } from "../../server/contract/imports.js"
+import type { ImportAtWork } from "../../server/contract/imports.js"
 import { faultsOf } from "../faults.js"
-import { Choices, Field } from "../parts/field.js"
+import { Choices } from "../parts/field.js"
 import { useRecordPaper } from "../queries.js"
-import { dayBy } from "./day-by.js"
+import { Column } from "./column.js"
 import { useCheck, useQuestions } from "./use-import.js"
 
-const GROUPS: Readonly<Record<string, string>> = {
-  child: msg("The child"),
-  visit: msg("The visit"),
-  eye: msg("Figures of an eye"),
-  glasses: msg("Earlier glasses"),
-  treatment: msg("Treatment"),
-  "left-out": msg("Left out"),
+const ORDERS: Readonly<Record<TableMapping["dateOrder"], string>> = {
+  "year-month-day": msg("year, month, day"),
+  "day-month-year": msg("day, month, year"),
+  "month-day-year": msg("month, day, year"),
 }
 type Settled = "date-order" | "decimal-sign"
 
@@ -43,6 +40,7 @@ export function ColumnsCard({
   const table = work.table
   if (!table) return null
   const asked = open.data?.questions ?? work.questions
+  const isOpen = (kind: Settled) => asked.some((question) => question.kind === kind)
   const change = (changes: Partial<TableMapping>, answered?: Settled) => {
     setMapping({ ...mapping, ...changes })
     if (answered) setSettled([...new Set([...settled, answered])])
@@ -55,7 +53,9 @@ export function ColumnsCard({
   const days = dayColumns(mapping)
   return (
     <section className="card" aria-label={say("What the columns are")}>
-      <h2>{work.file}</h2>
+      <h2 tabIndex={-1}>
+        <bdi>{work.file}</bdi>
+      </h2>
       {work.savedMapping && (
         <p className="soft">{say("Read as saved: {title}", { title: work.savedMapping })}</p>
       )}
@@ -81,12 +81,12 @@ export function ColumnsCard({
             [".", say("point: 24.12")],
             [",", say("comma: 24,12")],
           ]}
-          value={mapping.decimalSign}
+          value={isOpen("decimal-sign") ? null : mapping.decimalSign}
           onChange={(decimalSign) => change({ decimalSign }, "decimal-sign")}
         />
         <DateOrder
           work={work}
-          mapping={mapping}
+          value={isOpen("date-order") ? null : mapping.dateOrder}
           columns={days}
           onChange={(dateOrder) => change({ dateOrder }, "date-order")}
         />
@@ -94,7 +94,7 @@ export function ColumnsCard({
       {asked.length > 0 && (
         <div role="status">
           <h3>{say("Still open")}</h3>
-          <ul>
+          <ul className="import-open">
             {asked.map(({ kind, why, headings }) => (
               <li key={`${kind} ${headings.join(" ")}`}>{why}</li>
             ))}
@@ -112,6 +112,7 @@ export function ColumnsCard({
                     heading={heading}
                     mapped={mapping.columns.find((column) => column.heading === heading)}
                     fields={work.fields}
+                    asked={asked.find(({ kind, headings }) => kind === "unit" && headings.includes(heading))}
                     onChange={(column) => setColumn(heading, column)}
                   />
                 </th>
@@ -172,101 +173,34 @@ const dayColumns = ({ columns }: TableMapping): readonly string[] =>
 /** The file's own days written out in each way they can be read. */
 function DateOrder({
   work,
-  mapping,
+  value,
   columns,
   onChange,
 }: {
   readonly work: ImportAtWork
-  readonly mapping: TableMapping
+  readonly value: TableMapping["dateOrder"] | null
   readonly columns: readonly string[]
   readonly onChange: (order: TableMapping["dateOrder"]) => void
 }) {
-  const { table } = work
-  const samples = columns.flatMap((heading) => {
-    const place = table?.headings.indexOf(heading) ?? -1
-    return (table?.firstRows ?? []).map((row) => row[place]?.trim() ?? "").filter((text) => text !== "")
-  })
-  const possible = (["year-month-day", "day-month-year", "month-day-year"] as const).filter((order) =>
-    samples.every((text) => dayBy(order, text) !== null),
+  const dated = (work.table?.dateOrders ?? []).filter(
+    ({ heading, orders }) => columns.includes(heading) && orders.join() !== "year-month-day",
   )
-  const sample = samples[0]
-  if (sample === undefined || possible.length < 2) return null
+  const [first, ...others] = dated
+  const possible = (first?.orders ?? []).filter((order) =>
+    others.every(({ orders }) => orders.includes(order)),
+  )
+  if (possible.length < 2) return null
+  const example = dated.find((column) => column.example)?.example
+  const day = (order: TableMapping["dateOrder"]) => example?.days.find((found) => found.order === order)?.date
   return (
     <Choices
-      legend={say("{day} is", { day: sample })}
-      options={possible.map((order) => [order, shortDayInWords(dayBy(order, sample) ?? "")])}
-      value={mapping.dateOrder}
+      legend={example ? say("{day} is", { day: example.text }) : say("Days are written")}
+      options={possible.map((order) => {
+        const date = day(order)
+        return [order, date === undefined ? say(ORDERS[order]) : shortDayInWords(date)]
+      })}
+      value={value}
       onChange={onChange}
     />
   )
-}
-
-function Column({
-  heading,
-  mapped,
-  fields,
-  onChange,
-}: {
-  readonly heading: string
-  readonly mapped: MappedColumn | undefined
-  readonly fields: readonly ImportField[]
-  readonly onChange: (column: MappedColumn | null) => void
-}) {
-  const own = fields.find(({ id }) => id === mapped?.field.replace(/^(right|left)\./, ""))
-  const units = own?.unit && own.alternatives.length > 0 ? [own.unit, ...own.alternatives] : []
-  return (
-    <>
-      <Field label={heading}>
-        {(control) => (
-          <select
-            {...control}
-            value={mapped?.field ?? ""}
-            onChange={({ target: { value } }) => onChange(value ? { heading, field: value } : null)}
-          >
-            <option value="">{say("leave out")}</option>
-            {Object.entries(GROUPS).map(([group, title]) => (
-              <optgroup key={group} label={say(title)}>
-                {fields.filter((field) => field.group === group).flatMap(optionsOf)}
-              </optgroup>
-            ))}
-          </select>
-        )}
-      </Field>
-      {units.length > 0 && mapped && (
-        <select
-          aria-label={say("Unit of {heading}", { heading })}
-          value={mapped.unit ?? own?.unit ?? ""}
-          onChange={({ target: { value } }) =>
-            onChange({ heading, field: mapped.field, ...(value === own?.unit ? {} : { unit: value }) })
-          }
-        >
-          {units.map((unit) => (
-            <option key={unit} value={unit}>
-              {unit === "[diop]" ? "D" : unit === "um" ? "µm" : unit}
-            </option>
-          ))}
-        </select>
-      )}
-    </>
-  )
-}
-
-function optionsOf({ id, title, perEye }: ImportField) {
-  if (!perEye)
-    return [
-      <option key={id} value={id}>
-        {title}
-      </option>,
-    ]
-  return [
-    <option key={`right.${id}`} value={`right.${id}`}>
-      {say("{field}, right", { field: title })}
-    </option>,
-    <option key={`left.${id}`} value={`left.${id}`}>
-      {say("{field}, left", { field: title })}
-    </option>,
-    <option key={id} value={id}>
-      {say("{field}, the row’s eye", { field: title })}
-    </option>,
-  ]
 }

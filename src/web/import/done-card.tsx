@@ -7,7 +7,9 @@ import { ProblemList } from "./problem-list.js"
 export function DoneCard({ work }: { readonly work: ImportAtWork }) {
   return (
     <section className="card" aria-label={work.file}>
-      <h2>{work.file}</h2>
+      <h2 tabIndex={-1}>
+        <bdi>{work.file}</bdi>
+      </h2>
       <p role="status">{outcome(work)}</p>
       {work.undone && work.undone.left.length > 0 && (
         <p className="caution">
@@ -17,7 +19,7 @@ export function DoneCard({ work }: { readonly work: ImportAtWork }) {
         </p>
       )}
       {work.state === "done" && work.check && work.check.problems.count > 0 && (
-        <ProblemList problems={work.check.problems} />
+        <ProblemList problems={work.check.problems} download={`/api/imports/${work.id}/problems`} />
       )}
     </section>
   )

@@ -1,5 +1,5 @@
 import "./import.css"
-import { useDeferredValue, useState } from "react"
+import { useDeferredValue, useEffect, useRef, useState } from "react"
 import { say } from "../../engine/say.js"
 import type { ImportAtWork } from "../../server/contract/imports.js"
 import { failureInWords } from "../client.js"
@@ -20,17 +20,20 @@ export function ImportPage() {
   const list = useImports({ search: useDeferredValue(typed.trim()), page })
   const work = list.data?.atWork ?? null
   const [again, setAgain] = useState(false)
+  const step = useStepFocus(list.data && `${work?.id} ${work?.state} ${again}`)
   return (
     <>
       <div className="page-head">
         <PageHeading title={say("Import a table")} />
-        {work && !isBusy(work) && work.table && <Discard work={work} />}
+        {work && (work.state === "chosen" || work.state === "checked") && <Discard work={work} />}
       </div>
       {list.error && <p className="form-fault">{failureInWords(list.error)}</p>}
       {!list.data && !list.error && <Waiting for={say("the imports")} />}
       {list.data && (
         <div className="import-steps">
-          <Step work={work} again={again} onAgain={setAgain} />
+          <div ref={step} className="import-step">
+            <Step work={work} again={again} onAgain={setAgain} />
+          </div>
           <EarlierImports
             answer={list.data}
             search={typed}
@@ -44,6 +47,18 @@ export function ImportPage() {
       )}
     </>
   )
+}
+
+/** Moves the focus to the heading of a step once it follows another one: what had it is gone. */
+function useStepFocus(name: string | undefined) {
+  const step = useRef<HTMLDivElement>(null)
+  const before = useRef<string | undefined>(undefined)
+  useEffect(() => {
+    if (before.current !== undefined && before.current !== name)
+      step.current?.querySelector<HTMLElement>("h2, input[type=file]")?.focus({ preventScroll: true })
+    before.current = name
+  }, [name])
+  return step
 }
 
 function Step({
@@ -127,6 +142,7 @@ function Discard({ work }: { readonly work: ImportAtWork }) {
   const discard = useDiscard()
   return (
     <div className="actions">
+      <span className="soft small">{say("chosen by {name}", { name: work.by })}</span>
       <button type="button" disabled={discard.isPending} onClick={() => discard.mutate(work.id)}>
         {say("Leave this file")}
       </button>

@@ -8,14 +8,13 @@ export function countsInWords({
   visitsNew,
   visitsAddedTo,
 }: Pick<ImportedRow["counts"], "childrenNew" | "childrenKnown" | "visitsNew" | "visitsAddedTo">): string {
-  return [
-    say("{count, plural, one {# new child} other {# new children}}", { count: childrenNew }),
-    say("{count, plural, one {# child known already} other {# children known already}}", {
-      count: childrenKnown,
-    }),
-    say("{count, plural, one {# new visit} other {# new visits}}", { count: visitsNew }),
-    say("{count, plural, one {# visit filled in} other {# visits filled in}}", { count: visitsAddedTo }),
-  ].join(" · ")
+  const parts = [
+    [childrenNew, msg("{count, plural, one {# new child} other {# new children}}")],
+    [childrenKnown, msg("{count, plural, one {# child known already} other {# children known already}}")],
+    [visitsNew, msg("{count, plural, one {# new visit} other {# new visits}}")],
+    [visitsAddedTo, msg("{count, plural, one {# visit filled in} other {# visits filled in}}")],
+  ] as const
+  return parts.flatMap(([count, words]) => (count > 0 ? [say(words, { count })] : [])).join(" · ")
 }
 
 export const STATE_WORDS: Readonly<Record<ImportedRow["state"], string>> = {

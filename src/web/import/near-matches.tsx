@@ -1,21 +1,46 @@
+import { dateWords } from "../../chart/words.js"
 import { say } from "../../engine/say.js"
-import type { ImportAtWork, ImportCheck } from "../../server/contract/imports.js"
+import type { ImportAtWork, ImportCheck, SettleBody } from "../../server/contract/imports.js"
 import { failureInWords } from "../client.js"
 import { useSettle } from "./use-import.js"
+
+type Decision = SettleBody["decisions"][number]
 
 /** Rows that may be of a known child: a person decides, one after another. */
 export function NearMatches({ work, check }: { readonly work: ImportAtWork; readonly check: ImportCheck }) {
   const settle = useSettle(work.id)
+  const suggested = check.near.flatMap(({ group, candidates: [only, ...others] }) =>
+    only && others.length === 0 ? [{ group, as: { child: only.child.id } }] : [],
+  )
+  const decide = (group: number, as: Decision["as"]) => settle.mutate({ decisions: [{ group, as }] })
   return (
     <section aria-label={say("Whose rows are these?")}>
       <h3>{say("Whose rows are these?")}</h3>
       <p className="soft">
         {say(
-          "{count, plural, one {The rows of # child are} other {The rows of # children are}} nearly, but not surely, those of a child that is known. They are taken once you decide.",
+          "{count, plural, one {The rows of # child are} other {The rows of # children are}} nearly, but not surely, those of a child that is known. They are taken once you decide; checking the file again asks anew.",
           { count: check.nearCount },
         )}
       </p>
       {settle.error && <p className="form-fault">{failureInWords(settle.error)}</p>}
+      {suggested.length > 1 && (
+        <div className="form-actions">
+          <button
+            type="button"
+            disabled={settle.isPending}
+            onClick={() => settle.mutate({ decisions: suggested })}
+          >
+            {suggested.length === check.near.length
+              ? say("All of these {count} are the child that is suggested", { count: suggested.length })
+              : say("The {count} with one suggestion are the child that is suggested", {
+                  count: suggested.length,
+                })}
+          </button>
+        </div>
+      )}
+      {check.nearCount > check.near.length && (
+        <p className="soft">{say("The first {count} are listed.", { count: check.near.length })}</p>
+      )}
       {check.near.map(({ group, identity, rows, line, candidates, mayBeNew }) => (
         <div key={group} className="import-near">
           <div>
@@ -24,7 +49,9 @@ export function NearMatches({ work, check }: { readonly work: ImportAtWork; read
             </strong>{" "}
             <span className="soft">
               {say("{details}; line {line}, {rows, plural, one {# row} other {# rows}}", {
-                details: [identity.number, identity.born].filter(Boolean).join(", "),
+                details: [identity.number, identity.born && dateWords(identity.born)]
+                  .filter(Boolean)
+                  .join(", "),
                 line,
                 rows,
               })}
@@ -36,17 +63,17 @@ export function NearMatches({ work, check }: { readonly work: ImportAtWork; read
                 key={child.id}
                 type="button"
                 disabled={settle.isPending}
-                onClick={() => settle.mutate({ group, as: { child: child.id } })}
+                onClick={() => decide(group, { child: child.id })}
               >
-                {say("It is {name}, born {born}: {why}", { name: child.name, born: child.born, why })}
+                {say("It is {who}, born {born}: {why}", {
+                  who: [child.name, child.number].filter(Boolean).join(", "),
+                  born: dateWords(child.born),
+                  why,
+                })}
               </button>
             ))}
             {mayBeNew && (
-              <button
-                type="button"
-                disabled={settle.isPending}
-                onClick={() => settle.mutate({ group, as: "new" })}
-              >
+              <button type="button" disabled={settle.isPending} onClick={() => decide(group, "new")}>
                 {say("Another child")}
               </button>
             )}
@@ -54,7 +81,7 @@ export function NearMatches({ work, check }: { readonly work: ImportAtWork; read
               type="button"
               className="link"
               disabled={settle.isPending}
-              onClick={() => settle.mutate({ group, as: "leave" })}
+              onClick={() => decide(group, "leave")}
             >
               {say("Leave these rows out")}
             </button>

@@ -16,11 +16,9 @@ export function ProgressCard({ work }: { readonly work: ImportAtWork }) {
   const percent = progress && progress.total > 0 ? Math.floor((100 * progress.done) / progress.total) : 0
   return (
     <section className="card import-progress" aria-label={title}>
-      <h2>{title}</h2>
+      <h2 tabIndex={-1}>{title}</h2>
       <progress aria-label={title} max={100} value={percent} />
-      <p className="soft" role="status">
-        {say("{percent} %", { percent })}
-      </p>
+      <p className="soft">{say("{percent} %", { percent })}</p>
       {state !== "taking-back" && (
         <button type="button" disabled={cancel.isPending} onClick={() => cancel.mutate()}>
           {state === "recording" ? say("Cancel and take back what was recorded") : say("Cancel")}

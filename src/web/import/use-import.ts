@@ -23,6 +23,10 @@ export function useImports({ search, page }: { readonly search: string; readonly
   })
 }
 
+/** What is asked for within a step and has no answer after it. */
+const isOfOneStep = ([area, what]: readonly unknown[]): boolean =>
+  area === "imports" && (what === "questions" || what === "undo")
+
 /** Any step of the import at work. Everything that may have changed by it is asked for anew. */
 export function useStep<Body>(
   path: (body: Body) => string,
@@ -31,7 +35,7 @@ export function useStep<Body>(
   const client = useQueryClient()
   return useMutation({
     mutationFn: (body: Body) => ask<ImportAtWork>("POST", path(body), bodyOf(body)),
-    onSettled: () => client.invalidateQueries(),
+    onSettled: () => client.invalidateQueries({ predicate: ({ queryKey }) => !isOfOneStep(queryKey) }),
   })
 }
 

@@ -42,6 +42,20 @@ export const imports: Catalogue = {
   "Saved for the next file": "Guardado para el próximo archivo",
   "Save for the next file like this": "Guardar para el próximo archivo igual",
   "{day} is": "{day} es",
+  "Days are written": "Los días se escriben",
+  "year, month, day": "año, mes, día",
+  "day, month, year": "día, mes, año",
+  "month, day, year": "mes, día, año",
+  "M is male": "M es masculino",
+  "M is mujer, female": "M es mujer",
+  choose: "elegir",
+  "chosen by {name}": "elegido por {name}",
+  "at least one decision": "al menos una decisión",
+  "at most {most} decisions": "como máximo {most} decisiones",
+  "nobody decided whose {rows, plural, one {this row is} other {these # rows are}}":
+    "nadie decidió de quién {rows, plural, one {es esta fila} other {son estas # filas}}",
+  "{rows, plural, one {# row was} other {# rows were}} left out by a person":
+    "{rows, plural, one {una persona omitió # fila} other {una persona omitió # filas}}",
   "leave out": "omitir",
   "Unit of {heading}": "Unidad de {heading}",
   "{field}, right": "{field}, derecho",
@@ -99,11 +113,14 @@ export const imports: Catalogue = {
   "Taken back": "Deshecha",
   "Interrupted, taken back": "Interrumpida y deshecha",
   "Whose rows are these?": "¿De quién son estas filas?",
-  "{count, plural, one {The rows of # child are} other {The rows of # children are}} nearly, but not surely, those of a child that is known. They are taken once you decide.":
-    "{count, plural, one {Las filas de # niño son} other {Las filas de # niños son}} casi, pero no con seguridad, las de un niño conocido. Se toman cuando usted decida.",
+  "{count, plural, one {The rows of # child are} other {The rows of # children are}} nearly, but not surely, those of a child that is known. They are taken once you decide; checking the file again asks anew.":
+    "{count, plural, one {Las filas de # niño son} other {Las filas de # niños son}} casi, pero no con seguridad, las de un niño conocido. Se toman cuando usted decida; si comprueba el archivo otra vez, se le pregunta de nuevo.",
   "{details}; line {line}, {rows, plural, one {# row} other {# rows}}":
     "{details}; línea {line}, {rows, plural, one {# fila} other {# filas}}",
-  "It is {name}, born {born}: {why}": "Es {name}, nacido el {born}: {why}",
+  "It is {who}, born {born}: {why}": "Es {who}, con fecha de nacimiento {born}: {why}",
+  "All of these {count} are the child that is suggested": "Los {count} son el niño que se sugiere",
+  "The {count} with one suggestion are the child that is suggested":
+    "Los {count} con una sola sugerencia son el niño que se sugiere",
   "Another child": "Otro niño",
   "Leave these rows out": "Omitir estas filas",
   "Not taken": "No se toma",
