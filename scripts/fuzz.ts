@@ -7,7 +7,7 @@
  *   npm run fuzz -- --format dicom --seed 1 --only 4711   one input again
  */
 import { mkdirSync, writeFileSync } from "node:fs"
-import { tmpdir } from "node:os"
+import { availableParallelism, tmpdir } from "node:os"
 import { join } from "node:path"
 import { parseArgs } from "node:util"
 import { isMainThread, parentPort, Worker, workerData } from "node:worker_threads"
@@ -18,6 +18,8 @@ import { targetNamed, targetNames } from "../test/fuzz/frame/targets.js"
 /** A read that was not over after this is not slow but hung. */
 const HUNG_MS = 10 * SLOWEST_READ_MS
 const LARGEST_HEAP_MB = 1024
+/** Formats that are read side by side. */
+const MOST_THREADS = 4
 
 /** A thread does not get the loader of TypeScript from its parent: it brings its own. */
 const THREAD = `
@@ -62,21 +64,38 @@ async function main(): Promise<number> {
     return 2
   }
   const seed = Number(values.seed)
-  const [from, each] =
-    values.only === undefined
-      ? [0, Math.ceil(Number(values.inputs) / formats.length)]
-      : [Number(values.only), 1]
-  if (![seed, from, each].every((count) => Number.isSafeInteger(count) && count >= 0)) {
+  const from = Number(values.only ?? 0)
+  const all = Number(values.inputs)
+  if (![seed, from, all].every((count) => Number.isSafeInteger(count) && count >= 0)) {
     console.error("--inputs, --seed and --only are whole numbers.")
     return 2
   }
+  const shares = await sharesOf(formats, values.only === undefined ? { seed, from, all } : { seed, from })
   let failed = 0
-  for (const format of formats) {
-    const share = { format, seed, from, inputs: each, place: new SharedArrayBuffer(4) }
+  const next = async (): Promise<void> => {
+    const share = shares.shift()
+    if (!share) return
     failed += await told(share, await watched(share))
+    return next()
   }
+  await Promise.all(Array.from({ length: Math.min(MOST_THREADS, availableParallelism()) }, next))
   console.log(failed === 0 ? "\nNothing failed." : `\n${failed} inputs failed.`)
   return failed === 0 ? 0 : 1
+}
+
+/** What each format reads of a run: as much as its share, the longest first; one input each when no number is given. */
+async function sharesOf(
+  formats: readonly string[],
+  { seed, from, all }: { readonly seed: number; readonly from: number; readonly all?: number },
+): Promise<Share[]> {
+  const weights = await Promise.all(
+    formats.map(async (format) => ({ format, weight: (await targetNamed(format)).share ?? 1 })),
+  )
+  const sum = weights.reduce((total, { weight }) => total + weight, 0)
+  return weights.map(({ format, weight }) => {
+    const inputs = all === undefined ? 1 : Math.ceil((all * weight) / sum)
+    return { format, seed, from, inputs, place: new SharedArrayBuffer(4) }
+  })
 }
 
 /** Runs a share in a thread, and ends the thread when one input does not end. */
@@ -107,14 +126,14 @@ function watched(share: Share): Promise<Pick<FuzzResult, "failures"> & Partial<F
 
 async function told(share: Share, result: Awaited<ReturnType<typeof watched>>): Promise<number> {
   const { format, seed } = share
-  const { inputs = 0, seconds = 0, slowestMs = 0, slowestIndex = 0, largestHeapBytes = 0, failures } = result
+  const { inputs = 0, seconds = 0, slowestMs = 0, slowestIndex = 0, heapGrowthBytes = 0, failures } = result
   console.log(
     [
       format.padEnd(8),
       `${inputs} inputs in ${seconds.toFixed(1)} s`,
       `${Math.round(inputs / Math.max(seconds, 1e-3))} inputs/s`,
       `slowest ${slowestMs.toFixed(1)} ms (number ${slowestIndex})`,
-      `largest heap ${Math.round(largestHeapBytes / 1e6)} MB`,
+      `heap grew by ${Math.round(heapGrowthBytes / 1e6)} MB at most`,
       failures.length === 0 ? "none failed" : `${failures.length} FAILED`,
     ].join("   "),
   )

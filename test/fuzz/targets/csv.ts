@@ -15,6 +15,7 @@ const TEXTS = [
 /** Tables of text; what a mutation makes of them must be read or refused, and never thrown. */
 export const target = {
   name: "csv",
+  share: 3,
   seeds: async (): Promise<Uint8Array[]> => [
     ...TEXTS.map((text) => Buffer.from(text)),
     Buffer.from(`\uFEFF${TEXTS[0]}`, "utf16le"),

@@ -14,6 +14,7 @@ const seeds = readdirSync(objects).map((file) => new Uint8Array(readFileSync(`${
 /** Whatever is read must fit into a course file, and whatever is not must say why. */
 export const target: FuzzTarget = {
   name: "dicom",
+  share: 3,
   seeds: async () => seeds,
   async read(bytes) {
     const { fragments, skipped } = await readDicom({ file: "input", bytes, today: "2026-11-26" })

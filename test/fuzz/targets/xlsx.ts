@@ -1,0 +1,69 @@
+import { readdirSync, readFileSync } from "node:fs"
+import { fileURLToPath } from "node:url"
+import fc from "fast-check"
+import { readTable } from "../../../src/interop/table/read-table.js"
+import { sheetRows } from "../../../src/interop/table/xlsx/sheet-rows.js"
+import { broken } from "../frame/broken.js"
+import type { FuzzTarget } from "../frame/target.js"
+import { type ZipPart, zipOf, zipParts } from "../xlsx/zip.js"
+
+const fixtures = fileURLToPath(new URL("../../validation/tables/fixtures/", import.meta.url))
+/** Those made to be refused for their size say nothing more when they are broken, and take long. */
+const LARGEST_SEED_BYTES = 5000
+
+const files = readdirSync(fixtures)
+  .filter((file) => /\.(xlsx|ods)$/.test(file))
+  .map((file) => ({ file, bytes: new Uint8Array(readFileSync(`${fixtures}${file}`)) }))
+  .filter(({ bytes }) => bytes.length <= LARGEST_SEED_BYTES)
+const unpacked = await Promise.all(
+  files.filter(({ file }) => /^(visits|stored)/.test(file)).map(({ bytes }) => zipParts(bytes)),
+)
+
+/** A sound workbook in which one part, or a few, are broken inside, or exchanged, left out or there under another name. */
+function repacked(seed: number): Uint8Array {
+  const workbook = unpacked[seed % unpacked.length] ?? []
+  const texts = workbook.map(({ bytes }) => bytes)
+  const isBroken = (at: number) => at === (seed >>> 3) % workbook.length || ((seed >>> at) & 15) === 0
+  const parts = workbook.map(
+    (part, at): ZipPart =>
+      isBroken(at)
+        ? { ...part, bytes: broken([part.bytes, part.bytes, part.bytes, ...texts], seed + at) }
+        : part,
+  )
+  const first = parts[(seed >>> 5) % parts.length]
+  const other = parts[(seed >>> 9) % parts.length]
+  if (!first || !other) return zipOf(parts)
+  const rest = parts.filter((part) => part !== first)
+  switch ((seed >>> 14) % 20) {
+    case 0:
+      return zipOf(rest)
+    case 1:
+      return zipOf([...rest, { name: first.name, bytes: other.bytes }])
+    case 2:
+      return zipOf([...parts, first])
+    case 3:
+      return zipOf([...rest, { name: `../${first.name}`, bytes: first.bytes }])
+    default:
+      return zipOf(parts)
+  }
+}
+
+/** Workbooks: half of them broken as files, half inside of parts that are packed again. Only words may come of them. */
+export const target: FuzzTarget = {
+  name: "xlsx",
+  share: 2,
+  seeds: async () => files.map(({ bytes }) => bytes),
+  async read(bytes) {
+    const asked = { file: "fuzz.xlsx", bytes, dateOrder: "day-month-year", decimalSign: "," } as const
+    const read = await readTable(asked)
+    if (read.fragments.length + read.skipped.length === 0) {
+      // A sheet without a row of figures holds nothing; one with rows has something to say.
+      let rows = 0
+      for await (const _ of sheetRows(bytes)) rows += 1
+      if (rows > 1) throw new Error(`nothing was read of ${rows} rows, and nothing said`)
+    }
+    if (read.skipped.some(({ why }) => why.trim() === "")) throw new Error("skipped without a reason")
+    return read
+  },
+  generated: fc.nat({ max: 0x7fffffff }).map(repacked),
+}
