@@ -1,6 +1,6 @@
 import * as fc from "fast-check"
 import { describe, expect, it } from "vitest"
-import { type Course, EYES } from "../../src/engine/course.js"
+import { type Course, EYES, type EyeExamination } from "../../src/engine/course.js"
 import { QUESTIONS } from "../../src/engine/protocol/questions.js"
 import { inLanguage, LANGUAGES, type Language, shortDayInWords } from "../../src/engine/say.js"
 import type { PaperDocument } from "../../src/report/document.js"
@@ -31,9 +31,17 @@ function heldBy(value: unknown): readonly string[] {
   if (typeof value === "object" && value !== null) return Object.values(value).flatMap(heldBy)
   return []
 }
+const freeTextsOfEye = (eye: EyeExamination): readonly (string | undefined)[] => [
+  eye.axialLength?.device,
+  eye.refraction?.device,
+  ...(eye.otherRefractions ?? []).map(({ device }) => device),
+  eye.spectaclesWorn?.prism,
+  eye.corneaRadius?.device,
+]
 const freeTextsOf = ({ visits, supplies = [] }: Course): readonly string[] =>
   [
-    ...visits.flatMap((visit) => EYES.map((eye) => visit[eye]?.axialLength?.device)),
+    ...visits.flatMap((visit) => EYES.flatMap((eye) => freeTextsOfEye(visit[eye] ?? {}))),
+    ...visits.flatMap(({ sources = [] }) => sources.flatMap(({ id, device }) => [id, device])),
     ...supplies.map(({ lot }) => lot),
   ].flatMap((text) => (text === undefined || text.trim() === "" ? [] : [text]))
 
@@ -66,6 +74,10 @@ describe("A full record leaves nothing out", () => {
       "signed on paper",
       "the child agreed",
       "1.5 hours a day",
+      "cyclopentolate 1 %; tropicamide",
+      "the glasses worn",
+      "own lens",
+      "DICOM object",
       "Hours outdoors",
       "change the strength",
       "Redness",

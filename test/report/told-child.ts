@@ -23,6 +23,9 @@ export const FREE_TEXTS = {
   value: "«8»",
   pharmacy: "Æster",
   lot: "LØT-7",
+  devices: ["«Ø1»", "«Ø2»", "«Ø3»", "«Ø4»", "«Ø5»"],
+  prism: "«Ø6»",
+  source: "1.2.826.0.1.777",
 } as const
 
 export const course: Course = {
@@ -35,19 +38,50 @@ export const course: Course = {
             ...visit,
             right: {
               ...visit.right,
+              axialLength: {
+                mm: visit.right?.axialLength?.mm ?? 24,
+                readings: 2,
+                signalToNoise: 211.5,
+                sdMm: 0.013,
+                each: [
+                  { mm: 24.31, signalToNoise: 207.4, byHand: false },
+                  { mm: 24.29, signalToNoise: 215.6, byHand: true },
+                ],
+                device: FREE_TEXTS.devices[0],
+              },
               refraction: {
                 sphere: -2.75,
                 cylinder: -0.5,
                 axis: 175,
                 cycloplegic: true,
                 method: "autorefraction",
+                vertexDistanceMm: 12.5,
+                device: FREE_TEXTS.devices[1],
               },
-              corneaRadius: { flat: 7.85, steep: 7.7 },
+              otherRefractions: [{ sphere: -2.5, method: "subjective", device: FREE_TEXTS.devices[2] }],
+              spectaclesWorn: {
+                sphere: -2.25,
+                cylinder: -0.25,
+                axis: 170,
+                addD: 1.5,
+                prism: FREE_TEXTS.prism,
+              },
+              corneaRadius: {
+                ...{ flat: 7.85, steep: 7.7, flatAxis: 178, steepAxis: 88, flatD: 42.99, steepD: 43.83 },
+                device: FREE_TEXTS.devices[3],
+              },
+              lensStatus: "phakic",
+              dilation: {
+                dilated: true,
+                pupilMm: 7.5,
+                drops: [{ drop: "cyclopentolate", concentrationPercent: 1 }, { drop: "tropicamide" }],
+              },
               pupil: { photopic: 4.6, mesopic: 6.1 },
               accommodation: { dioptres: 9.5, method: "push-up" },
-              acuity: { distanceLogMAR: 0.02, nearLogMAR: 0.1 },
+              acuity: { distanceLogMAR: 0.02, distanceCorrection: "worn", nearLogMAR: 0.1 },
               intraocularPressure: { mmHg: 15 },
             } as const,
+            sources: [{ kind: "dicom", id: FREE_TEXTS.source, device: FREE_TEXTS.devices[4] } as const],
             symptoms: [
               { kind: "light-sensitivity", grade: 2 } as const,
               { kind: "redness", grade: 0 } as const,

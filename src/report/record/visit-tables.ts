@@ -1,20 +1,30 @@
-import { type Course, EYES, type Eye, type EyeExamination, type Visit } from "../../engine/course.js"
-import { sphericalEquivalent } from "../../engine/optics/spherical-equivalent.js"
+import type { Course, Visit } from "../../engine/course.js"
 import { say } from "../../engine/say.js"
 import { ageWritten } from "./age.js"
-import { day, NOTHING, recorded, recordedPower, text, yesOrNo } from "./figures.js"
+import { day, NOTHING, recorded, text } from "./figures.js"
+import { frontTables } from "./front-tables.js"
+import { lengthTables } from "./length-tables.js"
 import type { RecordTable } from "./record-table.js"
+import { refractionTables } from "./refraction-tables.js"
+import { rowsOf } from "./rows-of-eyes.js"
 import {
   ACCOMMODATION_METHOD_WORDS,
+  ACUITY_CORRECTION_WORDS,
   inWords,
-  LENGTH_METHOD_WORDS,
-  REFRACTION_METHOD_WORDS,
+  SOURCE_KIND_WORDS,
 } from "./vocabulary.js"
 
 /** Every visit and every figure of it, a table for each kind of figure, a row for each eye that has one. */
 export function visitTables(course: Course): readonly RecordTable[] {
   const visits = inOrder(course.visits)
-  return [visitList(course, visits), lengths(visits), refractions(visits), front(visits), functions(visits)]
+  return [
+    visitList(course, visits),
+    ...lengthTables(visits),
+    ...refractionTables(visits),
+    ...frontTables(visits),
+    functions(visits),
+    sources(visits),
+  ]
 }
 
 const inOrder = (visits: readonly Visit[]): readonly Visit[] =>
@@ -32,94 +42,6 @@ function visitList({ child: { born } }: Course, visits: readonly Visit[]): Recor
   }
 }
 
-const eyeName = (eye: Eye): string => say("{eye, select, right {right eye} other {left eye}}", { eye })
-
-/** A row for every eye of every visit of which there is something to write. */
-function rowsOf(
-  visits: readonly Visit[],
-  cells: (eye: EyeExamination) => readonly string[] | null,
-): readonly (readonly string[])[] {
-  return visits.flatMap((visit) =>
-    EYES.flatMap((side) => {
-      const eye = visit[side]
-      const found = eye === undefined ? null : cells(eye)
-      return found === null ? [] : [[day(visit.date), eyeName(side), ...found]]
-    }),
-  )
-}
-
-function lengths(visits: readonly Visit[]): RecordTable {
-  return {
-    title: say("Axial length"),
-    head: [say("Date"), say("Eye"), say("Length, mm"), say("Readings"), say("Method"), say("Instrument")],
-    rows: rowsOf(visits, ({ axialLength: length }) =>
-      length === undefined
-        ? null
-        : [
-            recorded(length.mm, 2),
-            recorded(length.readings),
-            inWords(LENGTH_METHOD_WORDS, length.method) ?? NOTHING,
-            text(length.device),
-          ],
-    ),
-    figures: [2, 3],
-  }
-}
-
-function refractions(visits: readonly Visit[]): RecordTable {
-  return {
-    title: say("Refraction|table"),
-    head: [
-      say("Date"),
-      say("Eye"),
-      say("Sphere, D"),
-      say("Cylinder, D"),
-      say("Axis, °"),
-      say("SER, D"),
-      say("Cycloplegia"),
-      say("Method"),
-    ],
-    rows: rowsOf(visits, ({ refraction }) =>
-      refraction === undefined
-        ? null
-        : [
-            recordedPower(refraction.sphere),
-            recordedPower(refraction.cylinder),
-            recorded(refraction.axis),
-            recordedPower(Number(sphericalEquivalent(refraction).toFixed(4))),
-            yesOrNo(refraction.cycloplegic),
-            inWords(REFRACTION_METHOD_WORDS, refraction.method) ?? NOTHING,
-          ],
-    ),
-    figures: [2, 3, 4, 5],
-  }
-}
-
-function front(visits: readonly Visit[]): RecordTable {
-  return {
-    title: say("Cornea and pupil"),
-    head: [
-      say("Date"),
-      say("Eye"),
-      say("Flat radius, mm"),
-      say("Steep radius, mm"),
-      say("Pupil in daylight, mm"),
-      say("Pupil in dim light, mm"),
-    ],
-    rows: rowsOf(visits, ({ corneaRadius, pupil }) =>
-      corneaRadius === undefined && pupil === undefined
-        ? null
-        : [
-            recorded(corneaRadius?.flat, 2),
-            recorded(corneaRadius?.steep, 2),
-            recorded(pupil?.photopic, 1),
-            recorded(pupil?.mesopic, 1),
-          ],
-    ),
-    figures: [2, 3, 4, 5],
-  }
-}
-
 function functions(visits: readonly Visit[]): RecordTable {
   return {
     title: say("Acuity, accommodation and pressure"),
@@ -127,6 +49,7 @@ function functions(visits: readonly Visit[]): RecordTable {
       say("Date"),
       say("Eye"),
       say("Distance, logMAR"),
+      say("Distance seen with"),
       say("Near, logMAR"),
       say("Accommodation, D"),
       say("Method"),
@@ -134,15 +57,34 @@ function functions(visits: readonly Visit[]): RecordTable {
     ],
     rows: rowsOf(visits, ({ acuity, accommodation, intraocularPressure }) =>
       acuity === undefined && accommodation === undefined && intraocularPressure === undefined
-        ? null
+        ? []
         : [
-            recorded(acuity?.distanceLogMAR, 2),
-            recorded(acuity?.nearLogMAR, 2),
-            recorded(accommodation?.dioptres, 1),
-            inWords(ACCOMMODATION_METHOD_WORDS, accommodation?.method) ?? NOTHING,
-            recorded(intraocularPressure?.mmHg),
+            [
+              recorded(acuity?.distanceLogMAR, 2),
+              inWords(ACUITY_CORRECTION_WORDS, acuity?.distanceCorrection) ?? NOTHING,
+              recorded(acuity?.nearLogMAR, 2),
+              recorded(accommodation?.dioptres, 1),
+              inWords(ACCOMMODATION_METHOD_WORDS, accommodation?.method) ?? NOTHING,
+              recorded(intraocularPressure?.mmHg),
+            ],
           ],
     ),
-    figures: [2, 3, 4, 6],
+    figures: [2, 4, 5, 7],
+  }
+}
+
+/** Files that figures were taken from, each by what tells it from all others. */
+function sources(visits: readonly Visit[]): RecordTable {
+  return {
+    title: say("Files the figures were taken from"),
+    head: [say("Date"), say("Kind|source"), say("Identifier"), say("Instrument")],
+    rows: visits.flatMap(({ date, sources: files = [] }) =>
+      files.map(({ kind, id, device }) => [
+        day(date),
+        inWords(SOURCE_KIND_WORDS, kind) ?? NOTHING,
+        text(id),
+        text(device),
+      ]),
+    ),
   }
 }

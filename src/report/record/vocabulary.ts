@@ -1,12 +1,16 @@
 import type {
   AccommodationMethod,
+  AcuityCorrection,
   Ancestry,
   Answer,
   Consent,
+  EyeDrop,
   LengthMethod,
+  LensStatus,
   RefractionMethod,
   SafetyConcern,
   Sex,
+  SourceKind,
   SymptomKind,
 } from "../../engine/course.js"
 import { msg, say } from "../../engine/say.js"
@@ -40,6 +44,34 @@ export const REFRACTION_METHOD_WORDS: Words<RefractionMethod> = {
 export const ACCOMMODATION_METHOD_WORDS: Words<AccommodationMethod> = {
   "push-up": msg("push-up"),
   retinoscopy: msg("retinoscopy"),
+}
+
+export const ACUITY_CORRECTION_WORDS: Words<AcuityCorrection> = {
+  uncorrected: msg("no correction"),
+  worn: msg("the glasses worn"),
+  best: msg("the best correction"),
+}
+
+export const LENS_WORDS: Words<LensStatus> = {
+  phakic: msg("own lens"),
+  aphakic: msg("no lens"),
+  pseudophakic: msg("artificial lens"),
+  "phakic-lens-implant": msg("own lens and an implanted one"),
+}
+
+export const EYE_DROP_WORDS: Words<EyeDrop> = {
+  atropine: msg("atropine|drops"),
+  cyclopentolate: msg("cyclopentolate|drops"),
+  tropicamide: msg("tropicamide|drops"),
+  phenylephrine: msg("phenylephrine|drops"),
+  other: msg("other drops|drops"),
+}
+
+export const SOURCE_KIND_WORDS: Words<SourceKind> = {
+  dicom: msg("DICOM object"),
+  fhir: msg("FHIR resource"),
+  table: msg("row of a table"),
+  "course-file": msg("course file|source"),
 }
 
 export const SYMPTOM_WORDS: Words<SymptomKind> = {

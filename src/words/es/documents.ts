@@ -331,7 +331,6 @@ export const documents: Catalogue = {
   "Cylinder, D": "Cilindro, D",
   "Axis, °": "Eje, °",
   "SER, D": "EE, D",
-  "Cornea and pupil": "Córnea y pupila",
   "Flat radius, mm": "Radio plano, mm",
   "Steep radius, mm": "Radio curvo, mm",
   "Pupil in daylight, mm": "Pupila con luz, mm",

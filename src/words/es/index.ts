@@ -21,6 +21,7 @@ import { messages } from "./messages.js"
 import { order } from "./order.js"
 import { pages } from "./pages.js"
 import { protocol } from "./protocol.js"
+import { recordVisits } from "./record-visits.js"
 import { reference } from "./reference.js"
 import { research } from "./research.js"
 import { response } from "./response.js"
@@ -72,6 +73,7 @@ export const spanish: Catalogue = {
   ...protocol,
   ...reference,
   ...response,
+  ...recordVisits,
   ...safety,
   ...server,
   ...settings,

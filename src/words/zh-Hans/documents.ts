@@ -335,7 +335,6 @@ export const documents: Catalogue = {
   "Cylinder, D": "柱镜，D",
   "Axis, °": "轴位，°",
   "SER, D": "SER，D",
-  "Cornea and pupil": "角膜与瞳孔",
   "Flat radius, mm": "平坦半径，mm",
   "Steep radius, mm": "陡峭半径，mm",
   "Pupil in daylight, mm": "明视瞳孔，mm",

@@ -8,6 +8,7 @@ import { family } from "./family.js"
 import { messages } from "./messages.js"
 import { order } from "./order.js"
 import { recordFigure } from "./record-figure.js"
+import { recordVisits } from "./record-visits.js"
 import { safety } from "./safety.js"
 import { share } from "./share.js"
 import { travel } from "./travel.js"
@@ -24,6 +25,7 @@ export const simplifiedChinese: Catalogue = {
   ...messages,
   ...order,
   ...recordFigure,
+  ...recordVisits,
   ...safety,
   ...share,
   ...travel,
