@@ -162,7 +162,9 @@ export function openStaging(path: string) {
              coalesce(sum(glasses), 0) AS glasses, coalesce(sum(treatments), 0) AS treatments FROM plans`,
         )
         .get() as PlanTotals,
-    close: () => database.close(),
+    close: (): void => {
+      database.close()
+    },
   }
 }
 
