@@ -1,10 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs"
 import { fileURLToPath } from "node:url"
 import fc from "fast-check"
+import type { TableMapping } from "../../../src/engine/practice-rules.js"
 import { readTable } from "../../../src/interop/table/read-table.js"
 import { sheetRows } from "../../../src/interop/table/xlsx/sheet-rows.js"
 import { broken } from "../frame/broken.js"
+import { chanceFrom } from "../frame/chance.js"
 import type { FuzzTarget } from "../frame/target.js"
+import { brokenXml } from "../xlsx/broken-xml.js"
 import { type ZipPart, zipOf, zipParts } from "../xlsx/zip.js"
 
 const fixtures = fileURLToPath(new URL("../../validation/tables/fixtures/", import.meta.url))
@@ -19,22 +22,38 @@ const unpacked = await Promise.all(
   files.filter(({ file }) => /^(visits|stored)/.test(file)).map(({ bytes }) => zipParts(bytes)),
 )
 
+/** How the sound workbooks are to be read, so that their rows become children and are not only asked about. */
+const mapping: TableMapping = {
+  id: "workbooks",
+  title: "Workbooks",
+  rowIs: "visit",
+  dateOrder: "year-month-day",
+  decimalSign: ".",
+  columns: [
+    { heading: "No", field: "number" },
+    { heading: "Name", field: "name" },
+    { heading: "Date", field: "date" },
+    { heading: "AL OD", field: "right.axialLengthMm" },
+    { heading: "AL OS", field: "left.axialLengthMm" },
+  ],
+}
+
 /** A sound workbook in which one part, or a few, are broken inside, or exchanged, left out or there under another name. */
 function repacked(seed: number): Uint8Array {
   const workbook = unpacked[seed % unpacked.length] ?? []
+  const chance = chanceFrom(seed)
   const texts = workbook.map(({ bytes }) => bytes)
-  const isBroken = (at: number) => at === (seed >>> 3) % workbook.length || ((seed >>> at) & 15) === 0
-  const parts = workbook.map(
-    (part, at): ZipPart =>
-      isBroken(at)
-        ? { ...part, bytes: broken([part.bytes, part.bytes, part.bytes, ...texts], seed + at) }
-        : part,
-  )
-  const first = parts[(seed >>> 5) % parts.length]
-  const other = parts[(seed >>> 9) % parts.length]
-  if (!first || !other) return zipOf(parts)
+  const asXml = chance.below(5) > 0
+  const one = chance.below(workbook.length)
+  const parts = workbook.map((part, at): ZipPart => {
+    if (at !== one && chance.below(12) > 0) return part
+    const { name, bytes } = part
+    return { name, bytes: asXml ? brokenXml(bytes, chance) : broken([bytes, bytes, ...texts], seed + at) }
+  })
+  const first = chance.of(parts)
+  const other = chance.of(parts)
   const rest = parts.filter((part) => part !== first)
-  switch ((seed >>> 14) % 20) {
+  switch (chance.below(40)) {
     case 0:
       return zipOf(rest)
     case 1:
@@ -54,8 +73,8 @@ export const target: FuzzTarget = {
   share: 2,
   seeds: async () => files.map(({ bytes }) => bytes),
   async read(bytes) {
-    const asked = { file: "fuzz.xlsx", bytes, dateOrder: "day-month-year", decimalSign: "," } as const
-    const read = await readTable(asked)
+    const read = await readTable({ file: "fuzz.xlsx", bytes, mapping })
+    await readTable({ file: "fuzz.xlsx", bytes, dateOrder: "day-month-year", decimalSign: "," })
     if (read.fragments.length + read.skipped.length === 0) {
       // A sheet without a row of figures holds nothing; one with rows has something to say.
       let rows = 0
