@@ -43,7 +43,10 @@ function childColumn(columns: readonly MappedColumn[]): readonly Question[] {
 }
 
 function dateColumn(columns: readonly MappedColumn[]): readonly Question[] {
-  const figures = columns.filter((column) => groupOf(column) === "eye")
+  const figures = columns.filter(
+    (column) =>
+      groupOf(column) === "eye" || (groupOf(column) === "glasses" && namedField(column.field)?.field.perEye),
+  )
   if (
     figures.length === 0 ||
     columns.some((column) => idOf(column) === "date" || idOf(column) === "glassesDate")

@@ -69,7 +69,7 @@ export class TableImport {
   private lastNotTaken: readonly ImportProblem[] = []
   private checked: {
     readonly planning: Planning
-    readonly check: Omit<Check, keyof PlanTotals | "who" | "near" | "nearCount" | "problems">
+    readonly check: Omit<Check, keyof PlanTotals | "who" | "near" | "nearCount" | "problems" | "preview">
     readonly mapping: TableMapping
     readonly head: string
     readonly knownThen: ReadonlySet<string>
@@ -144,7 +144,7 @@ export class TableImport {
       knownThen: new Set(known.map(({ id }) => id)),
       near: [...near],
       nearCount,
-      check: { rows, fault, preview: previewOf(staging) },
+      check: { rows, fault },
     }
     return this.outcome()
   }
@@ -157,6 +157,7 @@ export class TableImport {
       ...check,
       ...this.staging.planned(),
       who: this.staging.who(),
+      preview: previewOf(this.staging),
       problems: planning.problems.list(),
       near,
       nearCount,

@@ -28,7 +28,9 @@ export function CheckCard({
       </h2>
       <p role="status">
         {isNothing
-          ? say("There is nothing to record in this file.")
+          ? check.nearCount > 0
+            ? say("There is nothing to record before you have decided whose the rows are.")
+            : say("There is nothing to record in this file.")
           : countsInWords({
               childrenNew: check.childrenNew,
               childrenKnown: check.childrenChanged - check.childrenNew,

@@ -40,7 +40,8 @@ export function ColumnsCard({
   const table = work.table
   if (!table) return null
   const asked = open.data?.questions ?? work.questions
-  const isOpen = (kind: Settled) => asked.some((question) => question.kind === kind)
+  const isOpen = (kind: Settled) =>
+    !settled.includes(kind) && asked.some((question) => question.kind === kind)
   const change = (changes: Partial<TableMapping>, answered?: Settled) => {
     setMapping({ ...mapping, ...changes })
     if (answered) setSettled([...new Set([...settled, answered])])
@@ -133,6 +134,11 @@ export function ColumnsCard({
           </tbody>
         </table>
       </section>
+      {!holdsFigures(mapping, work) && (
+        <p className="caution">
+          {say("No column is named yet that holds a figure of an eye, earlier glasses or a treatment.")}
+        </p>
+      )}
       <div role="alert">{general && <p className="form-fault">{general}</p>}</div>
       <div className="form-actions">
         <button
@@ -169,6 +175,13 @@ const nothingMapped = ({ id, file }: ImportAtWork): TableMapping => ({
 const DAYS = ["born", "date", "glassesDate", "treatmentFrom", "treatmentTo"]
 const dayColumns = ({ columns }: TableMapping): readonly string[] =>
   columns.filter(({ field }) => DAYS.includes(field)).map(({ heading }) => heading)
+
+const FIGURES = ["eye", "glasses", "treatment"]
+const holdsFigures = ({ columns }: TableMapping, { fields }: ImportAtWork): boolean =>
+  columns.some(({ field }) => {
+    const named = fields.find(({ id }) => id === field.replace(/^(right|left)\./, ""))
+    return named !== undefined && FIGURES.includes(named.group)
+  })
 
 /** The file's own days written out in each way they can be read. */
 function DateOrder({

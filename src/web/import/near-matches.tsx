@@ -14,7 +14,7 @@ export function NearMatches({ work, check }: { readonly work: ImportAtWork; read
   )
   const decide = (group: number, as: Decision["as"]) => settle.mutate({ decisions: [{ group, as }] })
   return (
-    <section aria-label={say("Whose rows are these?")}>
+    <section className="import-whose" aria-label={say("Whose rows are these?")}>
       <h3>{say("Whose rows are these?")}</h3>
       <p className="soft">
         {say(
@@ -23,21 +23,6 @@ export function NearMatches({ work, check }: { readonly work: ImportAtWork; read
         )}
       </p>
       {settle.error && <p className="form-fault">{failureInWords(settle.error)}</p>}
-      {suggested.length > 1 && (
-        <div className="form-actions">
-          <button
-            type="button"
-            disabled={settle.isPending}
-            onClick={() => settle.mutate({ decisions: suggested })}
-          >
-            {suggested.length === check.near.length
-              ? say("All of these {count} are the child that is suggested", { count: suggested.length })
-              : say("The {count} with one suggestion are the child that is suggested", {
-                  count: suggested.length,
-                })}
-          </button>
-        </div>
-      )}
       {check.nearCount > check.near.length && (
         <p className="soft">{say("The first {count} are listed.", { count: check.near.length })}</p>
       )}
@@ -88,6 +73,21 @@ export function NearMatches({ work, check }: { readonly work: ImportAtWork; read
           </div>
         </div>
       ))}
+      {suggested.length > 1 && (
+        <div className="form-actions">
+          <button
+            type="button"
+            disabled={settle.isPending}
+            onClick={() => settle.mutate({ decisions: suggested })}
+          >
+            {suggested.length === check.near.length
+              ? say("All of these {count} are the child that is suggested", { count: suggested.length })
+              : say("The {count} with one suggestion are the child that is suggested", {
+                  count: suggested.length,
+                })}
+          </button>
+        </div>
+      )}
     </section>
   )
 }

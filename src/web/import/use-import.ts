@@ -1,4 +1,4 @@
-import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query"
+import { type QueryClient, useMutation, useQuery, useQueryClient } from "@tanstack/react-query"
 import type {
   ImportAtWork,
   ImportsAnswer,
@@ -27,6 +27,9 @@ export function useImports({ search, page }: { readonly search: string; readonly
 const isOfOneStep = ([area, what]: readonly unknown[]): boolean =>
   area === "imports" && (what === "questions" || what === "undo")
 
+const askAnew = (client: QueryClient) =>
+  client.invalidateQueries({ predicate: ({ queryKey }) => !isOfOneStep(queryKey) })
+
 /** Any step of the import at work. Everything that may have changed by it is asked for anew. */
 export function useStep<Body>(
   path: (body: Body) => string,
@@ -35,7 +38,7 @@ export function useStep<Body>(
   const client = useQueryClient()
   return useMutation({
     mutationFn: (body: Body) => ask<ImportAtWork>("POST", path(body), bodyOf(body)),
-    onSettled: () => client.invalidateQueries({ predicate: ({ queryKey }) => !isOfOneStep(queryKey) }),
+    onSettled: () => askAnew(client),
   })
 }
 
@@ -71,7 +74,7 @@ export function useDiscard() {
   const client = useQueryClient()
   return useMutation({
     mutationFn: (id: string) => ask<void>("DELETE", `/api/imports/${id}`),
-    onSettled: () => client.invalidateQueries({ queryKey: ["imports"] }),
+    onSettled: () => askAnew(client),
   })
 }
 

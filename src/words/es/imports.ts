@@ -5,6 +5,8 @@ export const imports: Catalogue = {
   "What will be recorded": "Lo que se registrará",
   "{file}: {rows, plural, one {# row} other {# rows}}":
     "{file}: {rows, plural, one {# fila} other {# filas}}",
+  "There is nothing to record before you have decided whose the rows are.":
+    "No hay nada que registrar hasta que usted decida de quién son las filas.",
   "There is nothing to record in this file.": "En este archivo no hay nada que registrar.",
   "Of the new visits {count, plural, one {# is} other {# are}} of earlier glasses.":
     "De las visitas nuevas, {count, plural, one {# es} other {# son}} de gafas anteriores.",
@@ -56,6 +58,8 @@ export const imports: Catalogue = {
     "nadie decidió de quién {rows, plural, one {es esta fila} other {son estas # filas}}",
   "{rows, plural, one {# row was} other {# rows were}} left out by a person":
     "{rows, plural, one {una persona omitió # fila} other {una persona omitió # filas}}",
+  "No column is named yet that holds a figure of an eye, earlier glasses or a treatment.":
+    "Todavía no se ha indicado ninguna columna con medidas de un ojo, gafas anteriores o un tratamiento.",
   "leave out": "omitir",
   "Unit of {heading}": "Unidad de {heading}",
   "{field}, right": "{field}, derecho",
