@@ -23,6 +23,8 @@ const hashed = passwordHash(PASSWORD)
 export interface TestApp {
   readonly app: FastifyInstance
   readonly record: PracticeRecord
+  /** The data folder. */
+  readonly folder: string
   /** Moves the clock on; the day stays. */
   readonly pass: (ms: number) => void
   readonly moveTo: (today: string) => void
@@ -84,6 +86,7 @@ export async function testApp({
   return {
     app,
     record,
+    folder,
     ask,
     pass: (ms) => {
       nowMs += ms
