@@ -119,8 +119,8 @@ function Undo({ row, onClose }: { readonly row: ImportedRow; readonly onClose: (
         <p className="form-fault">{failureInWords(effect.error ?? undo.error)}</p>
       )}
       {effect.data && (
-        <>
-          <ul>
+        <div className="import-undo">
+          <ul className="import-open">
             <li>
               {say("{count, plural, one {# child goes} other {# children go}} that this import made", {
                 count: effect.data.childrenGone,
@@ -155,7 +155,7 @@ function Undo({ row, onClose }: { readonly row: ImportedRow; readonly onClose: (
               {say("Take it back|import")}
             </button>
           </div>
-        </>
+        </div>
       )}
     </Dialog>
   )
