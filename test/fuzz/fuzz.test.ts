@@ -42,6 +42,12 @@ describe("the frame itself", () => {
     await expect(fragile.read(once)).rejects.toThrow("found 255")
   })
 
+  it("leaves the files it breaks as they are", async () => {
+    const seeds = [Buffer.from("a quiet file, line by line")]
+    for (let index = 0; index < 500; index++) inputAt({ seeds, target: fragile }, { seed: 3, index })
+    expect(seeds[0]?.toString()).toBe("a quiet file, line by line")
+  })
+
   it("finds memory that is kept", async () => {
     const kept: Uint8Array[] = []
     const leaking: FuzzTarget = { ...fragile, read: async () => kept.push(new Uint8Array(20_000).fill(1)) }

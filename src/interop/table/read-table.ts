@@ -140,10 +140,13 @@ function takenFrom({
     problems.push(...read.problems)
   }
   const id = createHash("sha256").update(bytes).digest("hex")
+  const fragments = fragmentsOf(readings, { source: { kind: "table", id } })
+  const isEmpty = fragments.length === 0 && problems.length === 0
   return {
     file,
-    fragments: fragmentsOf(readings, { source: { kind: "table", id } }),
+    fragments,
     skipped: [
+      ...(isEmpty ? [{ file, why: say("The table has no row with a figure of a day.") }] : []),
       ...leftOut(sniffed, mapping).map((skip) => ({ file, ...skip })),
       ...problems
         .slice(0, MOST_TOLD)

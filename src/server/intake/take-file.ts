@@ -5,7 +5,7 @@ import type { Person } from "../../record/index.js"
 import type { Context } from "../context.js"
 import { sha256Of } from "./inbox-content.js"
 import { instrumentsPerson } from "./instruments-person.js"
-import { takeFragment } from "./take-fragment.js"
+import { isEmpty, takeFragment } from "./take-fragment.js"
 
 /** What became of one thing in a received file. */
 export interface Taken {
@@ -49,7 +49,7 @@ const MEDIA_TYPES = {
  */
 export async function takeFile(context: IntakeContext, sent: FileSent): Promise<readonly Taken[]> {
   const { file, bytes } = sent
-  return takeRead(context, { ...sent, read: await readFile({ file, bytes }) })
+  return takeRead(context, { ...sent, read: await readFile({ file, bytes, today: context.clock.today() }) })
 }
 
 /** As `takeFile`, for a file that was read already. */
@@ -69,6 +69,14 @@ export async function takeRead(
   // A table says nothing of its columns: how it is read is a person's to see first.
   if (read.fragments.some(({ source }) => source.kind === "table"))
     return [{ file: read.file, outcome: "skipped", why: say("it is a table: take it in under Import") }]
+  // Nothing is kept of a file of which nothing can be recorded.
+  if (read.fragments.every(isEmpty))
+    return [
+      ...read.fragments.map(
+        (): Taken => ({ file: read.file, outcome: "skipped", why: say("nothing in it can be recorded") }),
+      ),
+      ...skipped,
+    ]
   const taken = await oneAtATime(async () => {
     const recordedAt = new Date(clock.nowMs()).toISOString()
     const author = from.kind === "person" ? from.person : await instrumentsPerson(record, recordedAt)

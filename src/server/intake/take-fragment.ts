@@ -87,7 +87,7 @@ const known = (file: string, item: InboxItem): Taken => ({
   ...(item.child ? { child: item.child } : {}),
 })
 
-const isEmpty = ({ course, documents }: Fragment): boolean =>
+export const isEmpty = ({ course, documents }: Fragment): boolean =>
   documents.length === 0 &&
   (["visits", ...WEIGHTY_LISTS] as const).every((list) => (course[list] ?? []).length === 0)
 

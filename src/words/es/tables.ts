@@ -3,6 +3,7 @@ import type { Catalogue } from "../../engine/say.js"
 // Machine-made; not yet reviewed by a clinician whose own language this is.
 export const tables: Catalogue = {
   "at most {most} columns": "como máximo {most} columnas",
+  "The table has no row with a figure of a day.": "La tabla no tiene ninguna fila con una medida de un día.",
   "Number of the child": "Número del niño",
   "Name, given name first": "Nombre completo, con el nombre de pila delante",
   "Given name": "Nombre de pila",

@@ -29,7 +29,8 @@ const part = (bytes: Uint8Array, chance: Chance, longest = bytes.length) => {
   return { from, to: Math.min(bytes.length, from + 1 + chance.below(longest)) }
 }
 const changed = (bytes: Uint8Array, change: (copy: Uint8Array) => void) => {
-  const copy = bytes.slice()
+  // A slice of a Buffer would be the seed itself, and every later input would be made of a broken one.
+  const copy = new Uint8Array(bytes)
   change(copy)
   return copy
 }

@@ -21,6 +21,11 @@ export const target = {
     Buffer.from(`\uFEFF${TEXTS[0]}`, "utf16le"),
     Buffer.from(`Nombre;Fecha;AL OD\nNúñez;28/01/2025;24,1\n`, "latin1"),
   ],
-  read: (bytes: Uint8Array): Promise<unknown> =>
-    readTable({ file: "fuzz.csv", bytes, dateOrder: "day-month-year", decimalSign: "," }),
+  async read(bytes: Uint8Array): Promise<unknown> {
+    const read = await readTable({ file: "fuzz.csv", bytes, dateOrder: "day-month-year", decimalSign: "," })
+    if (read.fragments.length + read.skipped.length === 0)
+      throw new Error("nothing was read and nothing said")
+    if (read.skipped.some(({ why }) => why.trim() === "")) throw new Error("skipped without a reason")
+    return read
+  },
 }

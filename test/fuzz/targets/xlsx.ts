@@ -3,7 +3,6 @@ import { fileURLToPath } from "node:url"
 import fc from "fast-check"
 import type { TableMapping } from "../../../src/engine/practice-rules.js"
 import { readTable } from "../../../src/interop/table/read-table.js"
-import { sheetRows } from "../../../src/interop/table/xlsx/sheet-rows.js"
 import { broken } from "../frame/broken.js"
 import { chanceFrom } from "../frame/chance.js"
 import type { FuzzTarget } from "../frame/target.js"
@@ -75,12 +74,8 @@ export const target: FuzzTarget = {
   async read(bytes) {
     const read = await readTable({ file: "fuzz.xlsx", bytes, mapping })
     await readTable({ file: "fuzz.xlsx", bytes, dateOrder: "day-month-year", decimalSign: "," })
-    if (read.fragments.length + read.skipped.length === 0) {
-      // A sheet without a row of figures holds nothing; one with rows has something to say.
-      let rows = 0
-      for await (const _ of sheetRows(bytes)) rows += 1
-      if (rows > 1) throw new Error(`nothing was read of ${rows} rows, and nothing said`)
-    }
+    if (read.fragments.length + read.skipped.length === 0)
+      throw new Error("nothing was read and nothing said")
     if (read.skipped.some(({ why }) => why.trim() === "")) throw new Error("skipped without a reason")
     return read
   },
