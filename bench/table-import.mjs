@@ -70,7 +70,9 @@ function* lines() {
   yield `${COLUMNS.map(([heading]) => heading).join(",")}\n`
   for (let child = 0; child < CHILDREN; child++) {
     const two = (number) => String(number).padStart(2, "0")
-    const born = `${2008 + (child % 8)}-${two(1 + (child % 12))}-${two(1 + (child % 28))}`
+    // Spread over ten years, as the births of a practice are.
+    const day = child % (10 * 12 * 28)
+    const born = `${2008 + Math.floor(day / 336)}-${two(1 + (Math.floor(day / 28) % 12))}-${two(1 + (day % 28))}`
     const name = `Xa${child.toString(36)}q Wu${((child * 7919) % 99991).toString(36)}v`
     const sex = child % 2 ? "female" : "male"
     for (let n = 0; n < VISITS; n++) {

@@ -189,20 +189,21 @@ function plannedNotes(
 /** Fields of the file that the schema does not know: kept out of the course, and said. */
 function unknownFields(file: unknown, kept: unknown, path: readonly PropertyKey[]): readonly Check[] {
   if (typeof file !== "object" || file === null || typeof kept !== "object" || kept === null) return []
-  return Object.entries(file).flatMap(([name, value]) => {
-    const key = Array.isArray(file) ? Number(name) : name
-    const here = [...path, key]
-    if (!Object.hasOwn(kept, name)) {
-      return [
-        {
-          kind: "unknown-field",
-          path: pathText(here),
-          why: say("not a field of the course file; it was not used"),
-        },
-      ]
-    }
-    return unknownFields(value, (kept as Readonly<Record<string, unknown>>)[name], here)
-  })
+  const found: Check[] = []
+  for (const name of Object.keys(file)) {
+    const value = (file as Readonly<Record<string, unknown>>)[name]
+    const isKept = Object.hasOwn(kept, name)
+    if (isKept && (typeof value !== "object" || value === null)) continue
+    const here = [...path, Array.isArray(file) ? Number(name) : name]
+    if (isKept) found.push(...unknownFields(value, (kept as Readonly<Record<string, unknown>>)[name], here))
+    else
+      found.push({
+        kind: "unknown-field",
+        path: pathText(here),
+        why: say("not a field of the course file; it was not used"),
+      })
+  }
+  return found
 }
 
 type WithoutNulls<T> = T extends readonly (infer Item)[]
@@ -214,11 +215,13 @@ type WithoutNulls<T> = T extends readonly (infer Item)[]
 function withoutNulls<T>(value: T): WithoutNulls<T> {
   if (Array.isArray(value)) return value.map(withoutNulls) as WithoutNulls<T>
   if (typeof value !== "object" || value === null) return value as WithoutNulls<T>
-  return Object.fromEntries(
-    Object.entries(value).flatMap(([key, item]) =>
-      item === null || item === undefined ? [] : [[key, withoutNulls(item)]],
-    ),
-  ) as WithoutNulls<T>
+  // A plain loop: an import of a table comes here with every figure it holds.
+  const kept: Record<string, unknown> = {}
+  for (const key of Object.keys(value)) {
+    const item: unknown = value[key as keyof typeof value]
+    if (item !== null && item !== undefined) kept[key] = withoutNulls(item)
+  }
+  return kept as WithoutNulls<T>
 }
 
 type SoundFile = Omit<Course, "lengthwise"> & { readonly lengthwise?: Course["lengthwise"] | undefined }

@@ -34,7 +34,7 @@ export async function planAll(
     last = end.id
     // Several groups may turn out to be one child: it is planned with the first of them.
     const targets = groups.flatMap(({ id, target }) =>
-      target !== null && staging.groupsOf(target)[0]?.id === id ? [target] : [],
+      target !== null && staging.isFirstOf(target, id) ? [target] : [],
     )
     await planSome(planning, targets)
     done += groups.length

@@ -74,6 +74,7 @@ export function openStaging(path: string) {
   const groupById = database.prepare("SELECT * FROM groups WHERE id = ?")
   const someGroups = database.prepare("SELECT * FROM groups WHERE id > ? ORDER BY id LIMIT ?")
   const groupsOfTarget = database.prepare("SELECT * FROM groups WHERE target = ? ORDER BY id")
+  const firstOfTarget = database.prepare("SELECT min(id) AS first FROM groups WHERE target = ?")
   const readings = database.prepare("SELECT reading FROM rows WHERE grp = ? ORDER BY id LIMIT ?")
   const firstRows = database.prepare("SELECT grp, reading FROM rows ORDER BY id LIMIT ?")
   const setPlan = database.prepare("INSERT OR REPLACE INTO plans VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)")
@@ -115,6 +116,9 @@ export function openStaging(path: string) {
     /** Groups after one, in the order of the file. */
     groupsAfter: (id: number, most: number): readonly StagedGroup[] =>
       someGroups.all(id, most).flatMap((row) => stagedGroup(row) ?? []),
+    /** Whether a group is the first one of a child. */
+    isFirstOf: (child: string, group: number): boolean =>
+      (firstOfTarget.get(child) as { readonly first: number | null }).first === group,
     groupsOf: (child: string): readonly StagedGroup[] =>
       groupsOfTarget.all(child).flatMap((row) => stagedGroup(row) ?? []),
     readingsOf: (group: number): readonly RowReading[] =>
