@@ -53,7 +53,7 @@ describe("a file", () => {
 
   it("is given as a download in a sandbox, whose type nobody may guess", async () => {
     const { headers } = await t.ask("GET", `/api/files/${await stored("image/svg+xml", DRAWING)}`)
-    expect(headers["content-disposition"]).toMatch(/^attachment; filename="consent-[0-9a-f]{12}\.svg"$/)
+    expect(headers["content-disposition"]).toMatch(/^attachment; filename="file-[0-9a-f]{12}\.svg"$/)
     expect(headers["content-security-policy"]).toBe("sandbox; default-src 'none'")
     expect(headers["x-content-type-options"]).toBe("nosniff")
     expect(headers["cache-control"]).toBe("no-store")

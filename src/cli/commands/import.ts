@@ -1,6 +1,5 @@
 import type { Taken } from "../../server/intake/take-file.js"
 import { archiveContent, importArchive, isArchive } from "../import/archive.js"
-import { filesIn } from "../import/files-in.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson } from "../told.js"
 
@@ -23,7 +22,12 @@ const PROGRESS_STEP = 100
  * mapping, and everything else goes the way of what an instrument sends.
  */
 export async function run(asked: ImportArguments, io: Io): Promise<ExitCode> {
-  const files = await filesIn(asked.files)
+  const files: string[] = []
+  for (const path of asked.files) {
+    const found = await io.files(path)
+    // What is not there is left to the reading of it to complain of.
+    files.push(...("problem" in found ? [path] : found.files))
+  }
   const kinds = await Promise.all(files.map(kindOf))
   const special = files.find((_, index) => kinds[index] === "practice" || kinds[index] === "table")
   if (special !== undefined && files.length > 1) {

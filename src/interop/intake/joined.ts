@@ -1,5 +1,5 @@
 import type { Visit } from "../../engine/course.js"
-import { say } from "../../engine/say.js"
+import { contradictionWords } from "./contradiction-words.js"
 import type { CourseFragment, Fragment, Identity } from "./fragment.js"
 import { mergedVisit } from "./merged-visit.js"
 
@@ -49,10 +49,7 @@ function both(known: Joined, next: Fragment): Joined {
       notes.push({
         kind: "files-contradict",
         path: `visits[${visit.date}].${path}`,
-        why: say("one file says {first}, another {second}; the first was kept", {
-          first: JSON.stringify(recorded),
-          second: JSON.stringify(offered),
-        }),
+        why: contradictionWords({ path, recorded, offered }),
       })
   }
   visits.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0))

@@ -141,7 +141,11 @@ describe("fragments by child", () => {
   it("say where two files of one visit contradict each other", () => {
     const [child] = joined([fragment({ number: "7" }, length(24.1)), fragment({ number: "7" }, length(24.4))])
     expect(child?.notes).toMatchObject([
-      { kind: "files-contradict", path: "visits[2026-03-16].right.axialLength" },
+      {
+        kind: "files-contradict",
+        path: "visits[2026-03-16].right.axialLength",
+        why: "axial length of the right eye: one file says 24.1 mm, another 24.4 mm; the first was kept",
+      },
     ])
   })
 

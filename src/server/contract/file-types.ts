@@ -10,6 +10,13 @@ export const FILE_TYPES = {
 } as const
 export type FileType = keyof typeof FILE_TYPES
 
+/** How the name of a stored file ends: also of what instruments and other programs sent. */
+export function endingOf(mediaType: string): string {
+  if (mediaType in FILE_TYPES) return FILE_TYPES[mediaType as FileType].ending
+  if (mediaType === "application/dicom") return "dcm"
+  return mediaType.endsWith("json") ? "json" : "bin"
+}
+
 /** Of these may a scan be. */
 export const SCAN_TYPES = [
   "application/pdf",

@@ -1,5 +1,5 @@
 import { z } from "zod"
-import type { Visit } from "../../engine/course.js"
+import { ANCESTRIES, type Visit } from "../../engine/course.js"
 import { say } from "../../engine/say.js"
 import { visitFields } from "./course-pieces.js"
 import { reasonField } from "./entry.js"
@@ -18,6 +18,7 @@ const identity = z.object({
   sex: z.enum(["female", "male"]).optional(),
 })
 const child = z.object({ id: z.string(), name: z.string() })
+const parents = z.literal([0, 1, 2], { error: () => say("0, 1 or 2") })
 
 const row = {
   id: z.string(),
@@ -73,6 +74,9 @@ export const inboxItemAnswer = z
     alike: z.int().describe("How many others wait that name exactly this child, and would follow"),
     notes: z.array(z.object({ kind: z.string(), path: z.string(), why: z.string() })),
     device: z.string().nullable(),
+    childToo: z
+      .object({ ancestry: z.enum(ANCESTRIES).optional(), myopicParents: parents.optional() })
+      .describe("What the file says of the child beyond who it is"),
     visits: z.array(visit).describe("What the file holds"),
     documents: z.array(z.object({ date: day, title: z.string(), file: z.string() })),
     others: z
@@ -136,6 +140,10 @@ export const takeInboxBody = z
         number: text(40).nullish(),
         born: z.string(),
         sex: z.enum(["female", "male"], { error: () => say("female or male") }),
+        ancestry: z
+          .enum(ANCESTRIES, { error: () => say("one of {list}", { list: ANCESTRIES.join(", ") }) })
+          .nullish(),
+        myopicParents: parents.nullish(),
       })
       .nullish()
       .describe("Or a child that is made for it"),

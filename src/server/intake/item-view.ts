@@ -85,6 +85,7 @@ export async function itemView(
     alike: alike.filter((other) => other.id !== item.id && waitsForChild(other)).length,
     notes: [...content.notes],
     device: content.source.device ?? null,
+    childToo: childTooOf(content),
     visits: [...(content.course.visits ?? [])],
     documents: content.documents.map(({ date, title, file }) => ({ date, title, file })),
     others: othersOf(content.course),
@@ -105,6 +106,14 @@ export async function itemView(
       why,
       reason,
     })),
+  }
+}
+
+function childTooOf({ course: { child = {} } }: InboxContent): InboxItemAnswer["childToo"] {
+  const { ancestry, myopicParents } = child
+  return {
+    ...(ancestry === undefined ? {} : { ancestry }),
+    ...(myopicParents === undefined ? {} : { myopicParents }),
   }
 }
 

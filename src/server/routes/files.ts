@@ -4,7 +4,7 @@ import { say } from "../../engine/say.js"
 import { problem } from "../../interop/course/problem.js"
 import type { Context } from "../context.js"
 import { api } from "../contract/api.js"
-import { FILE_TYPES, type FileType, LARGEST_FILE_BYTES } from "../contract/file-types.js"
+import { endingOf, LARGEST_FILE_BYTES } from "../contract/file-types.js"
 import { problemAnswer } from "../contract/problem.js"
 import { fileFault } from "../file-fault.js"
 import { noSuch, Refusal } from "../refusal.js"
@@ -45,11 +45,11 @@ export async function filesRoutes(app: FastifyInstance, { record, clock }: Conte
     async ({ params: { sha256 } }, reply) => {
       const file = await record.file(sha256)
       if (!file) throw noSuch("file", sha256)
-      const { ending } = FILE_TYPES[file.mediaType as FileType]
+      const name = `file-${sha256.slice(0, 12)}.${endingOf(file.mediaType)}`
       const isText = file.mediaType === "text/plain"
       return reply
         .type(isText ? "text/plain; charset=utf-8" : file.mediaType)
-        .header("content-disposition", `attachment; filename="consent-${sha256.slice(0, 12)}.${ending}"`)
+        .header("content-disposition", `attachment; filename="${name}"`)
         .header("content-security-policy", "sandbox; default-src 'none'")
         .send(file.bytes)
     },

@@ -63,7 +63,12 @@ export async function inboxRoutes(app: FastifyInstance, context: Context): Promi
           ...params,
           ...body,
           person,
-          newChild: newChild && { ...newChild, number: newChild.number ?? undefined },
+          newChild: newChild && {
+            ...newChild,
+            number: newChild.number ?? undefined,
+            ancestry: newChild.ancestry ?? undefined,
+            myopicParents: newChild.myopicParents ?? undefined,
+          },
         }),
       ),
   })

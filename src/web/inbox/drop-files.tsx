@@ -27,19 +27,18 @@ export function DropFiles() {
     const outcomes: FileOutcome[] = []
     const show = (done: number, state: Sending["state"]) =>
       setSending({ total: files.length, done, outcomes: [...outcomes], state })
-    show(0, "under-way")
-    try {
-      for (const [index, file] of files.entries()) {
-        outcomes.push(...(await sendFile(file, control.signal)))
-        show(
-          index + 1,
-          control.signal.aborted ? "cancelled" : index + 1 === files.length ? "done" : "under-way",
-        )
-        if (control.signal.aborted) break
-      }
-    } catch {
-      show(outcomes.length, "cancelled")
+    let done = 0
+    show(done, "under-way")
+    for (const file of files) {
+      const became = await sendFile(file, control.signal)
+      // A file whose sending was broken off may have arrived: sent again, it is known already.
+      if (became === "cancelled") break
+      outcomes.push(...became)
+      done += 1
+      show(done, "under-way")
+      if (control.signal.aborted) break
     }
+    show(done, done < files.length ? "cancelled" : "done")
     await client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== "session" })
   }
   const drop = async (event: DragEvent) => {

@@ -17,7 +17,7 @@ const TABLE = /\.(csv|tsv|tab|xlsx)$/i
 export async function sendFile(
   { name, file }: ChosenFile,
   signal: AbortSignal,
-): Promise<readonly FileOutcome[]> {
+): Promise<readonly FileOutcome[] | "cancelled"> {
   const skipped = (why: string) => [{ file: name, outcome: "skipped", why } as const]
   if (TABLE.test(name)) return skipped(say("it is a table: take it in under Import"))
   if (file.size > LARGEST_INBOX_FILE_BYTES)
@@ -37,8 +37,8 @@ export async function sendFile(
     const answer = await response.json()
     if (response.ok) return (answer as TakenAnswer).taken
     return skipped(failureInWords(new Refused(response.status, answer.title, answer.problems ?? [])))
-  } catch (cause) {
-    if (signal.aborted) throw cause
+  } catch {
+    if (signal.aborted) return "cancelled"
     return skipped(say("The server cannot be reached."))
   }
 }

@@ -2,8 +2,10 @@ import type { Catalogue } from "../../engine/say.js"
 
 // Machine-made; not yet reviewed by a clinician whose own language this is.
 export const inbox: Catalogue = {
-  "one file says {first}, another {second}; the first was kept":
-    "un archivo dice {first}, otro {second}; se conservó el primero",
+  "{figure}: one file says {first}, another {second}; the first was kept":
+    "{figure}: un archivo dice {first}, otro {second}; se conservó el primero",
+  "{figure}: two files say otherwise; the first was kept":
+    "{figure}: dos archivos dicen cosas distintas; se conservó el primero",
 
   "everything the file says agrees, but it agrees with another child as well":
     "todo lo que dice el archivo coincide, pero también coincide con otro paciente",
@@ -208,4 +210,16 @@ export const inbox: Catalogue = {
   "document|entry": "documento",
   "sent by {device}": "enviado por {device}",
   "glasses worn {power}": "gafas en uso {power}",
+
+  "Received, and recorded without anybody's doing, since everything agreed.":
+    "Recibido y registrado sin intervención de nadie, porque todo coincidía.",
+  History: "Cronología",
+  "Reason: {reason}": "Motivo: {reason}",
+  "Received; it waited.": "Recibido; quedó a la espera.",
+  "Put under a child{known, select, yes { by {person}} other {}}.":
+    "Asignado a un paciente{known, select, yes { por {person}} other {}}.",
+  "Set aside{known, select, yes { by {person}} other {}}.":
+    "Apartado{known, select, yes { por {person}} other {}}.",
+  "Taken back{known, select, yes { by {person}} other {}}; it waits again.":
+    "Deshecho{known, select, yes { por {person}} other {}}; vuelve a esperar.",
 }
