@@ -1,6 +1,7 @@
 import { basename } from "node:path"
 import type { DateOrder, TableMapping } from "../../engine/practice-rules.js"
 import type { Problem } from "../../engine/problem.js"
+import { LARGEST_FILE_BYTES } from "../../interop/course/limits.js"
 import { LARGEST_OBJECT_BYTES } from "../../interop/dicom/bounds.js"
 import type { Fragment, Skipped } from "../../interop/intake/fragment.js"
 import { type Joined, joined } from "../../interop/intake/joined.js"
@@ -97,24 +98,54 @@ const asProblem = ({ file, where, why }: Skipped): Problem => ({
   message: why.includes(file) ? why : `${file}: ${why}`,
 })
 
+/** What is listed of anything: a course file with a longer list is taken for junk by whoever reads it. */
+const MOST_LISTED = 1000
+/** Of the children beside the first, so that the document stays one that can be read as a course file. */
+const MOST_OTHERS_BYTES = LARGEST_FILE_BYTES / 2
+
+/** The first of a list, and after them in words how many more there are. */
+function listed<T>(items: readonly T[], more: (count: number) => T): readonly T[] {
+  if (items.length <= MOST_LISTED) return items
+  return [...items.slice(0, MOST_LISTED), more(items.length - MOST_LISTED)]
+}
+
 /** One child as a course file, with what a course file has no place for beside it. */
 function child({ identity, course, documents, notes }: Joined) {
   const { child: more, visits = [], ...lists } = course
   const { number, name, born, sex } = identity
+  const papers = documents.map((paper) => ({ ...paper, bytes: paper.bytes.length }))
+  const unlisted = papers.length - MOST_LISTED
+  const said = unlisted > 0 ? [...notes, note("documents", `${unlisted} more papers are not listed`)] : notes
   return {
     lengthwise: 1,
     child: { ...(number === undefined ? {} : { id: number }), born, sex, ...more },
     visits,
     ...lists,
     ...(name === undefined ? {} : { identity: { name } }),
-    ...(documents.length === 0
-      ? {}
-      : { documents: documents.map((paper) => ({ ...paper, bytes: paper.bytes.length })) }),
-    notes,
+    ...(papers.length === 0 ? {} : { documents: papers.slice(0, MOST_LISTED) }),
+    notes: listed(said, (count) => note("notes", `${count} more notes are not listed`)),
   }
 }
 
+const note = (path: string, why: string) => ({ kind: "not-listed", path, why })
+
 function document(children: readonly Joined[], skipped: readonly Skipped[]) {
-  const [first, ...others] = children.map(child)
-  return { ...first, skipped, ...(others.length === 0 ? {} : { others }) }
+  const [first, ...rest] = children
+  const others: object[] = []
+  let bytes = 0
+  for (const joinedChild of rest.slice(0, MOST_LISTED)) {
+    const other = child(joinedChild)
+    bytes += Buffer.byteLength(JSON.stringify(other, null, 2))
+    if (bytes > MOST_OTHERS_BYTES) break
+    others.push(other)
+  }
+  const unlisted = rest.length - others.length
+  const file = "(all files)"
+  const left = listed(skipped, (count) => ({ file, why: `${count} more are not listed.` }))
+  const why = `${unlisted} more children are not listed: read fewer files at a time.`
+  return {
+    ...(first && child(first)),
+    skipped: unlisted > 0 ? [...left, { file, why }] : left,
+    ...(others.length === 0 ? {} : { others }),
+  }
 }
