@@ -5,7 +5,7 @@ import { METHOD_VERSION } from "../engine/method.js"
 import { DATE_ORDERS } from "../engine/practice-rules.js"
 import { STAGES } from "../engine/protocol/protocol.js"
 import { LANGUAGES } from "../engine/say.js"
-import { ROLES } from "../engine/today/owed.js"
+import { ROLES } from "../engine/today/roles.js"
 import { DOCUMENT_KINDS, PAPERS } from "../report/document.js"
 import type { ExitCode, Io } from "./io.js"
 

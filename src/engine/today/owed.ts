@@ -8,14 +8,14 @@ import type { Protocol } from "../protocol/protocol.js"
 import { openConcerns } from "../safety/open-concerns.js"
 import { say } from "../say.js"
 import { inDigits } from "../words.js"
+import type { Role } from "./roles.js"
 import { lastGrowthVisit, telling, unansweredFinding } from "./unanswered-finding.js"
 
 /** What a day's work is made of, in the order in which it is shown: what concerns a child's safety first. */
 export const OWED_GROUPS = ["concern", "decide", "see", "supply", "sign", "tell"] as const
 export type OwedGroup = (typeof OWED_GROUPS)[number]
 
-export const ROLES = ["clinician", "technician", "front-desk"] as const
-export type Role = (typeof ROLES)[number]
+export { ROLES, type Role } from "./roles.js"
 
 /** Where the one action of a row leads. */
 export type OwedAction = "visit" | "consent" | "supply" | "choices" | "safety" | "explain"
