@@ -38,9 +38,11 @@ interface Sorted {
 export function todayList({ record, clock, rules }: Context, readings: ChildReadings) {
   let reading: Promise<void> | null = null
   let kept: Sorted | null = null
+  let warming: Promise<void> | null = null
+  let isStopped = false
 
   const readAll = async (children: readonly ListedChild[], day: ReadingDay): Promise<void> => {
-    for (let at = 0; at < children.length; at += IN_ONE_GO) {
+    for (let at = 0; at < children.length && !isStopped; at += IN_ONE_GO) {
       await readings.read(children.slice(at, at + IN_ONE_GO), day)
       await nextTurn()
     }
@@ -76,9 +78,19 @@ export function todayList({ record, clock, rules }: Context, readings: ChildRead
 
   return {
     /** Reads every child in the background, so that the first question of the day need not wait. */
-    async warm(): Promise<void> {
-      const day = { today: clock.today(), rules: await rules.now() }
-      await startReading(await record.everyChild(), day)
+    warm(): Promise<void> {
+      const read = async () => {
+        const day = { today: clock.today(), rules: await rules.now() }
+        await startReading(await record.everyChild(), day)
+      }
+      warming = read()
+      return warming
+    },
+
+    /** Ends what goes on in the background: once it answers, the record may be closed. */
+    async stop(): Promise<void> {
+      isStopped = true
+      await Promise.allSettled([warming, reading])
     },
 
     async ask({ role, search, group, page }: TodayQuestion): Promise<TodayAnswer> {

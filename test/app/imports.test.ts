@@ -150,6 +150,50 @@ describe("a table imported through the API", () => {
     expect(await test.record.verifyChain()).toMatchObject({ whole: true })
   })
 
+  it("shuts the family's links of a child that goes with the import", async () => {
+    const done = await imported(table(NOOR))
+    const [noor] = (await test.record.children({ search: "Noor", page: 1, pageSize: 1 })).children
+    const links = `/api/children/${noor?.id}/links`
+    const made = await test.ask("POST", links, { body: { language: "en", days: 30 } })
+    const url = String(made.json().links[0].path).replace("/f/", "/api/shared/")
+    const open = (path: string) =>
+      test.app.inject({ method: "POST", url: path, payload: { born: "2016-05-01" } })
+    expect((await open(url)).statusCode).toBe(201)
+    await post(done.recorded ?? "", "undo")
+    await settledDown(done.recorded ?? "")
+    const shut = await open(url)
+    expect(shut.statusCode).toBe(404)
+    expect(shut.body).toBe((await open("/api/shared/nonsense")).body)
+    for (const paper of ["pdf", "calendar"])
+      expect([paper, (await open(`${url}/${paper}`)).statusCode]).toEqual([paper, 404])
+    expect((await test.ask("GET", links)).statusCode).toBe(404)
+  })
+
+  it("keeps the list of what was not taken after it is recorded, undecided rows included", async () => {
+    await test.addChild({ name: "Nour Haddad", born: "2016-05-01", sex: "male" })
+    const rows = [...NOOR, "N-4;Bo Lind;2015-03-03;male;2024-02-01;249,1;24,88"]
+    const { id } = await checked(table(rows))
+    await post(id, "run")
+    expect(await settledDown(id)).toMatchObject({ state: "done", counts: { visitsNew: 1, skipped: 3 } })
+    const csv = (await test.ask("GET", `/api/imports/${id}/problems`)).body
+    expect(csv).toContain('"2","Noor Haddad","","nobody decided whose these 2 rows are"')
+    expect(csv).toContain('"4","AL right mm","249,1"')
+  })
+
+  it("settles many near matches in one step, or none that is not asked about", async () => {
+    const noor = await test.addChild({ name: "Nour Haddad", born: "2016-05-01", sex: "male" })
+    const ida = await test.addChild({ name: "Ida Bergg", born: "2015-03-03", sex: "female" })
+    const rows = [...NOOR, "N-2;Ida Berg;2015-03-03;female;2024-02-01;24,91;24,88"]
+    const { id, check } = await checked(table(rows))
+    const groups = check?.near.map(({ group }) => group) ?? []
+    const decisions = [noor, ida].map(({ child }, at) => ({ group: groups[at], as: { child: child.id } }))
+    const after: ImportAtWork = (await settle(id, ...decisions)).json()
+    expect(after.check).toMatchObject({ nearCount: 0, visitsNew: 3, childrenNew: 0 })
+    expect(after.check?.preview.map(({ state }) => state)).toEqual(["same", "same", "same"])
+    expect((await settle(id, ...decisions)).statusCode).toBe(404)
+    expect((await settle(id)).statusCode).toBe(422)
+  })
+
   it("leaves and names a child that a person has recorded more of since", async () => {
     const { recorded } = await imported(table(NOOR))
     const [child] = (await test.record.children({ page: 1, pageSize: 5 })).children

@@ -23,7 +23,11 @@ export function familyLinksRoutes(app: FastifyInstance, context: Context): void 
   const { record, clock, oneAtATime } = context
 
   serveRoute(app, api.familyLinks, {
-    answer: ({ params: { id }, request }) => linksAnswer(id, request),
+    answer: async ({ params: { id }, request }) => {
+      // A child whose record was taken back has no links that open.
+      if (!(await record.child(id))) throw noSuch("child", id)
+      return linksAnswer(id, request)
+    },
   })
 
   serveRoute(app, api.addFamilyLink, {
