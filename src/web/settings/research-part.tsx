@@ -1,7 +1,7 @@
 import "../styles/tables.css"
 import "./research.css"
 import { useQuery } from "@tanstack/react-query"
-import { useState } from "react"
+import { useId, useState } from "react"
 import { say } from "../../engine/say.js"
 import type { ResearchAnswer } from "../../server/contract/research.js"
 import { ask, failureInWords } from "../client.js"
@@ -17,7 +17,7 @@ export function ResearchPart() {
   if (table.isError) return <p className="form-fault">{failureInWords(table.error)}</p>
   if (!table.data) return late ? <Waiting for={say("the table")} /> : null
   return (
-    <>
+    <div className="research-part">
       <section className="card" aria-label={say("Table without names")}>
         <p>
           {say(
@@ -38,7 +38,7 @@ export function ResearchPart() {
         </p>
       </section>
       <Dictionary table={table.data} />
-    </>
+    </div>
   )
 }
 
@@ -81,6 +81,7 @@ function SmallCells({ table: { smallCells, smallestCell } }: { readonly table: R
 }
 
 function Dictionary({ table: { dictionary } }: { readonly table: ResearchAnswer }) {
+  const id = useId()
   const [search, setSearch] = useState("")
   const sought = search.trim().toLowerCase()
   const found = dictionary.filter(({ column, title, description }) =>
@@ -89,12 +90,19 @@ function Dictionary({ table: { dictionary } }: { readonly table: ResearchAnswer 
   return (
     <section className="card" aria-label={say("What its columns mean")}>
       <h2>{say("What its columns mean")}</h2>
-      <p>
-        <label>
-          {say("Search the columns")}{" "}
-          <input type="search" value={search} onChange={(event) => setSearch(event.target.value)} />
+      <search className="search">
+        <label className="unseen" htmlFor={id}>
+          {say("Search the columns")}
         </label>
-      </p>
+        <input
+          id={id}
+          type="search"
+          autoComplete="off"
+          placeholder={say("Search the columns")}
+          value={search}
+          onChange={({ target }) => setSearch(target.value)}
+        />
+      </search>
       {/* Told in English, as the table's own files are: they go to whoever studies it. */}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard */}
       <section className="scroll" tabIndex={0} aria-label={say("Columns")} lang="en">
