@@ -20,6 +20,11 @@ export interface ImportTableArguments {
 }
 
 const LARGEST_TABLE_BYTES = 200_000_000
+const UNREADABLE: Readonly<Record<string, string>> = {
+  ENOENT: "there is no such file",
+  EISDIR: "it is a folder",
+  EACCES: "reading it is not permitted",
+}
 const OPTIONS: Partial<Record<QuestionKind, string>> = {
   "date-order": "--date-order",
   "decimal-sign": "--decimal",
@@ -44,7 +49,9 @@ export async function run(asked: ImportTableArguments, io: Io): Promise<ExitCode
     return refused(messageOf(cause))
   }
   try {
-    const { record, oneAtATime, person } = folder
+    const { record, oneAtATime, person, firstLogIn } = folder
+    if (firstLogIn?.password)
+      io.error(`A practice was made in ${data}; its first log-in stands in ${firstLogIn.file}\n`)
     const place = { record, oneAtATime, today: io.today, nowMs: clock.nowMs }
     await recoverImports(place)
     await sweep(record.scratchFolder, { nowMs: clock.nowMs(), olderThanMs: 0 })
@@ -84,7 +91,8 @@ async function imported(
   const file = await received(createReadStream(asked.file), kept).catch((cause: unknown) => {
     if (cause instanceof TooLarge)
       throw new Error(`${asked.file} has more than ${LARGEST_TABLE_BYTES / 1e6} MB.`)
-    throw new Error(`${asked.file} cannot be read: ${messageOf(cause)}.`)
+    const code = (cause as { readonly code?: string }).code ?? ""
+    throw new Error(`${asked.file} cannot be read: ${UNREADABLE[code] ?? messageOf(cause)}.`)
   })
   const table = await TableImport.of({ id, name, file }, place)
   try {
@@ -110,7 +118,10 @@ async function imported(
     if (check.fault !== null) return refused(check.fault)
     const job = { isStopped: () => false, onProgress: progressOf(io, "recorded") }
     const finished = await table.run(author, job)
-    return told({ file: asked.file, check: table.outcome() ?? check, finished }, { io, json })
+    const leftOut = sniffed.headings.filter(
+      (heading) => !mapping.columns.some((column) => column.heading === heading),
+    )
+    return told({ file: asked.file, check: table.outcome() ?? check, finished, leftOut }, { io, json })
   } finally {
     await table.dispose()
   }
@@ -122,7 +133,7 @@ function asProblem({ kind, headings, choices, why }: Question) {
     path: option,
     value: headings.join(", "),
     allowed: choices.join(", "),
-    message: `${why} Say it with ${option}${choices.length > 0 && option !== "--mapping" ? ` (${choices.join(" or ")})` : ""}.`,
+    message: `${why} Say it with ${option}${choices.length > 0 && option !== "--mapping" ? ` ${choices.join(" | ")}` : ""}.`,
   }
 }
 
@@ -157,7 +168,18 @@ function progressOf(io: Io, what: string) {
 }
 
 function told(
-  { file, check, finished }: { readonly file: string; readonly check: Check; readonly finished: Finished },
+  {
+    file,
+    check,
+    finished,
+    leftOut,
+  }: {
+    readonly file: string
+    readonly check: Check
+    readonly finished: Finished
+    /** Headings of columns that nothing was read from. */
+    readonly leftOut: readonly string[]
+  },
   { io, json }: { readonly io: Io; readonly json: boolean },
 ): ExitCode {
   const { id, counts } = finished
@@ -180,6 +202,7 @@ function told(
         children: { new: counts.childrenNew, known: counts.childrenKnown },
         visits: { new: counts.visitsNew, addedTo: counts.visitsAddedTo },
         rows: counts.rows,
+        columnsLeftOut: leftOut,
         skippedCount: check.problems.count + check.nearCount,
         skipped,
       },
@@ -188,7 +211,8 @@ function told(
   const unlisted = check.problems.count + check.nearCount - skipped.length
   io.out(
     [
-      `${counts.rows} rows: ${counts.childrenNew} new children, ${counts.childrenKnown} known ones; ${counts.visitsNew} new visits, ${counts.visitsAddedTo} added to.`,
+      `${some(counts.rows, "row")}: ${some(counts.childrenNew, "new child", "new children")}, ${counts.childrenKnown} known; ${some(counts.visitsNew, "new visit")}, ${counts.visitsAddedTo} added to.`,
+      ...(leftOut.length > 0 ? [`Columns left out: ${leftOut.join(", ")}`] : []),
       id === null ? "Nothing was new; nothing was recorded." : "The page Import takes it back in one step.",
       ...(skipped.length > 0 ? ["Not taken:"] : []),
       ...skipped.map(({ where, why }) => `  ${where}: ${why}`),
@@ -198,5 +222,7 @@ function told(
   )
   return 0
 }
+
+const some = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`
 
 const messageOf = (cause: unknown): string => (cause instanceof Error ? cause.message : String(cause))

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto"
-import { createWriteStream } from "node:fs"
-import { mkdir, open, readdir, rm, stat } from "node:fs/promises"
+import { createWriteStream, mkdirSync } from "node:fs"
+import { open, readdir, rm, stat } from "node:fs/promises"
 import { join } from "node:path"
 import { Transform } from "node:stream"
 import { pipeline } from "node:stream/promises"
@@ -27,7 +27,8 @@ export async function received(
   arriving: NodeJS.ReadableStream,
   { folder, id, most }: { readonly folder: string; readonly id: string; readonly most: number },
 ): Promise<ScratchFile> {
-  await mkdir(folder, { recursive: true, mode: 0o700 })
+  // Nothing is waited for before the pipeline holds the stream: an error of it would be nobody's.
+  mkdirSync(folder, { recursive: true, mode: 0o700 })
   const path = join(folder, `${id}.upload`)
   const hash = createHash("sha256")
   let bytes = 0

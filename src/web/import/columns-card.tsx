@@ -50,6 +50,9 @@ export function ColumnsCard({
     const others = mapping.columns.filter((other) => other.heading !== heading)
     change({ columns: column ? [...others, column] : others })
   }
+  const leftOut = table.headings.filter(
+    (heading) => !mapping.columns.some((column) => column.heading === heading),
+  )
   const { general } = faultsOf(check.error ?? keep.error, [])
   const days = dayColumns(mapping)
   return (
@@ -134,6 +137,14 @@ export function ColumnsCard({
           </tbody>
         </table>
       </section>
+      {leftOut.length > 0 && (
+        <p className="soft">
+          {say("{count, plural, one {Left out is # column} other {Left out are # columns}}: {headings}", {
+            count: leftOut.length,
+            headings: leftOut.join(", "),
+          })}
+        </p>
+      )}
       {!holdsFigures(mapping, work) && (
         <p className="caution">
           {say("No column is named yet that holds a figure of an eye, earlier glasses or a treatment.")}

@@ -60,6 +60,8 @@ export const imports: Catalogue = {
     "{rows, plural, one {una persona omitió # fila} other {una persona omitió # filas}}",
   "No column is named yet that holds a figure of an eye, earlier glasses or a treatment.":
     "Todavía no se ha indicado ninguna columna con medidas de un ojo, gafas anteriores o un tratamiento.",
+  "{count, plural, one {Left out is # column} other {Left out are # columns}}: {headings}":
+    "{count, plural, one {Se omite # columna} other {Se omiten # columnas}}: {headings}",
   "leave out": "omitir",
   "Unit of {heading}": "Unidad de {heading}",
   "{field}, right": "{field}, derecho",
