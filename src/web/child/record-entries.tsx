@@ -4,6 +4,7 @@ import { dateWords } from "../../chart/words.js"
 import type { Decision } from "../../engine/course.js"
 import { say } from "../../engine/say.js"
 import type { ChildView } from "../../server/contract/child.js"
+import { fileUrl } from "../consent/stored-file.js"
 import { capitalised, inWords } from "../format.js"
 import { DecisionBasis } from "./decision-basis.js"
 import { entryLine } from "./entry-words.js"
@@ -77,7 +78,11 @@ export function RecordEntries({
                 <th scope="row">{entry.date ? dateWords(entry.date) : "–"}</th>
                 <td>{capitalised(entryKindInWords(entry.kind))}</td>
                 <td className="says">
-                  {inWords(entryLine(entry))}
+                  {entry.kind === "document" ? (
+                    <a href={fileUrl(fileOf(entry))}>{inWords(entryLine(entry))}</a>
+                  ) : (
+                    inWords(entryLine(entry))
+                  )}
                   {entry.kind === "decision" && <DecisionBasis decision={entry.body as Decision} />}
                 </td>
                 <td>{entry.author}</td>
@@ -106,6 +111,8 @@ export function RecordEntries({
     </>
   )
 }
+
+const fileOf = ({ body }: Entry): string => (body as { readonly file: string }).file
 
 function stateOf(entry: Entry, view: ChildView): string {
   const reason = entry.reason ? inWords(entry.reason) : null

@@ -2,6 +2,7 @@ import { dateWords } from "../../chart/words.js"
 import { say } from "../../engine/say.js"
 import type { InboxItemAnswer } from "../../server/contract/inbox.js"
 import { entryLine } from "../child/entry-words.js"
+import { fileUrl } from "../consent/stored-file.js"
 import { inWords } from "../format.js"
 import { FiguresBeside } from "./figures-beside.js"
 
@@ -24,7 +25,7 @@ export function Holds({ item }: { readonly item: InboxItemAnswer }) {
       ))}
       {documents.map(({ date, title, file }) => (
         <p key={file}>
-          <a href={`/api/files/${file}`}>{say("{title}, {day}", { title, day: dateWords(date) })}</a>
+          <a href={fileUrl(file)}>{say("{title}, {day}", { title, day: dateWords(date) })}</a>
         </p>
       ))}
       {others.length > 0 && (
