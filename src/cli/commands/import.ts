@@ -51,7 +51,7 @@ type Kind = "practice" | "course-archive" | "table" | "other"
 
 async function kindOf(file: string): Promise<Kind> {
   if (/\.(csv|tsv|tab|xlsx)$/i.test(file)) return "table"
-  if (!/\.zip$/i.test(file) || !(await isArchive(file))) return "other"
+  if (!(await isArchive(file))) return "other"
   const content = await archiveContent(file)
   return "of" in content && content.of === "course" ? "course-archive" : "practice"
 }
@@ -106,7 +106,7 @@ async function bytesOf(
   file: string,
   io: Io,
 ): Promise<{ readonly bytes: Uint8Array } | { readonly why: string }> {
-  if (/\.zip$/i.test(file) && (await isArchive(file))) {
+  if (await isArchive(file)) {
     const content = await archiveContent(file)
     if ("problem" in content) return { why: content.problem.message }
     if (content.of === "course") return { bytes: new TextEncoder().encode(content.text) }

@@ -1,3 +1,4 @@
+import { counted } from "../../engine/words.js"
 import { problem } from "../../interop/course/problem.js"
 import { researchZip } from "../../interop/research/research-zip.js"
 import { SMALLEST_CELL } from "../../interop/research/small-cells.js"
@@ -31,13 +32,13 @@ export async function exportResearch(
     const few = smallCells.reduce((sum, cell) => sum + cell.children, 0)
     const told = [
       paragraph(
-        `${rows} rows of ${children} children${out === "-" ? "" : ` written to ${out}`}, without names.`,
+        `${counted(rows, "row")} of ${children === 1 ? "1 child" : `${children} children`}${out === "-" ? "" : ` written to ${out}`}, without names.`,
         0,
       ),
       few === 0
         ? ""
         : paragraph(
-            `Caution: ${few} of them are in groups of fewer than ${SMALLEST_CELL} of one sex, ancestry and age, and could be recognised by who knows them (small-cells.csv).`,
+            `Caution: ${few === 1 ? "1 of them is" : `${few} of them are`} in groups of fewer than ${SMALLEST_CELL} of one sex, ancestry and age, and could be recognised by who knows them (small-cells.csv).`,
             0,
           ),
     ].join("")

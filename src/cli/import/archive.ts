@@ -1,4 +1,5 @@
 import type { Problem } from "../../engine/problem.js"
+import { counted } from "../../engine/words.js"
 import { ArchiveFault } from "../../interop/archive/archive-fault.js"
 import { type OpenArchive, openArchive } from "../../interop/archive/zip-reader.js"
 import { LARGEST_FILE_BYTES } from "../../interop/course/limits.js"
@@ -29,7 +30,7 @@ export async function importArchive(
     if (json) return toldJson({ restored: true, data, ...restored }, io)
     io.out(
       [
-        `${practice.name}: ${entries} entries, ${children} children and ${files} files restored into ${data}.`,
+        `${practice.name}: ${entries === 1 ? "1 entry" : `${entries} entries`}, ${children === 1 ? "1 child" : `${children} children`} and ${counted(files, "file")} restored into ${data}.`,
         `Last entry: ${head}`,
         ...(logIns.length > 0
           ? [
