@@ -1,4 +1,4 @@
-import { say } from "../../engine/say.js"
+import { language, say } from "../../engine/say.js"
 import type { TakenAnswer } from "../../server/contract/inbox.js"
 import { LARGEST_INBOX_FILE_BYTES } from "../../server/contract/inbox-words.js"
 import { failureInWords, Refused } from "../client.js"
@@ -30,7 +30,7 @@ export async function sendFile(
     const response = await fetch(`/api/inbox/files?file=${encodeURIComponent(name)}`, {
       method: "POST",
       credentials: "same-origin",
-      headers: { "content-type": "application/octet-stream" },
+      headers: { "content-type": "application/octet-stream", "accept-language": language() },
       body: file,
       signal,
     })

@@ -47,6 +47,9 @@ export function useDecide(id: string) {
   const client = useQueryClient()
   return useMutation({
     mutationFn: ({ to, body }: Deciding) => ask<InboxItemAnswer>("POST", `/api/inbox/${id}/${to}`, body),
-    onSuccess: () => client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== "session" }),
+    // Not waited for: with the fresh object the part of the page that asked may be gone before it can say what was done.
+    onSuccess: () => {
+      void client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== "session" })
+    },
   })
 }
