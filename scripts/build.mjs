@@ -144,7 +144,9 @@ function holderIsGone() {
     return false
   } catch (cause) {
     // No pid yet: the other process is between making the folder and writing into it, unless that was long ago.
-    if (cause.code === "ENOENT") return existsSync(LOCK) && Date.now() - statSync(LOCK).mtimeMs > 5_000
+    // It may go at any moment, since the other build may be ending.
+    const lock = statSync(LOCK, { throwIfNoEntry: false })
+    if (cause.code === "ENOENT") return lock !== undefined && Date.now() - lock.mtimeMs > 5_000
     return cause.code === "ESRCH"
   }
 }
