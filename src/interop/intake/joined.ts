@@ -16,14 +16,44 @@ export interface Joined extends Fragment {
  */
 export function joined(fragments: readonly Fragment[]): readonly Joined[] {
   const children: Joined[] = []
+  const places = new Places()
   for (const fragment of fragments) {
-    const place = children.findIndex(({ identity }) => agree(identity, fragment.identity))
-    const known = children[place]
-    if (known) children[place] = both(known, fragment)
-    else children.push({ ...fragment, identities: [fragment.identity] })
+    const place = places
+      .of(fragment.identity)
+      .find((at) => agree(children[at]?.identity ?? {}, fragment.identity))
+    const known = place === undefined ? undefined : children[place]
+    const child = known ? both(known, fragment) : { ...fragment, identities: [fragment.identity] }
+    const at = place ?? children.length
+    children[at] = child
+    places.add(at, child.identity)
   }
   return children
 }
+
+/** Where children stand that share a number or a name: a table has thousands, and each row would look at all of them. */
+class Places {
+  readonly #places = new Map<string, Set<number>>()
+
+  add(place: number, identity: Identity): void {
+    for (const key of keysOf(identity)) {
+      const known = this.#places.get(key)
+      if (known) known.add(place)
+      else this.#places.set(key, new Set([place]))
+    }
+  }
+
+  /** In the order in which the children first appeared. */
+  of(identity: Identity): readonly number[] {
+    return [...new Set(keysOf(identity).flatMap((key) => [...(this.#places.get(key) ?? [])]))].toSorted(
+      (a, b) => a - b,
+    )
+  }
+}
+
+const keysOf = ({ number, name }: Identity): readonly string[] => [
+  ...(number === undefined ? [] : [`number ${number}`]),
+  ...(name === undefined ? [] : [`name ${name}`]),
+]
 
 const FIELDS = ["number", "name", "born", "sex"] as const
 
