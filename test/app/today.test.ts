@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest"
 import { api } from "../../src/server/contract/api.js"
 import { FIRST_ROWS } from "../../src/server/contract/today.js"
+import { todayList } from "../../src/server/today.js"
 import { faults, type TestApp, testApp } from "./test-app.js"
 
 let t: TestApp
@@ -133,5 +134,32 @@ describe("the rules of the practice", () => {
     await t.ask("POST", "/api/rules/fees", { body: { body: fees } })
     expect((await t.ask("GET", "/api/children")).json().total).toBe(0)
     expect((await t.ask("GET", `/api/children/${t.record.practice.id}`)).statusCode).toBe(422)
+  })
+})
+
+describe("a server that closes while the list is still being read", () => {
+  it("waits for the children at hand and reads no more of them", async () => {
+    const children = Array.from({ length: 200 }, (_, n) => ({ id: String(n) }))
+    let done = 0
+    const context = {
+      record: { everyChild: async () => children },
+      clock: { today: () => "2026-11-25" },
+      rules: { now: async () => ({}) },
+    }
+    const readings = {
+      known: () => undefined,
+      read: async (some: readonly unknown[]) => {
+        await new Promise((next) => setTimeout(next, 5))
+        done += some.length
+      },
+    }
+    const list = todayList(context as never, readings as never)
+    const warmed = list.warm()
+    while (done === 0) await new Promise((next) => setTimeout(next, 1))
+    await list.stop()
+    const atClose = done
+    await warmed
+    expect(done).toBe(atClose)
+    expect(done).toBeLessThan(200)
   })
 })

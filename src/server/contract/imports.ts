@@ -244,7 +244,6 @@ export type ImportedRow = z.infer<typeof recordedImport>
 export type ImportCheck = z.infer<typeof check>
 export type ImportQuestion = z.infer<typeof question>
 export type ImportField = z.infer<typeof field>
-export type NearRows = z.infer<typeof nearMatch>
 export type TakeBackAnswer = z.infer<typeof takeBack>
 export type MappingBody = z.input<typeof mappingBody>
 export type SettleBody = z.input<typeof settleBody>

@@ -5,12 +5,9 @@ import type { Identity } from "../../interop/intake/fragment.js"
 import { mergedVisit } from "../../interop/intake/merged-visit.js"
 import { fragmentsOf } from "../../interop/table/fragments-of.js"
 import type { RowReading } from "../../interop/table/table-types.js"
-import type { ChildBody, Draft, Entry } from "../../record/index.js"
+import type { ChildBody, Entry } from "../../record/index.js"
 import type { ImportProblem } from "./problem.js"
-import type { PlanCounts } from "./staging.js"
-
-/** An entry as it will be recorded, but for who records it and when. */
-export type PlannedEntry = Pick<Draft, "kind" | "body" | "id" | "supersedes" | "reason">
+import type { PlanCounts, PlannedEntry } from "./staging.js"
 
 export interface ChildPlan {
   readonly entries: readonly PlannedEntry[]

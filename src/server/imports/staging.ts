@@ -2,7 +2,7 @@ import { chmodSync } from "node:fs"
 import Database from "better-sqlite3"
 import type { Identity } from "../../interop/intake/fragment.js"
 import type { RowReading } from "../../interop/table/table-types.js"
-import type { PlannedEntry } from "./plan-child.js"
+import type { Draft } from "../../record/index.js"
 
 /** `near` waits for a person; `left` was left out by one. */
 export type WhoState = "same" | "new" | "near" | "refused" | "left"
@@ -18,13 +18,6 @@ export interface StagedGroup {
   readonly target: string | null
 }
 
-/** A child that rows are recorded under, with the groups that are its. */
-export interface Target {
-  readonly child: string
-  readonly isNew: boolean
-  readonly groups: readonly StagedGroup[]
-}
-
 export interface PlanCounts {
   readonly rows: number
   readonly visitsNew: number
@@ -32,6 +25,9 @@ export interface PlanCounts {
   readonly glasses: number
   readonly treatments: number
 }
+
+/** An entry as it will be recorded, but for who records it and when. */
+export type PlannedEntry = Pick<Draft, "kind" | "body" | "id" | "supersedes" | "reason">
 
 export interface StagedPlan {
   readonly child: string
