@@ -62,8 +62,6 @@ export interface InboxEvent {
   readonly child: string | null
 }
 
-export type Inbox = ReturnType<typeof inbox>
-
 /** What one practice received. Whatever is recorded of an object is recorded with its row, or neither is. */
 export function inbox(queries: Kysely<Tables>, practice: string) {
   const rows = () => queries.selectFrom("inbox").selectAll("inbox").where("inbox.practice", "=", practice)

@@ -13,7 +13,7 @@ import {
 import type { Clock } from "./clock.js"
 import { FIRST_LOG_IN, type FirstLogIn, firstLogIn } from "./first-log-in.js"
 import { inTurn } from "./in-turn.js"
-import type { IntakeContext } from "./intake/take-file.js"
+import type { IntakeContext } from "./intake/taken.js"
 
 /** A data folder in the hands of one process, without a server. */
 export interface OpenFolder extends IntakeContext {

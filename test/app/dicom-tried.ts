@@ -5,7 +5,7 @@ import { afterEach } from "vitest"
 import { type InstrumentRules, noRules } from "../../src/engine/practice-rules.js"
 import { type DicomLimits, dicomLimits } from "../../src/server/dicom/limits.js"
 import { type InstrumentReceiver, instrumentReceiver } from "../../src/server/dicom/receiver.js"
-import type { Taken } from "../../src/server/intake/take-file.js"
+import type { Taken } from "../../src/server/intake/taken.js"
 import { hasTool } from "../report/outside-tools.js"
 
 /** A receiver to be tried, and the programs that try it. */

@@ -1,4 +1,4 @@
-import type { Taken } from "../../server/intake/take-file.js"
+import type { Taken } from "../../server/intake/taken.js"
 import { archiveContent, importArchive, isArchive } from "../import/archive.js"
 import type { ExitCode, Io } from "../io.js"
 import { toldJson } from "../told.js"

@@ -217,7 +217,6 @@ export const inboxApi = {
   },
 } as const
 
-export type InboxQuery = z.infer<typeof inboxQuery>
 export type InboxCountsAnswer = z.infer<typeof inboxCountsAnswer>
 export type InboxAnswer = z.infer<typeof inboxAnswer>
 export type InboxRow = InboxAnswer["items"][number]

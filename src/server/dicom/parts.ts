@@ -1,5 +1,5 @@
 import type { InstrumentRules } from "../../engine/practice-rules.js"
-import type { Taken } from "../intake/take-file.js"
+import type { Taken } from "../intake/taken.js"
 import type { EventLog } from "./event-log.js"
 import type { DicomLimits } from "./limits.js"
 

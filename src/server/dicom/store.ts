@@ -1,5 +1,5 @@
 import type { Outcome, Refusal } from "../contract/instruments.js"
-import type { Taken } from "../intake/take-file.js"
+import type { Taken } from "../intake/taken.js"
 import { admission } from "./admission.js"
 import { STATUS } from "./command.js"
 import type { Message } from "./message.js"

@@ -8,7 +8,7 @@ import { contentOf, type InboxResult } from "./inbox-content.js"
 import { instrumentsPerson } from "./instruments-person.js"
 import { type ChildAsked, newChild } from "./new-child.js"
 import { contradictionsOf, hasWeighty, type PlannedDraft, planOf, type Settlement } from "./plan.js"
-import type { IntakeContext } from "./take-file.js"
+import type { IntakeContext } from "./taken.js"
 import { undoOf } from "./undo.js"
 
 /** What a person decides about an object that waits. */

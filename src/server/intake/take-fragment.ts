@@ -15,7 +15,7 @@ import {
 } from "./inbox-content.js"
 import { newChild } from "./new-child.js"
 import { contradictionsOf, hasWeighty, type Plan, type PlannedDraft, planOf } from "./plan.js"
-import type { IntakeContext, Taken } from "./take-file.js"
+import type { IntakeContext, Taken } from "./taken.js"
 import { whoIs } from "./who.js"
 import { knownWords, whyWords } from "./why-words.js"
 
