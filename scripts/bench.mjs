@@ -7,9 +7,13 @@ const root = join(dirname(fileURLToPath(import.meta.url)), "..")
 for (const file of [
   "scripts/build.mjs",
   "bench/assess.mjs",
+  "bench/dicom-parse.mjs",
+  "bench/dicom-store.mjs",
   "bench/duties.mjs",
+  "bench/fhir-export.mjs",
   "bench/page.mjs",
   "bench/report.mjs",
+  "bench/table-import.mjs",
   "bench/today.mjs",
 ]) {
   const { status } = spawnSync(process.execPath, [join(root, file)], { cwd: root, stdio: "inherit" })

@@ -3,7 +3,8 @@ import type { Visit } from "../../src/engine/course.js"
 import type { Fragment } from "../../src/interop/intake/fragment.js"
 import type { InboxAnswer, InboxItemAnswer, TakeInboxBody } from "../../src/server/contract/inbox.js"
 import { inTurn } from "../../src/server/in-turn.js"
-import { type From, takeRead } from "../../src/server/intake/take-file.js"
+import { takeRead } from "../../src/server/intake/take-file.js"
+import type { From } from "../../src/server/intake/taken.js"
 import { faults, problemsOf, type TestApp, TODAY, testApp } from "./test-app.js"
 
 const MIRA = { name: "SOLBERG MIRA", born: "2017-03-14" }
