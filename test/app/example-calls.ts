@@ -147,7 +147,7 @@ export const EXAMPLE_CALLS: Readonly<Record<string, Ask>> = {
   }),
   settleImport: (seen) => ({
     params: { id: seen.newImport.id },
-    body: { group: 1, as: "new" },
+    body: { decisions: [{ group: 1, as: "new" }] },
     isAskedOnly: true,
   }),
   importProblems: ofImport,

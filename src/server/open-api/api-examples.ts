@@ -143,7 +143,7 @@ export const API_EXAMPLES: Readonly<Record<string, string>> = {
   setWebhook:
     '{"params":{"webhookId":"00000000-0000-4000-8000-000000000017"},"body":{"state":"off"},"status":201,"type":"application/json","answer":{"webhooks":[{"id":"00000000-0000-4000-8000-000000000017","url":"http://localhost:9/news","events":["finding-new"],"state":"off","failures":0,"pausedUntil":null,"createdAt":"2025-11-25T09:00:00.000Z","createdBy":"Ada Lindqvist","changedAt":"2025-11-25T09:00:00.000Z","changedBy":"Ada Lindqvist","waiting":0,"delivered":0,"failed":0}]}}',
   settleImport:
-    '{"params":{"id":"00000000-0000-4000-8000-000000000013"},"body":{"group":1,"as":"new"},"status":0}',
+    '{"params":{"id":"00000000-0000-4000-8000-000000000013"},"body":{"decisions":[{"group":1,"as":"new"}]},"status":0}',
   sharedCalendar:
     '{"params":{"token":"example-11xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx"},"body":{"born":"2017-03-14"},"status":200,"type":"text/calendar","answer":"BEGIN:VCALENDAR\\r\\nVERSION:2.0\\r\\nPRODID:-//Lengthwise//Calendar//EN\\r\\nMETHOD:PUBLISH\\r\\nNAME:Reminders\\r\\nX-WR-CALNAME:Reminders\\r\\nBEGIN:VEVENT\\r\\nUID:00000000-0000-4000-8000-000000000009\\r\\nSEQUENCE:20417\\r\\nDTSTAMP:20251125T000000Z\\r\\nDTSTART;VALUE=DATE:20260524\\r\\nX-MICROSOFT-CDO-ALLDAYEVENT:TRUE\\r\\nX-MICROSOFT-MSNCA …"}',
   sharedPdf:
