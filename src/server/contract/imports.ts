@@ -1,6 +1,7 @@
 import { z } from "zod"
 import { DATE_ORDERS } from "../../engine/practice-rules.js"
 import { say } from "../../engine/say.js"
+import { listQuery } from "./child.js"
 import { paperSchemas } from "./rules.js"
 
 /** The largest table one import may be. */
@@ -20,16 +21,7 @@ export const newImportQuery = z.object({
     .describe("Name of the file; its bytes are the body, as application/octet-stream"),
 })
 
-export const importsQuery = z.object({
-  search: z
-    .string()
-    .max(200, { error: () => say("at most {most} characters", { most: 200 }) })
-    .default(""),
-  page: z.coerce
-    .number({ error: () => say("a page number from 1") })
-    .pipe(z.int().min(1).max(100_000))
-    .default(1),
-})
+export const importsQuery = listQuery
 
 const QUESTION_KINDS = [
   "date-order",

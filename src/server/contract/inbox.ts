@@ -1,6 +1,7 @@
 import { z } from "zod"
 import { ANCESTRIES, type Visit } from "../../engine/course.js"
 import { say } from "../../engine/say.js"
+import { listQuery } from "./child.js"
 import { visitFields } from "./course-pieces.js"
 import { reasonField } from "./entry.js"
 import { INBOX_STATES, INBOX_WHYS } from "./inbox-words.js"
@@ -38,14 +39,7 @@ export const inboxQuery = z.object({
   state: z
     .enum(INBOX_STATES, { error: () => say("one of {list}", { list: INBOX_STATES.join(", ") }) })
     .optional(),
-  search: z
-    .string()
-    .max(200, { error: () => say("at most {most} characters", { most: 200 }) })
-    .default(""),
-  page: z.coerce
-    .number({ error: () => say("a page number from 1") })
-    .pipe(z.int().min(1).max(100_000))
-    .default(1),
+  ...listQuery.shape,
 })
 const counts = z.object({ waiting: z.int(), taken: z.int(), "set-aside": z.int() })
 export const inboxCountsAnswer = z.object({ counts })
